@@ -1,0 +1,42 @@
+import { defineConfig } from '@playwright/test';
+import { findChromium, noChromium } from './test/gate/chromium.mjs';
+
+// Found once: the workers read this file again and inherit the answer.
+const chromium = findChromium();
+if (!chromium) throw new Error(noChromium);
+process.env.ETCHWRIGHT_CHROMIUM = chromium;
+
+const port = process.env.ETCHWRIGHT_PORT ?? '4173';
+const address = `http://localhost:${port}/`;
+
+export default defineConfig({
+  testDir: 'test/e2e',
+  testMatch: '**/*.e2e.ts',
+  outputDir: 'test-results',
+  workers: 2,
+  fullyParallel: true,
+  forbidOnly: true,
+  reporter: 'list',
+  use: {
+    baseURL: address,
+    trace: 'on-first-retry',
+    launchOptions: {
+      executablePath: chromium,
+      args: [
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    },
+  },
+  webServer: {
+    // Started directly, so that stopping it leaves nothing on the port.
+    command: `node node_modules/vite/bin/vite.js preview --port ${port}`,
+    url: address,
+    reuseExistingServer: false,
+    timeout: 60_000,
+  },
+});
