@@ -1,0 +1,15 @@
+import { copperSulfateOffset, offsets } from '../facts/electrode-facts.ts';
+import { metals } from '../facts/metals.ts';
+import type { BitableMetal } from '../facts/metals.ts';
+import type { BoughtSalt } from '../facts/salts.ts';
+import type { Cathode } from './setup.ts';
+
+/**
+ * Volts that drive no current in a fresh bath of this pairing: hydrogen at the plate, unless the bath
+ * brings copper ions for a plate that takes them.
+ */
+export function cellOffset(metal: BitableMetal, salt: BoughtSalt, plate: Cathode['metal']) {
+  const { family } = metals[metal];
+  const platesCopper = salt.facts.id === 'CuSO4' && plate !== 'stainless' && family !== 'silver';
+  return platesCopper ? copperSulfateOffset : offsets[family][salt.facts.anion];
+}

@@ -1,0 +1,111 @@
+import type { ElementSymbol } from '../facts/elements.ts';
+import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
+import type { ResistKind, SupplyKind } from '../facts/supplies.ts';
+import type {
+  Area,
+  Charge,
+  Current,
+  Length,
+  MassConcentration,
+  Ratio,
+  Resistance,
+  Temperature,
+  Voltage,
+  Volume,
+} from '../units/quantity.ts';
+
+/** Which faces of a sheet are bare. The front looks at the plate. */
+export type Faces = 'front' | 'back' | 'both';
+
+/** The metal being etched; one of `count` alike, all hung in the tub together. */
+export interface Piece {
+  readonly metal: BitableMetal | RefusedMetal;
+  readonly shape: 'rectangle' | 'disc' | 'band';
+  /** across the tub; a disc's and a band's are those of the rectangle that stands for it */
+  readonly width: Length;
+  /** up the tub */
+  readonly height: Length;
+  readonly thickness: Length;
+  readonly faces: Faces;
+  /** metal of all bitten faces of one piece, bare or not */
+  readonly faceArea: Area;
+  /** bare metal of one piece, all bitten faces; null while it is still to be measured */
+  readonly openArea: Area | null;
+  /** how the bare area is known: a typed share is less sure than a typed area */
+  readonly openAreaFrom: 'area' | 'share' | 'later';
+  readonly depth: Length;
+  readonly count: number;
+  /** the maker means to etch right through */
+  readonly through: boolean;
+  /** centre of the piece across and up the tub; null: opposite the plate */
+  readonly at: { readonly y: Length; readonly z: Length } | null;
+}
+
+/** The metal opposite. */
+export interface Cathode {
+  readonly metal: BitableMetal | RefusedMetal | 'stainless';
+  readonly width: Length;
+  readonly height: Length;
+  readonly gap: Length;
+  readonly sideways: Length;
+  readonly faces: Faces;
+}
+
+export type Tub =
+  | { readonly kind: 'box'; readonly length: Length; readonly width: Length; readonly fill: Length }
+  | { readonly kind: 'round'; readonly diameter: Length; readonly fill: Length }
+  | { readonly kind: 'jug'; readonly water: Volume };
+
+export const waters = ['deionised', 'distilled', 'rain', 'tap'] as const;
+export type Water = (typeof waters)[number];
+
+export interface Bath {
+  /** id of a bath salt as bought or of a refused salt */
+  readonly salt: string;
+  readonly strength: MassConcentration;
+  readonly water: Water;
+  readonly temperature: Temperature;
+  /** a bath from the shelf; null for a new one */
+  readonly record: string | null;
+  /** metal already in the bath */
+  readonly dissolved: Readonly<Partial<Record<ElementSymbol, MassConcentration>>>;
+  readonly chargePassed: Charge;
+}
+
+interface SupplyBase {
+  readonly kind: SupplyKind;
+  readonly showsAmps: boolean;
+  /** both leads and clips; null when not measured */
+  readonly leads: Resistance | null;
+}
+
+export type Supply =
+  | (SupplyBase & { readonly control: 'volts'; readonly volts: Voltage; readonly maxAmps: Current | null })
+  | (SupplyBase & { readonly control: 'amps'; readonly amps: Current; readonly maxVolts: Voltage });
+
+export const uses = ['home', 'selling', 'teaching'] as const;
+export type Use = (typeof uses)[number];
+
+export interface Place {
+  readonly use: Use;
+  readonly room: Volume | null;
+  /** ISO 3166 alpha-2; null means the strictest rules */
+  readonly country: string | null;
+}
+
+/** Everything on the bench, in SI. */
+export interface Setup {
+  readonly piece: Piece;
+  readonly cathode: Cathode;
+  readonly tub: Tub;
+  readonly bath: Bath;
+  readonly resist: ResistKind;
+  readonly supply: Supply;
+  readonly place: Place;
+}
+
+/** Bare metal of the whole batch. */
+export const batchArea = (piece: Piece, openArea: Area): Area => (openArea * piece.count) as Area;
+
+/** Bare share of the bitten faces. */
+export const bareShare = (piece: Piece, openArea: Area): Ratio => (openArea / piece.faceArea) as Ratio;

@@ -1,0 +1,45 @@
+import type { Evidence } from '../units/figure.ts';
+import type { SourceId } from './sources.ts';
+
+/** How far a value can be trusted. `notStated` says that the source gives nothing. */
+export type Uncertainty =
+  | { readonly kind: 'standard'; readonly value: number }
+  | { readonly kind: 'relative'; readonly value: number }
+  | { readonly kind: 'band'; readonly low: number; readonly high: number }
+  | { readonly kind: 'exact' }
+  | { readonly kind: 'notStated' };
+
+/** Conditions inside which a value holds: name → [low, high, unit]. */
+export type Validity = Readonly<Record<string, readonly [low: number, high: number, unit: string]>>;
+
+/** What every number in the tables carries beside itself. */
+export interface Provenance {
+  readonly unit: string;
+  readonly uncertainty: Uncertainty;
+  readonly validFor: Validity;
+  readonly evidence: Evidence;
+  readonly source: SourceId;
+  /** where in the source: a table, row, page, section */
+  readonly locator: string;
+  readonly note?: string;
+}
+
+/** One number with its provenance. */
+export interface Datum extends Provenance {
+  readonly value: number;
+}
+
+/** A tabulated curve: y at each x, x ascending. Outside the table it refuses. */
+export interface Table extends Provenance {
+  readonly xUnit: string;
+  readonly x: readonly number[];
+  readonly y: readonly number[];
+}
+
+/** A short text fact (a code, a class, a sentence) with its provenance. */
+export interface Statement {
+  readonly text: string;
+  readonly evidence: Evidence;
+  readonly source: SourceId;
+  readonly locator: string;
+}

@@ -1,0 +1,162 @@
+import { bathSalts } from '../facts/salts.ts';
+import { leadResistance, tubCooling, undercutRatio } from '../facts/bench-facts.ts';
+import { copperSulfateOffset, filmTransport, offsets, yieldPriors } from '../facts/electrode-facts.ts';
+import type { BitableMetal, MetalFamily } from '../facts/metals.ts';
+import { metals } from '../facts/metals.ts';
+import type { Anion } from '../facts/salts/salt-facts.ts';
+import type { Setup } from '../cell/setup.ts';
+import type { Evidence } from '../units/figure.ts';
+
+/**
+ * Everything a first job does not know for sure. Each entry is drawn independently; the plan's ranges
+ * are what 5 % and 95 % of the draws leave.
+ */
+export type InputId =
+  | 'conductivityFactor'
+  | 'geometryFactor'
+  | 'offset'
+  | 'leads'
+  | 'yield'
+  | 'slowness'
+  | 'areaFactor'
+  | 'volumeFactor'
+  | 'undercutRatio'
+  | 'coolingFactor'
+  | 'saturation'
+  | 'meterFactor'
+  | 'roomFactor';
+
+/** Shape of a spread: of the logarithm, of the value itself, or stretched to one side only. */
+export type Spread =
+  | { readonly kind: 'log'; readonly sd: number }
+  | { readonly kind: 'normal'; readonly sd: number; readonly floor: number }
+  /** real benches are slower than the model far more often than faster */
+  | { readonly kind: 'slowSide'; readonly slow: number; readonly fast: number };
+
+export interface UncertainInput {
+  readonly median: number;
+  readonly unit: string;
+  readonly spread: Spread;
+  readonly evidence: Evidence;
+  readonly sources: readonly string[];
+}
+
+export type Budget = Readonly<Record<InputId, UncertainInput>>;
+
+/** One set of values, one for each uncertain input. */
+export type Draw = Readonly<Record<InputId, number>>;
+
+/** What the metal and the salt are to each other. */
+export interface Pairing {
+  readonly metal: BitableMetal;
+  readonly family: MetalFamily;
+  readonly anion: Anion;
+}
+
+/** ln(0.3/0.05)/(2·1.645): the band of leads as a log spread. */
+const LEAD_SPREAD = 0.54;
+const UNDERCUT_SPREAD = 0.25;
+/**
+ * Real benches pass less current than clean metal in a clean bath would: taped wires, films, sludge, a
+ * weaker bath than the label says. Nobody has published by how much; 5 % are taken to pass a third.
+ */
+const SLOW_SIDE = 0.68;
+const FAST_SIDE = 0.1;
+
+const own = (sd: number, evidence: Evidence = 'computed'): UncertainInput => ({
+  median: 1,
+  unit: '1',
+  spread: { kind: 'log', sd },
+  evidence,
+  sources: ['budgetEstimate'],
+});
+
+/** The offset that applies to a fresh bath of this pairing with this plate. */
+export const offsetOf = (setup: Setup, { family, anion }: Pairing) =>
+  setup.bath.salt.startsWith('CuSO4') && setup.cathode.metal !== 'stainless' && family !== 'silver'
+    ? copperSulfateOffset
+    : offsets[family][anion];
+
+/**
+ * The uncertainty budget of a job without a log.
+ * @param pathSpread standard deviation of the logarithm of the bath's resistance
+ */
+export function budgetFor(setup: Setup, pairing: Pairing, pathSpread: number): Budget {
+  const { piece, supply } = setup;
+  const salt = Object.values(bathSalts).find(({ id }) => setup.bath.salt === id || setup.bath.salt.startsWith(`${id}.`));
+  const tableSpread = salt?.conductivity.uncertainty.kind === 'relative' ? salt.conductivity.uncertainty.value : 0.03;
+  const offset = offsetOf(setup, pairing);
+  const prior = yieldPriors[pairing.family][pairing.anion];
+  const film = filmTransport[pairing.family][pairing.anion];
+  return {
+    conductivityFactor: { ...own(Math.hypot(0.05, tableSpread)), sources: ['budgetEstimate', 'crcConductivity'] },
+    geometryFactor: own(pathSpread),
+    offset: {
+      median: offset.median.value,
+      unit: offset.median.unit,
+      spread: { kind: 'normal', sd: offset.spread, floor: 0 },
+      evidence: offset.median.evidence,
+      sources: [offset.median.source],
+    },
+    leads: {
+      median: supply.leads ?? leadResistance.value,
+      unit: 'ohm',
+      spread: { kind: 'log', sd: supply.leads === null ? LEAD_SPREAD : 0.1 },
+      evidence: supply.leads === null ? leadResistance.evidence : 'yourInput',
+      sources: supply.leads === null ? [leadResistance.source] : [],
+    },
+    yield: {
+      median: prior.median.value,
+      unit: '1',
+      spread: { kind: 'log', sd: prior.spread },
+      evidence: prior.median.evidence,
+      sources: [prior.median.source],
+    },
+    slowness: {
+      median: 1,
+      unit: '1',
+      spread: { kind: 'slowSide', slow: SLOW_SIDE, fast: FAST_SIDE },
+      evidence: 'commonPractice',
+      sources: ['tradePractice', 'budgetEstimate'],
+    },
+    areaFactor: own(piece.openAreaFrom === 'share' ? 0.08 : 0.04, 'yourInput'),
+    volumeFactor: own(0.03, 'yourInput'),
+    undercutRatio: {
+      median: undercutRatio.value,
+      unit: '1',
+      spread: { kind: 'log', sd: UNDERCUT_SPREAD },
+      evidence: undercutRatio.evidence,
+      sources: [undercutRatio.source, 'allen1982'],
+    },
+    coolingFactor: { ...own(0.25), sources: [tubCooling.side.source] },
+    saturation: {
+      median: film?.saturation.value ?? 1,
+      unit: 'mol/m3',
+      spread: { kind: 'log', sd: film?.saturationSpread ?? 0 },
+      evidence: 'fromMemory',
+      sources: ['wagner1949'],
+    },
+    meterFactor: own(0.02, 'yourInput'),
+    roomFactor: own(0.1, 'yourInput'),
+  };
+}
+
+/** The draw in which every input stands at its median: the plan's values. */
+export const medianDraw = (budget: Budget): Draw =>
+  Object.fromEntries(Object.entries(budget).map(([id, input]) => [id, input.median])) as unknown as Draw;
+
+/**
+ * One draw from standard normal deviates.
+ * @param z one deviate for each input, in the order of the budget's keys
+ */
+export function drawFrom(budget: Budget, z: readonly number[]): Draw {
+  const values = Object.entries(budget).map(([id, { median, spread }], k) => {
+    const deviate = z[k] as number;
+    if (spread.kind === 'log') return [id, median * Math.exp(spread.sd * deviate)];
+    if (spread.kind === 'normal') return [id, Math.max(spread.floor, median + spread.sd * deviate)];
+    return [id, median * Math.exp(-(deviate > 0 ? spread.slow : spread.fast) * deviate)];
+  });
+  return Object.fromEntries(values) as unknown as Draw;
+}
+
+export const pairingOf = (metal: BitableMetal, anion: Anion): Pairing => ({ metal, family: metals[metal].family, anion });

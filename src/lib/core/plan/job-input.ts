@@ -1,0 +1,192 @@
+import * as v from 'valibot';
+import { toJsonSchema } from '@valibot/to-json-schema';
+import type { Cathode, Piece, Setup, Supply, Tub } from '../cell/setup.ts';
+import { cathodeNames } from '../facts/electrode-facts.ts';
+import { isBitable, metalNames, metals, refusedMetals } from '../facts/metals.ts';
+import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
+import { boughtSaltIds, canonicalSalt, refusedSalts } from '../facts/salts.ts';
+import { resistNames } from '../facts/supplies.ts';
+import type { ResistKind } from '../facts/supplies.ts';
+import { significant } from '../units/format.ts';
+import { si } from '../units/quantity.ts';
+import { shown } from './fault.ts';
+import type { Fault } from './fault.ts';
+import { jobSchema } from './job-schema.ts';
+import type { TypedJob } from './job-schema.ts';
+
+/** A job as it is planned: everything in SI, names made plain. */
+export interface JobInput extends Setup {
+  readonly title: string;
+  readonly paper: 'A4' | 'Letter';
+}
+
+export type ParsedJob = { readonly job: JobInput } | { readonly faults: readonly Fault[] };
+
+/** Says what a schema wanted, in words rather than in its own shorthand. */
+function expectation(issue: v.BaseIssue<unknown>): string {
+  if (issue.type === 'strict_object' && issue.expected === 'never') return 'no such field';
+  if (issue.type === 'regex') return issue.message;
+  const { expected } = issue;
+  if (expected === null) return issue.message;
+  return expected
+    .replace(/^"(.*)"$/, '$1')
+    .replace(/^\((.*)\)$/, '$1')
+    .replace(/"/g, '')
+    .replace(/ \| /g, ', ');
+}
+
+function faultOf(issue: v.BaseIssue<unknown>): Fault {
+  const path = v.getDotPath(issue) ?? '';
+  const ownWords = issue.kind === 'transformation';
+  return { path, found: ownWords ? issue.received : shown(issue.input), expected: expectation(issue) };
+}
+
+/** Looks a typed metal up; null when nobody here knows it. */
+function metalNamed(typed: string): BitableMetal | RefusedMetal | null {
+  const plain = typed.trim();
+  if (isBitable(plain) || Object.hasOwn(refusedMetals, plain)) return plain as BitableMetal | RefusedMetal;
+  return (Object.hasOwn(metalNames, plain) ? metalNames[plain] : undefined) ?? null;
+}
+
+const knownMetals = (): string =>
+  [...Object.keys(metals), ...Object.keys(metalNames), ...Object.keys(refusedMetals)].join(', ');
+
+/** Width and height of the rectangle that stands for the piece, and the metal of one face. */
+function outline(piece: TypedJob['piece']) {
+  if (piece.shape === 'disc') {
+    const area = (Math.PI / 4) * piece.diameter ** 2;
+    return { width: si<'length'>(Math.sqrt(area)), height: si<'length'>(Math.sqrt(area)), area };
+  }
+  const [width, height] = piece.shape === 'band' ? [piece.length, piece.width] : [piece.width, piece.height];
+  return { width, height, area: width * height };
+}
+
+function pieceOf(typed: TypedJob['piece'], areaLater: boolean, faults: Fault[]): Piece | null {
+  const metal = metalNamed(typed.metal);
+  if (metal === null) faults.push({ path: 'piece.metal', found: shown(typed.metal), expected: `one of ${knownMetals()}` });
+  const { width, height, area } = outline(typed);
+  const faceArea = area * (typed.faces === 'both' ? 2 : 1);
+  const { openArea, openShare } = typed;
+  if (openArea !== undefined && openShare !== undefined) {
+    faults.push({ path: 'piece.openShare', found: shown(openShare), expected: 'openArea or openShare, not both' });
+  }
+  if (openArea === undefined && openShare === undefined && !areaLater) {
+    faults.push({ path: 'piece.openArea', found: 'nothing', expected: 'the bare area, or piece.openShare from 0 to 1' });
+  }
+  if (openArea !== undefined && openArea > faceArea * (1 + 1e-9)) {
+    faults.push({
+      path: 'piece.openArea',
+      found: `${significant(openArea * 1e4, 4)} cm2`,
+      expected: `at most ${significant(faceArea * 1e4, 4)} cm2, the bitten faces of one piece`,
+    });
+  }
+  if (typed.depth > typed.thickness) {
+    faults.push({
+      path: 'piece.depth',
+      found: `${significant(typed.depth * 1e3, 4)} mm`,
+      expected: `at most the thickness, ${significant(typed.thickness * 1e3, 4)} mm`,
+    });
+  }
+  if (metal === null) return null;
+  return {
+    metal,
+    shape: typed.shape,
+    width,
+    height,
+    thickness: typed.thickness,
+    faces: typed.faces,
+    faceArea: si<'area'>(faceArea),
+    openArea: openArea ?? (openShare === undefined ? null : si<'area'>(openShare * faceArea)),
+    openAreaFrom: openArea !== undefined ? 'area' : openShare !== undefined ? 'share' : 'later',
+    depth: typed.depth,
+    count: typed.count,
+    through: typed.through,
+    at: typed.at ?? null,
+  };
+}
+
+function cathodeOf(typed: TypedJob['cathode'], faults: Fault[]): Cathode | null {
+  const plain = typed.metal.trim();
+  const metal = (Object.hasOwn(cathodeNames, plain) ? cathodeNames[plain] : undefined) ?? metalNamed(plain);
+  if (metal !== null) return { ...typed, metal };
+  faults.push({ path: 'cathode.metal', found: shown(typed.metal), expected: `stainless or one of ${knownMetals()}` });
+  return null;
+}
+
+function tubOf(typed: TypedJob['tub'], faults: Fault[]): Tub | null {
+  const { length, width, diameter, fill, waterByJug } = typed;
+  const given = Object.keys(typed).filter((key) => typed[key as keyof typeof typed] !== undefined);
+  const only = (...names: string[]) => given.length === names.length && names.every((name) => given.includes(name));
+  if (only('length', 'width', 'fill')) {
+    return { kind: 'box', length, width, fill } as Tub;
+  }
+  if (only('diameter', 'fill')) return { kind: 'round', diameter, fill } as Tub;
+  if (only('waterByJug')) return { kind: 'jug', water: waterByJug } as Tub;
+  faults.push({
+    path: 'tub',
+    found: given.length === 0 ? 'nothing' : given.join(', '),
+    expected: 'length, width and fill; or diameter and fill; or waterByJug',
+  });
+  return null;
+}
+
+function supplyOf(typed: TypedJob['supply']): Supply {
+  const base = {
+    kind: typed.kind,
+    showsAmps: typed.showsAmps ?? (typed.control === 'amps' || typed.kind === 'bench'),
+    leads: typed.leads ?? null,
+  };
+  return typed.control === 'volts'
+    ? { ...base, control: 'volts', volts: typed.volts, maxAmps: typed.maxAmps ?? null }
+    : { ...base, control: 'amps', amps: typed.amps, maxVolts: typed.maxVolts };
+}
+
+/**
+ * Reads a job file.
+ * @param unknown what JSON.parse gave
+ * @param areaLater the bare area may still be missing, as on screen before masking
+ * @returns the job, or every fault found
+ */
+export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJob {
+  const result = v.safeParse(jobSchema, unknown);
+  if (!result.success) return { faults: result.issues.map(faultOf) };
+  const typed = result.output;
+  const faults: Fault[] = [];
+  const piece = pieceOf(typed.piece, areaLater, faults);
+  const cathode = cathodeOf(typed.cathode, faults);
+  const tub = tubOf(typed.tub, faults);
+  const salt = canonicalSalt(typed.bath.salt);
+  if (salt === null) {
+    const known = [...boughtSaltIds, ...Object.keys(refusedSalts)].join(', ');
+    faults.push({ path: 'bath.salt', found: shown(typed.bath.salt), expected: `one of ${known}` });
+  }
+  if (piece === null || cathode === null || tub === null || salt === null || faults.length > 0) return { faults };
+  const { place, resist } = typed;
+  const known = Object.hasOwn(resistNames, resist.kind) ? resistNames[resist.kind] : undefined;
+  return {
+    job: {
+      title: typed.title.trim(),
+      paper: typed.paper,
+      piece,
+      cathode,
+      tub,
+      bath: {
+        ...typed.bath,
+        salt,
+        record: typed.bath.record ?? null,
+        dissolved: Object.fromEntries(
+          Object.entries(typed.bath.dissolved).filter(([, amountOf]) => amountOf !== undefined),
+        ),
+      },
+      resist: known ?? (resist.kind as ResistKind),
+      supply: supplyOf(typed.supply),
+      place: { use: place.use, room: place.room ?? null, country: place.country ?? null },
+    },
+  };
+}
+
+/** The job file's JSON Schema, for editors and for other programs. */
+export const jobJsonSchema = (): object => ({
+  ...toJsonSchema(jobSchema, { typeMode: 'input', errorMode: 'ignore' }),
+  title: 'Etchwright job file, version 1',
+});

@@ -1,0 +1,103 @@
+import * as v from 'valibot';
+import { uses, waters } from '../cell/setup.ts';
+import { atomicWeights } from '../facts/elements.ts';
+import { resistKinds, resistNames, supplyKinds } from '../facts/supplies.ts';
+import { amount } from './amount.ts';
+
+/** The job file as typed: shapes, units and bounds of every field. */
+
+const length = (min: number, max = 1000) => amount('length', { min, max, unit: 'mm' });
+const optional = <S extends v.GenericSchema>(schema: S) => v.optional(schema);
+const keys = <T extends object>(table: T) => Object.keys(table) as (keyof T & string)[];
+
+const sheet = {
+  metal: v.pipe(v.string(), v.nonEmpty()),
+  thickness: length(0.05, 50),
+  faces: v.picklist(['front', 'back', 'both']),
+  openArea: optional(amount('area', { min: 0, max: 10_000, unit: 'cm2', above: true })),
+  openShare: optional(v.pipe(v.number(), v.gtValue(0), v.maxValue(1))),
+  depth: length(0.001, 50),
+  count: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(100)), 1),
+  through: v.optional(v.boolean(), false),
+  at: optional(v.strictObject({ y: length(0), z: length(0) })),
+};
+
+const piece = v.variant('shape', [
+  v.strictObject({ ...sheet, shape: v.literal('rectangle'), width: length(1), height: length(1) }),
+  v.strictObject({ ...sheet, shape: v.literal('disc'), diameter: length(1) }),
+  v.strictObject({ ...sheet, shape: v.literal('band'), length: length(1), width: length(1) }),
+]);
+
+const cathode = v.strictObject({
+  metal: v.pipe(v.string(), v.nonEmpty()),
+  width: length(1),
+  height: length(1),
+  gap: length(1),
+  sideways: v.optional(length(0), { value: 0, unit: 'mm' }),
+  faces: v.optional(v.picklist(['front', 'back', 'both']), 'both'),
+});
+
+const tub = v.strictObject({
+  length: optional(length(10)),
+  width: optional(length(10)),
+  diameter: optional(length(10)),
+  fill: optional(length(5)),
+  waterByJug: optional(amount('volume', { min: 10, max: 1_000_000, unit: 'mL' })),
+});
+
+const dissolved = v.strictObject(
+  Object.fromEntries(
+    keys(atomicWeights).map((element) => [
+      element,
+      optional(amount('massConcentration', { min: 0, max: 500_000, unit: 'mg/L' })),
+    ]),
+  ),
+);
+
+const bath = v.strictObject({
+  salt: v.pipe(v.string(), v.nonEmpty()),
+  strength: amount('massConcentration', { min: 0, max: 5000, unit: 'g/L', above: true }),
+  water: v.optional(v.picklist(waters), 'deionised'),
+  temperature: amount('temperature', { min: -20, max: 100, unit: 'degC' }),
+  record: optional(v.pipe(v.string(), v.maxLength(80))),
+  dissolved: v.optional(dissolved, {}),
+  chargePassed: v.optional(amount('charge', { min: 0, max: 1e6, unit: 'A.h' }), { value: 0, unit: 'A.h' }),
+});
+
+const supplyParts = {
+  kind: v.optional(v.picklist(keys(supplyKinds)), 'bench'),
+  showsAmps: optional(v.boolean()),
+  leads: optional(amount('resistance', { min: 0, max: 10, unit: 'ohm' })),
+};
+
+const volts = amount('voltage', { min: 0, max: 1000, unit: 'V', above: true });
+const amps = amount('current', { min: 0.001, max: 100, unit: 'A' });
+
+const supply = v.variant('control', [
+  v.strictObject({ ...supplyParts, control: v.literal('volts'), volts, maxAmps: optional(amps) }),
+  v.strictObject({ ...supplyParts, control: v.literal('amps'), amps, maxVolts: volts }),
+]);
+
+const place = v.strictObject({
+  use: v.picklist(uses),
+  room: optional(amount('volume', { min: 1, max: 100_000, unit: 'm3' })),
+  country: optional(v.pipe(v.string(), v.regex(/^[A-Z]{2}$/, 'two capital letters, such as NZ'))),
+});
+
+export const papers = ['A4', 'Letter'] as const;
+
+export const jobSchema = v.strictObject({
+  etchwright: v.literal(1),
+  title: v.pipe(v.string(), v.nonEmpty(), v.maxLength(120)),
+  piece,
+  cathode,
+  tub,
+  bath,
+  resist: v.strictObject({ kind: v.picklist([...resistKinds, ...keys(resistNames)]) }),
+  supply,
+  place: v.optional(place, { use: 'home' }),
+  paper: v.optional(v.picklist(papers), 'A4'),
+});
+
+/** The job file after its schema, amounts in SI. */
+export type TypedJob = v.InferOutput<typeof jobSchema>;

@@ -1,0 +1,10 @@
+import type { Block } from './rule.ts';
+
+/** An explosives precursor, closed to the public in many countries, and not needed. */
+export const ammoniumNitrate = {
+  id: 'ammonium-nitrate',
+  kind: 'block',
+  step: 'electrolyte',
+  sources: ['regulation2019_1148'],
+  applies: ({ bath }) => (bath.salt === 'NH4NO3' ? {} : null),
+} as const satisfies Block;

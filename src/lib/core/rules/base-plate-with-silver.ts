@@ -1,0 +1,16 @@
+import { isBitable, metals } from '../facts/metals.ts';
+import { hasNitrate, isSilver } from './asks.ts';
+import type { Block } from './rule.ts';
+
+/** Copper swaps places with dissolved silver: the plate dissolves, loose silver bridges the gap, and copper makes ammonia from nitrate. */
+export const basePlateWithSilver = {
+  id: 'base-plate-with-silver',
+  kind: 'block',
+  step: 'electrodes',
+  sources: ['standardPotentials', 'tradePractice'],
+  applies: (situation) => {
+    const { metal } = situation.cathode;
+    const base = isBitable(metal) && metals[metal].family !== 'silver';
+    return isSilver(situation) && hasNitrate(situation) && base ? { plate: metal } : null;
+  },
+} as const satisfies Block;

@@ -1,0 +1,16 @@
+import { limits } from '../facts/bench-facts.ts';
+import type { Watch } from './rule.ts';
+
+/** Run whole, the job would pass the temperature at which every run is stopped. */
+export const bathOverheats = {
+  id: 'bath-overheats',
+  kind: 'watch',
+  step: 'settings',
+  signal: 'WARNING',
+  sources: ['tradePractice', 'bathCooling'],
+  applies: ({ figures }) => {
+    const { bath_temperature_end: end, heating_rate: rate } = figures;
+    const hot = end && rate && end.value >= limits.stopTemperature.value;
+    return hot ? { rate, stop: { value: limits.stopTemperature.value, unit: 'degC' } } : null;
+  },
+} as const satisfies Watch;

@@ -1,0 +1,17 @@
+import type { Watch } from './rule.ts';
+
+/** Practice over model from which the plan says so. */
+const WORTH_SAYING = 3;
+
+/** The model's time is far shorter than the trade's: believe the trade until the first look. */
+export const biteSlowerInPractice = {
+  id: 'bite-slower-in-practice',
+  kind: 'watch',
+  step: 'settings',
+  signal: 'NOTICE',
+  sources: ['tradePractice', 'budgetEstimate'],
+  applies: ({ figures }) => {
+    const { practice_over_model: ratio } = figures;
+    return ratio && ratio.value > WORTH_SAYING ? { ratio } : null;
+  },
+} as const satisfies Watch;

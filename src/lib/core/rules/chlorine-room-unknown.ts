@@ -1,0 +1,12 @@
+import { hasChloride } from './asks.ts';
+import type { Watch } from './rule.ts';
+
+/** A chloride bath in a room of unknown size: the fault case cannot be counted. */
+export const chlorineRoomUnknown = {
+  id: 'chlorine-room-unknown',
+  kind: 'watch',
+  step: 'etch',
+  signal: 'WARNING',
+  sources: ['scoel76'],
+  applies: (situation) => (hasChloride(situation) && situation.place.room === null ? {} : null),
+} as const satisfies Watch;

@@ -1,0 +1,16 @@
+import { limits } from '../facts/bench-facts.ts';
+import type { Watch } from './rule.ts';
+
+/** In salt water the metal dissolves first; chlorine comes when the metal is used up or the current collapses. */
+export const chlorine = {
+  id: 'chlorine',
+  kind: 'watch',
+  step: 'etch',
+  signal: 'WARNING',
+  sources: ['scoel76', 'niosh1'],
+  applies: ({ figures, place }) => {
+    const { chlorine_worst_case: worst } = figures;
+    if (!worst || place.room === null) return null;
+    return { worst, limit: { value: limits.chlorineShort.value, unit: 'ppm' }, room: { value: place.room, unit: 'm3' } };
+  },
+} as const satisfies Watch;

@@ -1,0 +1,16 @@
+import { limits } from '../facts/bench-facts.ts';
+import type { Watch } from './rule.ts';
+
+/** Near the current that the film at the metal can carry, the bite turns patchy and depth cannot be foretold. */
+export const filmLimit = {
+  id: 'film-limit',
+  kind: 'watch',
+  step: 'settings',
+  signal: 'NOTICE',
+  sources: ['wagner1949', 'budgetEstimate'],
+  applies: ({ figures }) => {
+    const { current_density: density, limiting_current_density: limit } = figures;
+    if (!density || !limit || density.value < limits.filmWarning.value * limit.value) return null;
+    return { density, limit };
+  },
+} as const satisfies Watch;

@@ -1,0 +1,14 @@
+import type { Watch } from './rule.ts';
+
+/** The plate gives off hydrogen: a lid makes a fuel-air mixture within minutes. */
+export const hydrogenLid = {
+  id: 'hydrogen-lid',
+  kind: 'watch',
+  step: 'etch',
+  signal: 'WARNING',
+  sources: ['hydrogenLimit'],
+  applies: ({ figures }) => {
+    const { hydrogen, minutes_to_4_percent_in_1_L: minutes } = figures;
+    return hydrogen && minutes ? { hydrogen, minutes } : null;
+  },
+} as const satisfies Watch;

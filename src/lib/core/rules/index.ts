@@ -1,0 +1,84 @@
+import { aboveSolubility } from './above-solubility.ts';
+import { ammoniumNitrate } from './ammonium-nitrate.ts';
+import { basePlateWithSilver } from './base-plate-with-silver.ts';
+import { bathOverheats } from './bath-overheats.ts';
+import { bathWarms } from './bath-warms.ts';
+import { biteSlowerInPractice } from './bite-slower-in-practice.ts';
+import { chlorideOnSilver } from './chloride-on-silver.ts';
+import { chlorine } from './chlorine.ts';
+import { chlorineRoomUnknown } from './chlorine-room-unknown.ts';
+import { chromiumAnode } from './chromium-anode.ts';
+import { clipsDry } from './clips-dry.ts';
+import { depthOverHalf } from './depth-over-half.ts';
+import { doesNotFit } from './does-not-fit.ts';
+import { eyesAndGloves } from './eyes-and-gloves.ts';
+import { filmLimit } from './film-limit.ts';
+import { hydrogenLid } from './hydrogen-lid.ts';
+import { metalWithoutData } from './metal-without-data.ts';
+import { neverMix } from './never-mix.ts';
+import { nitrateTinder } from './nitrate-tinder.ts';
+import { noAmmeter } from './no-ammeter.ts';
+import { nothingDownDrain } from './nothing-down-drain.ts';
+import { outOfReach } from './out-of-reach.ts';
+import { outsideTables } from './outside-tables.ts';
+import { saltNoBath } from './salt-no-bath.ts';
+import { silverBathAges } from './silver-bath-ages.ts';
+import { silverSulfateFilm } from './silver-sulfate-film.ts';
+import { silverWithAmmonium } from './silver-with-ammonium.ts';
+import { solventVapour } from './solvent-vapour.ts';
+import { stainlessPlate } from './stainless-plate.ts';
+import { tapWaterClouds } from './tap-water-clouds.ts';
+import { tenVolts } from './ten-volts.ts';
+import { tooFewVolts } from './too-few-volts.ts';
+import { unfitPlate } from './unfit-plate.ts';
+import { unfitSupply } from './unfit-supply.ts';
+import { unsuitableStock } from './unsuitable-stock.ts';
+import { voltsCapped } from './volts-capped.ts';
+
+/** Rules that refuse a job, the gravest first. */
+export const blocks = [
+  chromiumAnode,
+  silverWithAmmonium,
+  ammoniumNitrate,
+  chlorideOnSilver,
+  basePlateWithSilver,
+  unsuitableStock,
+  tenVolts,
+  unfitSupply,
+  aboveSolubility,
+  metalWithoutData,
+  saltNoBath,
+  unfitPlate,
+  outsideTables,
+  doesNotFit,
+  tooFewVolts,
+] as const;
+
+/** Rules that warn, in the order of the steps they stand before. */
+export const watches = [
+  depthOverHalf,
+  stainlessPlate,
+  clipsDry,
+  eyesAndGloves,
+  nitrateTinder,
+  tapWaterClouds,
+  silverSulfateFilm,
+  bathOverheats,
+  biteSlowerInPractice,
+  filmLimit,
+  noAmmeter,
+  voltsCapped,
+  hydrogenLid,
+  chlorine,
+  chlorineRoomUnknown,
+  bathWarms,
+  solventVapour,
+  silverBathAges,
+  neverMix,
+  outOfReach,
+  nothingDownDrain,
+] as const;
+
+export type BlockId = (typeof blocks)[number]['id'];
+export type WatchId = (typeof watches)[number]['id'];
+export type RuleId = BlockId | WatchId;

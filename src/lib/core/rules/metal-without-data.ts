@@ -1,0 +1,12 @@
+import { isBitable, refusedMetals } from '../facts/metals.ts';
+import type { Block } from './rule.ts';
+
+/** No tables for this metal in this version: no plan is better than a guess. */
+export const metalWithoutData = {
+  id: 'metal-without-data',
+  kind: 'block',
+  step: 'metal',
+  sources: ['memory'],
+  applies: ({ piece }) =>
+    isBitable(piece.metal) || refusedMetals[piece.metal] !== 'noData' ? null : { metal: piece.metal },
+} as const satisfies Block;

@@ -1,0 +1,11 @@
+import type { Watch } from './rule.ts';
+
+/** Without an ammeter the charge cannot be counted: time is all there is, so look early. */
+export const noAmmeter = {
+  id: 'no-ammeter',
+  kind: 'watch',
+  step: 'settings',
+  signal: 'NOTICE',
+  sources: ['budgetEstimate'],
+  applies: ({ supply }) => (supply.showsAmps ? null : {}),
+} as const satisfies Watch;

@@ -1,0 +1,11 @@
+import type { Watch } from './rule.ts';
+
+/** Bath, first rinse and sludge carry metal: none of it goes down a drain, and diluting is no cure. */
+export const nothingDownDrain = {
+  id: 'nothing-down-drain',
+  kind: 'watch',
+  step: 'bath',
+  signal: 'NOTICE',
+  sources: ['sewerLimits'],
+  applies: () => ({}),
+} as const satisfies Watch;

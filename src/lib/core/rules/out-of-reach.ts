@@ -1,0 +1,11 @@
+import type { Watch } from './rule.ts';
+
+/** Baths look like drinks: no food containers, out of reach, labelled. */
+export const outOfReach = {
+  id: 'out-of-reach',
+  kind: 'watch',
+  step: 'bath',
+  signal: 'WARNING',
+  sources: ['memory'],
+  applies: () => ({}),
+} as const satisfies Watch;

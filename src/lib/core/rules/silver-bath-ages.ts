@@ -1,0 +1,12 @@
+import { hasNitrate, isSilver } from './asks.ts';
+import type { Watch } from './rule.ts';
+
+/** A nitrate bath slowly makes ammonia at the plate; with silver, a black crust may explode. */
+export const silverBathAges = {
+  id: 'silver-bath-ages',
+  kind: 'watch',
+  step: 'bath',
+  signal: 'WARNING',
+  sources: ['fulminating'],
+  applies: (situation) => (isSilver(situation) && hasNitrate(situation) ? {} : null),
+} as const satisfies Watch;

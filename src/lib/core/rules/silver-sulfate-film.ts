@@ -1,0 +1,14 @@
+import { findBoughtSalt } from '../facts/salts.ts';
+import { isSilver } from './asks.ts';
+import type { Watch } from './rule.ts';
+
+/** Silver sulfate dissolves poorly and films the piece above a modest current. */
+export const silverSulfateFilm = {
+  id: 'silver-sulfate-film',
+  kind: 'watch',
+  step: 'electrolyte',
+  signal: 'NOTICE',
+  sources: ['budgetEstimate'],
+  applies: (situation) =>
+    isSilver(situation) && findBoughtSalt(situation.bath.salt)?.facts.anion === 'sulfate' ? {} : null,
+} as const satisfies Watch;

@@ -1,0 +1,11 @@
+import { hasAmmonium, isSilver } from './asks.ts';
+import type { Block } from './rule.ts';
+
+/** Silver and ammonia can leave a crust that explodes at a touch. */
+export const silverWithAmmonium = {
+  id: 'silver-with-ammonium',
+  kind: 'block',
+  step: 'electrolyte',
+  sources: ['fulminating'],
+  applies: (situation) => (isSilver(situation) && hasAmmonium(situation) ? { salt: situation.bath.salt } : null),
+} as const satisfies Block;

@@ -1,0 +1,16 @@
+import { removers } from '../facts/supplies.ts';
+import { hasNitrate } from './asks.ts';
+import type { Watch } from './rule.ts';
+
+/** Solvent vapour catches fire at a spark; nitrate makes it worse. */
+export const solventVapour = {
+  id: 'solvent-vapour',
+  kind: 'watch',
+  step: 'neutralise',
+  signal: 'WARNING',
+  sources: ['clpAnnexVI'],
+  applies: (situation) => {
+    const remover = removers[situation.resist];
+    return remover === null ? null : { remover: hasNitrate(situation) ? `${remover}-nitrate` : remover };
+  },
+} as const satisfies Watch;

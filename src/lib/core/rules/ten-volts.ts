@@ -1,0 +1,14 @@
+import { limits } from '../facts/bench-facts.ts';
+import type { Block } from './rule.ts';
+
+/** At 10 V and over the resist lifts, the bath heats and gas takes over from the bite. */
+export const tenVolts = {
+  id: 'ten-volts',
+  kind: 'block',
+  step: 'settings',
+  sources: ['tradePractice'],
+  applies: ({ supply }) => {
+    const volts = supply.control === 'volts' ? supply.volts : supply.maxVolts;
+    return volts < limits.refusedVolts.value ? null : { volts: { value: volts, unit: 'V' } };
+  },
+} as const satisfies Block;

@@ -1,0 +1,22 @@
+import { cellOffset } from '../cell/offset.ts';
+import { isBitable } from '../facts/metals.ts';
+import { findBoughtSalt } from '../facts/salts.ts';
+import type { Block } from './rule.ts';
+
+/** Volts over the offset that drive a bite one can wait for. */
+const MARGIN = 0.3;
+
+/** Below the cell's own offset next to nothing dissolves. */
+export const tooFewVolts = {
+  id: 'too-few-volts',
+  kind: 'block',
+  step: 'settings',
+  sources: ['cellOffsets', 'tradePractice'],
+  applies: ({ piece, bath, cathode, supply }) => {
+    const salt = findBoughtSalt(bath.salt);
+    if (salt === null || !isBitable(piece.metal)) return null;
+    const needed = cellOffset(piece.metal, salt, cathode.metal).median.value + MARGIN;
+    const volts = supply.control === 'volts' ? supply.volts : supply.maxVolts;
+    return volts >= needed ? null : { volts: { value: volts, unit: 'V' }, needed: { value: needed, unit: 'V' } };
+  },
+} as const satisfies Block;

@@ -1,0 +1,14 @@
+import { supplyKinds } from '../facts/supplies.ts';
+import type { Block } from './rule.ts';
+
+/** Alternating, unknown, mains-fed or unlimited sources are not planned with. */
+export const unfitSupply = {
+  id: 'unfit-supply',
+  kind: 'block',
+  step: 'settings',
+  sources: ['selv', 'tradePractice'],
+  applies: ({ supply }) => {
+    const fitness = supplyKinds[supply.kind];
+    return fitness === 'fit' ? null : { supply: supply.kind };
+  },
+} as const satisfies Block;

@@ -1,0 +1,15 @@
+import { limits } from '../facts/bench-facts.ts';
+import type { Watch } from './rule.ts';
+
+/** The knob stands between the plan's ceiling and the refused setting: the plan counts with its ceiling. */
+export const voltsCapped = {
+  id: 'volts-capped',
+  kind: 'watch',
+  step: 'settings',
+  signal: 'NOTICE',
+  sources: ['tradePractice'],
+  applies: ({ supply }) => {
+    const volts = supply.control === 'volts' ? supply.volts : supply.maxVolts;
+    return volts > limits.planVolts.value ? { volts: { value: volts, unit: 'V' }, cap: { value: limits.planVolts.value, unit: 'V' } } : null;
+  },
+} as const satisfies Watch;

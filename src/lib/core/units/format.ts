@@ -1,0 +1,20 @@
+/** Writing numbers: enough digits to act on, never more than are known. */
+
+/**
+ * A value to so many significant digits, without exponent; 1234 becomes 1230 at three digits.
+ * A minus is written as one.
+ */
+export function significant(value: number, digits = 3): string {
+  if (value === 0) return '0';
+  const magnitude = Math.floor(Math.log10(Math.abs(value)));
+  const decimals = Math.min(12, Math.max(0, digits - 1 - magnitude));
+  const step = 10 ** Math.max(0, magnitude - digits + 1);
+  return (Math.round(value / step) * step).toFixed(decimals).replace('-', '−');
+}
+
+/** Low and high to the digits that their spread deserves: two, or three when they nearly agree. */
+export function range(low: number, high: number): string {
+  const digits = high > 0 && (high - low) / high < 0.1 ? 3 : 2;
+  const [a, b] = [significant(low, digits), significant(high, digits)];
+  return a === b ? a : `${a} to ${b}`;
+}

@@ -1,0 +1,55 @@
+/**
+ * Branded numbers: an SI value that remembers its dimension. Passing a length where a voltage is
+ * wanted does not compile. Arithmetic gives a bare number back, so a formula names what it returns.
+ */
+declare const dimension: unique symbol;
+
+export type Dimension =
+  | 'length'
+  | 'area'
+  | 'volume'
+  | 'mass'
+  | 'time'
+  | 'temperature'
+  | 'voltage'
+  | 'current'
+  | 'resistance'
+  | 'charge'
+  | 'massConcentration'
+  | 'currentDensity'
+  | 'conductivity'
+  | 'ratio';
+
+export type Quantity<D extends Dimension> = number & { readonly [dimension]: D };
+
+/** m */
+export type Length = Quantity<'length'>;
+/** m² */
+export type Area = Quantity<'area'>;
+/** m³ */
+export type Volume = Quantity<'volume'>;
+/** kg */
+export type Mass = Quantity<'mass'>;
+/** s */
+export type Duration = Quantity<'time'>;
+/** K */
+export type Temperature = Quantity<'temperature'>;
+/** V */
+export type Voltage = Quantity<'voltage'>;
+/** A */
+export type Current = Quantity<'current'>;
+/** Ω */
+export type Resistance = Quantity<'resistance'>;
+/** C */
+export type Charge = Quantity<'charge'>;
+/** kg/m³, which is g/L */
+export type MassConcentration = Quantity<'massConcentration'>;
+/** A/m² */
+export type CurrentDensity = Quantity<'currentDensity'>;
+/** S/m */
+export type Conductivity = Quantity<'conductivity'>;
+/** 1 */
+export type Ratio = Quantity<'ratio'>;
+
+/** Gives a bare SI number its dimension. The one place where a brand is made. */
+export const si = <D extends Dimension>(value: number): Quantity<D> => value as Quantity<D>;
