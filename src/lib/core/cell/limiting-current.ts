@@ -31,7 +31,9 @@ export const rayleigh = (film: Film, height: Length): number =>
  */
 export function convectionLimit(film: Film, height: Length): CurrentDensity {
   const sherwood = SHERWOOD * rayleigh(film, height) ** 0.25;
-  return si<'currentDensity'>((film.electrons * FARADAY * film.diffusivity * film.excess * sherwood) / height);
+  return si<'currentDensity'>(
+    (film.electrons * FARADAY * film.diffusivity * film.excess * sherwood) / height,
+  );
 }
 
 /**

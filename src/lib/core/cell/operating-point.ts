@@ -28,8 +28,15 @@ export function currentAt(volts: Voltage, offset: Voltage, resistance: Resistanc
  * @param resistance bath and leads together
  * @param ceiling volts that no plan goes over
  */
-export function operatingPoint(supply: Supply, offset: Voltage, resistance: Resistance, ceiling: Voltage): OperatingPoint {
-  const setVolts = si<'voltage'>(Math.min(ceiling, supply.control === 'volts' ? supply.volts : supply.maxVolts));
+export function operatingPoint(
+  supply: Supply,
+  offset: Voltage,
+  resistance: Resistance,
+  ceiling: Voltage,
+): OperatingPoint {
+  const setVolts = si<'voltage'>(
+    Math.min(ceiling, supply.control === 'volts' ? supply.volts : supply.maxVolts),
+  );
   const setAmps = supply.control === 'amps' ? supply.amps : (supply.maxAmps ?? Infinity);
   const free = currentAt(setVolts, offset, resistance);
   if (free <= setAmps) return { current: free, volts: setVolts, heldBy: 'volts' };

@@ -17,15 +17,33 @@ export interface TubBox {
 export function boxOf(tub: Tub): TubBox {
   if (tub.kind === 'box') {
     const { length, width, fill } = tub;
-    return { floor: si<'area'>(length * width), width, length, fill, perimeter: si<'length'>(2 * (length + width)) };
+    return {
+      floor: si<'area'>(length * width),
+      width,
+      length,
+      fill,
+      perimeter: si<'length'>(2 * (length + width)),
+    };
   }
   if (tub.kind === 'round') {
     const floor = (Math.PI / 4) * tub.diameter ** 2;
     const side = si<'length'>(Math.sqrt(floor));
-    return { floor: si<'area'>(floor), width: side, length: side, fill: tub.fill, perimeter: si<'length'>(Math.PI * tub.diameter) };
+    return {
+      floor: si<'area'>(floor),
+      width: side,
+      length: side,
+      fill: tub.fill,
+      perimeter: si<'length'>(Math.PI * tub.diameter),
+    };
   }
   const side = si<'length'>(Math.cbrt(tub.water));
-  return { floor: si<'area'>(side * side), width: side, length: side, fill: side, perimeter: si<'length'>(4 * side) };
+  return {
+    floor: si<'area'>(side * side),
+    width: side,
+    length: side,
+    fill: side,
+    perimeter: si<'length'>(4 * side),
+  };
 }
 
 /** How much of the plate is under the liquid. */

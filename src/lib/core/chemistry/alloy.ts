@@ -11,7 +11,9 @@ const TRACE = 1;
 
 /** Mass fractions of the constituents that count, summing to 1. */
 export function countedFractions(massPercent: Composition): [ElementSymbol, number][] {
-  const counted = (Object.entries(massPercent) as [ElementSymbol, number][]).filter(([, share]) => share > TRACE);
+  const counted = (Object.entries(massPercent) as [ElementSymbol, number][]).filter(
+    ([, share]) => share > TRACE,
+  );
   const total = counted.reduce((sum, [, share]) => sum + share, 0);
   return counted.map(([element, share]) => [element, share / total]);
 }
@@ -28,7 +30,10 @@ export function equivalentWeight(massPercent: Composition, electrons: Valences):
   let molesOfElectrons = 0;
   for (const [element, fraction] of countedFractions(massPercent)) {
     const n = electrons[element];
-    if (n === undefined) throw new RangeError(`no valence for ${element} found, one for each constituent above ${TRACE} % expected`);
+    if (n === undefined)
+      throw new RangeError(
+        `no valence for ${element} found, one for each constituent above ${TRACE} % expected`,
+      );
     molesOfElectrons += (fraction * n) / atomicWeights[element].value;
   }
   return 1 / molesOfElectrons;

@@ -2,13 +2,7 @@ import type { Table } from '../facts/datum.ts';
 
 /** A question asked outside the range that a table covers. Never answered by extrapolation. */
 export class OutsideTable extends RangeError {
-  constructor(
-    readonly found: number,
-    readonly low: number,
-    readonly high: number,
-    readonly unit: string,
-    readonly locator: string,
-  ) {
+  constructor(found: number, low: number, high: number, unit: string, locator: string) {
     super(`${found} ${unit} found, ${low} to ${high} ${unit} expected (${locator})`);
     this.name = 'OutsideTable';
   }
@@ -42,7 +36,12 @@ export function monotoneCubic(x: readonly number[], y: readonly number[], q: num
   const slopeAt = (i: number): number => {
     if (i === 0) return endSlope(h[0] as number, h[1] as number, s[0] as number, s[1] as number);
     if (i === last) {
-      return endSlope(h[last - 1] as number, h[last - 2] as number, s[last - 1] as number, s[last - 2] as number);
+      return endSlope(
+        h[last - 1] as number,
+        h[last - 2] as number,
+        s[last - 1] as number,
+        s[last - 2] as number,
+      );
     }
     const [a, b, left, right] = [h[i - 1], h[i], s[i - 1], s[i]] as [number, number, number, number];
     if (left * right <= 0) return 0;

@@ -17,15 +17,27 @@ export const heatingRate = (volts: Voltage, amps: Current, bath: Mass, heatCapac
  * @param perimeter m
  * @returns W/K
  */
-export const coolingOf = (side: number, bottom: number, footprint: number, perimeter: Length, fill: Length): number =>
-  side * (perimeter * fill + footprint) + bottom * footprint;
+export const coolingOf = (
+  side: number,
+  bottom: number,
+  footprint: number,
+  perimeter: Length,
+  fill: Length,
+): number => side * (perimeter * fill + footprint) + bottom * footprint;
 
 /**
  * Rise over the room after a time, T(t) − T₀ = (P/hA)(1 − exp(−t·hA/(m·c))).
  * @param cooling W/K; 0 for a bath that loses nothing
  * @returns K
  */
-export function temperatureRise(volts: Voltage, amps: Current, bath: Mass, heatCapacity: number, cooling: number, time: Duration): number {
+export function temperatureRise(
+  volts: Voltage,
+  amps: Current,
+  bath: Mass,
+  heatCapacity: number,
+  cooling: number,
+  time: Duration,
+): number {
   const power = volts * amps;
   const stored = bath * heatCapacity;
   if (cooling === 0) return (power * time) / stored;

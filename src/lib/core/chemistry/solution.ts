@@ -27,7 +27,11 @@ export const anhydrousShare = ({ facts, hydrate }: BoughtSalt): number =>
  * crystallisation counts as water.
  * @param strength g of the solid as bought per litre of water
  */
-export function massFraction(salt: BoughtSalt, strength: MassConcentration, temperature: Temperature): number {
+export function massFraction(
+  salt: BoughtSalt,
+  strength: MassConcentration,
+  temperature: Temperature,
+): number {
   const water = waterDensity(toCelsius(temperature));
   return (anhydrousShare(salt) * strength) / (water + strength);
 }
@@ -60,7 +64,8 @@ function density(salt: BoughtSalt, fraction: number, celsius: number): number {
 function conductivity(salt: BoughtSalt, fraction: number, celsius: number): Conductivity {
   const { conductivity: table, conductivitySlope } = salt.facts;
   const [low, high] = conductivitySlope.validFor.temperature ?? [20, 20];
-  if (celsius < low || celsius > high) throw new OutsideTable(celsius, low, high, 'degC', conductivitySlope.locator);
+  if (celsius < low || celsius > high)
+    throw new OutsideTable(celsius, low, high, 'degC', conductivitySlope.locator);
   const at20 = readTable(table, 100 * fraction, 'log');
   return si<'conductivity'>(0.1 * at20 * (1 + (conductivitySlope.value / 100) * (celsius - 20)));
 }
@@ -86,7 +91,10 @@ export function dissolve(salt: BoughtSalt, strength: MassConcentration, temperat
  * Strongest recipe that the conductivity and density tables cover at this temperature.
  * @returns g of the bought solid per litre of water: lowest and highest
  */
-export function coveredStrengths(salt: BoughtSalt, temperature: Temperature): [MassConcentration, MassConcentration] {
+export function coveredStrengths(
+  salt: BoughtSalt,
+  temperature: Temperature,
+): [MassConcentration, MassConcentration] {
   const water = waterDensity(toCelsius(temperature));
   const share = anhydrousShare(salt);
   const strengthAt = (fraction: number) => si<'massConcentration'>((fraction * water) / (share - fraction));
@@ -99,12 +107,22 @@ export function coveredStrengths(salt: BoughtSalt, temperature: Temperature): [M
  * Water to pour so that the mixed bath has a volume.
  * @returns m³ of water at bath temperature
  */
-export function waterFor(bath: Volume, solution: Solution, strength: MassConcentration, temperature: Temperature): Volume {
+export function waterFor(
+  bath: Volume,
+  solution: Solution,
+  strength: MassConcentration,
+  temperature: Temperature,
+): Volume {
   return si<'volume'>((bath * solution.density) / (waterDensity(toCelsius(temperature)) + strength));
 }
 
 /** Volume that a mass of water and its salt make; the inverse of `waterFor`. */
-export function bathFrom(water: Volume, solution: Solution, strength: MassConcentration, temperature: Temperature): Volume {
+export function bathFrom(
+  water: Volume,
+  solution: Solution,
+  strength: MassConcentration,
+  temperature: Temperature,
+): Volume {
   return si<'volume'>((water * (waterDensity(toCelsius(temperature)) + strength)) / solution.density);
 }
 

@@ -5,7 +5,8 @@
 
 /** @returns kg/m³ */
 export const waterDensity = (celsius: number): number =>
-  (((((-2.8054253e-10 * celsius + 1.0556302e-7) * celsius - 4.6170461e-5) * celsius - 0.0079870401) * celsius +
+  (((((-2.8054253e-10 * celsius + 1.0556302e-7) * celsius - 4.6170461e-5) * celsius - 0.0079870401) *
+    celsius +
     16.945176) *
     celsius +
     999.83952) /

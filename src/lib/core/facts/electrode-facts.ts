@@ -22,8 +22,13 @@ export const valences = {
 } as const satisfies Record<string, Record<Anion, number>>;
 
 export const valenceSource = {
-  value: 2, unit: '1', uncertainty: { kind: 'band', low: 1, high: 2 }, validFor: { currentDensity: [0, 30, 'A/dm2'] },
-  evidence: 'measured', source: 'kinoshita1970', locator: 'abstract: two in sulfate and nitrate, one in chloride, active dissolution',
+  value: 2,
+  unit: '1',
+  uncertainty: { kind: 'band', low: 1, high: 2 },
+  validFor: { currentDensity: [0, 30, 'A/dm2'] },
+  evidence: 'measured',
+  source: 'kinoshita1970',
+  locator: 'abstract: two in sulfate and nitrate, one in chloride, active dissolution',
 } as const satisfies Datum;
 
 /** Median and spread (standard deviation of the logarithm) of a first job's yield. */
@@ -34,8 +39,14 @@ interface YieldPrior {
 
 const yieldOf = (value: number, spread: number, note?: string): YieldPrior => ({
   median: {
-    value, unit: '1', uncertainty: { kind: 'relative', value: spread }, validFor: { currentDensity: [0, 30, 'A/dm2'] },
-    evidence: 'commonPractice', source: 'budgetEstimate', locator: 'first job, no log', ...(note === undefined ? {} : { note }),
+    value,
+    unit: '1',
+    uncertainty: { kind: 'relative', value: spread },
+    validFor: { currentDensity: [0, 30, 'A/dm2'] },
+    evidence: 'commonPractice',
+    source: 'budgetEstimate',
+    locator: 'first job, no log',
+    ...(note === undefined ? {} : { note }),
   },
   spread,
 });
@@ -67,8 +78,14 @@ interface Offset {
 
 const offset = (value: number, spread: number, note?: string): Offset => ({
   median: {
-    value, unit: 'V', uncertainty: { kind: 'standard', value: spread }, validFor: { currentDensity: [1, 30, 'A/dm2'] },
-    evidence: 'computed', source: 'cellOffsets', locator: 'anode potential less hydrogen at pH 12 to 13, overpotentials included', ...(note === undefined ? {} : { note }),
+    value,
+    unit: 'V',
+    uncertainty: { kind: 'standard', value: spread },
+    validFor: { currentDensity: [1, 30, 'A/dm2'] },
+    evidence: 'computed',
+    source: 'cellOffsets',
+    locator: 'anode potential less hydrogen at pH 12 to 13, overpotentials included',
+    ...(note === undefined ? {} : { note }),
   },
   spread,
 });
@@ -78,9 +95,21 @@ const offset = (value: number, spread: number, note?: string): Offset => ({
  * metal ions have not reached it yet.
  */
 export const offsets: Readonly<Record<MetalFamily, Readonly<Record<Anion, Offset>>>> = {
-  silver: { nitrate: offset(2.0, 0.35), chloride: offset(1.6, 0.5), sulfate: offset(2.0, 0.5, 'as nitrate, film not counted') },
-  copper: { nitrate: offset(1.6, 0.35), chloride: offset(1.3, 0.3), sulfate: offset(1.6, 0.4, 'as nitrate: same electrodes') },
-  brass: { nitrate: offset(1.5, 0.45, 'copper’s, lowered for zinc'), chloride: offset(1.2, 0.4, 'copper’s, lowered for zinc'), sulfate: offset(1.5, 0.45, 'as nitrate') },
+  silver: {
+    nitrate: offset(2.0, 0.35),
+    chloride: offset(1.6, 0.5),
+    sulfate: offset(2.0, 0.5, 'as nitrate, film not counted'),
+  },
+  copper: {
+    nitrate: offset(1.6, 0.35),
+    chloride: offset(1.3, 0.3),
+    sulfate: offset(1.6, 0.4, 'as nitrate: same electrodes'),
+  },
+  brass: {
+    nitrate: offset(1.5, 0.45, 'copper’s, lowered for zinc'),
+    chloride: offset(1.2, 0.4, 'copper’s, lowered for zinc'),
+    sulfate: offset(1.5, 0.45, 'as nitrate'),
+  },
 };
 
 /** Copper sulfate brings the copper ions along: copper plates out at once and no hydrogen is needed. */
@@ -100,8 +129,13 @@ interface FilmTransport {
 }
 
 const film = (value: number, unit: string, locator: string): Datum => ({
-  value, unit, uncertainty: { kind: 'relative', value: 0.25 }, validFor: { temperature: [15, 40, 'degC'] },
-  evidence: 'fromMemory', source: 'wagner1949', locator,
+  value,
+  unit,
+  uncertainty: { kind: 'relative', value: 0.25 },
+  validFor: { temperature: [15, 40, 'degC'] },
+  evidence: 'fromMemory',
+  source: 'wagner1949',
+  locator,
 });
 
 const copperFilm = (saturation: number, spread: number): FilmTransport => ({

@@ -16,31 +16,95 @@ export interface MetalFacts {
   readonly otherDensity?: Datum;
 }
 
-const alloy = (unit: '%') =>
-  ({ unit, uncertainty: { kind: 'standard', value: 0.5 }, validFor: {} }) as const;
+const alloy = (unit: '%') => ({ unit, uncertainty: { kind: 'standard', value: 0.5 }, validFor: {} }) as const;
 
 /** Metals that can be bitten, with their data. */
 export const metals = {
   'fine-silver-999': {
     family: 'silver',
-    composition: { ...alloy('%'), massPercent: { Ag: 99.9, Cu: 0.1 }, evidence: 'fromMemory', source: 'memory', locator: 'nominal; rest taken as copper' },
-    density: { value: 10.5, unit: 'g/cm3', uncertainty: { kind: 'relative', value: 0.001 }, validFor: { temperature: [15, 30, 'degC'] }, evidence: 'measured', source: 'crcElementDensity', locator: 'silver, 20 °C' },
+    composition: {
+      ...alloy('%'),
+      massPercent: { Ag: 99.9, Cu: 0.1 },
+      evidence: 'fromMemory',
+      source: 'memory',
+      locator: 'nominal; rest taken as copper',
+    },
+    density: {
+      value: 10.5,
+      unit: 'g/cm3',
+      uncertainty: { kind: 'relative', value: 0.001 },
+      validFor: { temperature: [15, 30, 'degC'] },
+      evidence: 'measured',
+      source: 'crcElementDensity',
+      locator: 'silver, 20 °C',
+    },
   },
   'sterling-925': {
     family: 'silver',
-    composition: { ...alloy('%'), massPercent: { Ag: 92.5, Cu: 7.5 }, evidence: 'measured', source: 'espiSterling', locator: 'composition' },
-    density: { value: 10.36, unit: 'g/cm3', uncertainty: { kind: 'relative', value: 0.003 }, validFor: { temperature: [15, 30, 'degC'] }, evidence: 'measured', source: 'espiSterling', locator: 'density' },
+    composition: {
+      ...alloy('%'),
+      massPercent: { Ag: 92.5, Cu: 7.5 },
+      evidence: 'measured',
+      source: 'espiSterling',
+      locator: 'composition',
+    },
+    density: {
+      value: 10.36,
+      unit: 'g/cm3',
+      uncertainty: { kind: 'relative', value: 0.003 },
+      validFor: { temperature: [15, 30, 'degC'] },
+      evidence: 'measured',
+      source: 'espiSterling',
+      locator: 'density',
+    },
   },
   C11000: {
     family: 'copper',
-    composition: { ...alloy('%'), massPercent: { Cu: 100 }, evidence: 'measured', source: 'brassMill', locator: 'C11000 nominal' },
-    density: { value: 8.96, unit: 'g/cm3', uncertainty: { kind: 'relative', value: 0.004 }, validFor: { temperature: [15, 30, 'degC'] }, evidence: 'measured', source: 'crcElementDensity', locator: 'copper, 20 °C', note: 'wrought sheet is quoted at 8.91: the element value is used, the other kept' },
-    otherDensity: { value: 8.91, unit: 'g/cm3', uncertainty: { kind: 'notStated' }, validFor: { temperature: [15, 30, 'degC'] }, evidence: 'measured', source: 'brassMill', locator: 'C11000, 0.322 lb/in3' },
+    composition: {
+      ...alloy('%'),
+      massPercent: { Cu: 100 },
+      evidence: 'measured',
+      source: 'brassMill',
+      locator: 'C11000 nominal',
+    },
+    density: {
+      value: 8.96,
+      unit: 'g/cm3',
+      uncertainty: { kind: 'relative', value: 0.004 },
+      validFor: { temperature: [15, 30, 'degC'] },
+      evidence: 'measured',
+      source: 'crcElementDensity',
+      locator: 'copper, 20 °C',
+      note: 'wrought sheet is quoted at 8.91: the element value is used, the other kept',
+    },
+    otherDensity: {
+      value: 8.91,
+      unit: 'g/cm3',
+      uncertainty: { kind: 'notStated' },
+      validFor: { temperature: [15, 30, 'degC'] },
+      evidence: 'measured',
+      source: 'brassMill',
+      locator: 'C11000, 0.322 lb/in3',
+    },
   },
   C26000: {
     family: 'brass',
-    composition: { ...alloy('%'), massPercent: { Cu: 70, Zn: 30 }, evidence: 'measured', source: 'brassMill', locator: 'C26000 nominal' },
-    density: { value: 8.53, unit: 'g/cm3', uncertainty: { kind: 'relative', value: 0.003 }, validFor: { temperature: [15, 30, 'degC'] }, evidence: 'measured', source: 'brassMill', locator: 'C26000, 20 °C' },
+    composition: {
+      ...alloy('%'),
+      massPercent: { Cu: 70, Zn: 30 },
+      evidence: 'measured',
+      source: 'brassMill',
+      locator: 'C26000 nominal',
+    },
+    density: {
+      value: 8.53,
+      unit: 'g/cm3',
+      uncertainty: { kind: 'relative', value: 0.003 },
+      validFor: { temperature: [15, 30, 'degC'] },
+      evidence: 'measured',
+      source: 'brassMill',
+      locator: 'C26000, 20 °C',
+    },
   },
 } as const satisfies Record<string, MetalFacts>;
 
@@ -48,13 +112,7 @@ export type BitableMetal = keyof typeof metals;
 
 /** Why a known stock is not bitten. */
 export type RefusalReason =
-  | 'chromiumBearing'
-  | 'gold'
-  | 'plated'
-  | 'galvanised'
-  | 'unknownStock'
-  | 'otherHazard'
-  | 'noData';
+  'chromiumBearing' | 'gold' | 'plated' | 'galvanised' | 'unknownStock' | 'otherHazard' | 'noData';
 
 /** Stock that people have in the drawer, known by name so that it is refused with a reason. */
 export const refusedMetals = {

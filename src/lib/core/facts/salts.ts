@@ -17,7 +17,8 @@ export const bathSalts = {
 export type BathSalt = keyof typeof bathSalts;
 
 /** Why a known salt makes no bath here. */
-export type SaltRefusal = 'ammoniumNitrate' | 'ammonium' | 'chlorideOther' | 'treatmentOnly' | 'poorBath' | 'etchant';
+export type SaltRefusal =
+  'ammoniumNitrate' | 'ammonium' | 'chlorideOther' | 'treatmentOnly' | 'poorBath' | 'etchant';
 
 /** Other salts on a maker's shelf, known by name so that they are refused with a reason. */
 export const refusedSalts = {

@@ -7,42 +7,137 @@ export interface Source {
 }
 
 export const sources = {
-  codata2018: { title: 'CODATA recommended values of the fundamental constants, 2018 (exact since the 2019 SI)', how: 'secondaryCopy', address: 'doi:10.1103/RevModPhys.93.025010' },
-  iupac2021: { title: 'IUPAC/CIAAW standard atomic weights 2021, abridged (Prohaska et al., Pure Appl. Chem. 94, 2022)', how: 'secondaryCopy', address: 'doi:10.1515/pac-2019-0603' },
-  crcElementDensity: { title: 'CRC Handbook of Chemistry and Physics, 80th ed., densities of the elements', how: 'secondaryCopy' },
+  codata2018: {
+    title: 'CODATA recommended values of the fundamental constants, 2018 (exact since the 2019 SI)',
+    how: 'secondaryCopy',
+    address: 'doi:10.1103/RevModPhys.93.025010',
+  },
+  iupac2021: {
+    title: 'IUPAC/CIAAW standard atomic weights 2021, abridged (Prohaska et al., Pure Appl. Chem. 94, 2022)',
+    how: 'secondaryCopy',
+    address: 'doi:10.1515/pac-2019-0603',
+  },
+  crcElementDensity: {
+    title: 'CRC Handbook of Chemistry and Physics, 80th ed., densities of the elements',
+    how: 'secondaryCopy',
+  },
   espiSterling: { title: 'ESPI Metals, technical data sheet "Silver, sterling"', how: 'read' },
   brassMill: { title: 'Mill data sheet C26000 (ASTM B36) and copper-alloy mill guide', how: 'read' },
-  kinoshita1970: { title: 'Kinoshita, Landolt, Muller, Tobias: Stoichiometry of anodic copper dissolution at high current densities, J. Electrochem. Soc. 117 (1970); abstract', how: 'secondaryCopy' },
-  nbsSilver: { title: 'Craig et al. 1960 and Bower & Davis 1980 (NBS): electrochemical equivalent of silver; abstracts', how: 'read', address: 'doi:10.6028/jres.085.009' },
-  astmG102: { title: 'ASTM G102-89 (2010), calculation of corrosion rates and related information: equivalent weight of alloys', how: 'secondaryCopy' },
+  kinoshita1970: {
+    title:
+      'Kinoshita, Landolt, Muller, Tobias: Stoichiometry of anodic copper dissolution at high current densities, J. Electrochem. Soc. 117 (1970); abstract',
+    how: 'secondaryCopy',
+  },
+  nbsSilver: {
+    title: 'Craig et al. 1960 and Bower & Davis 1980 (NBS): electrochemical equivalent of silver; abstracts',
+    how: 'read',
+    address: 'doi:10.6028/jres.085.009',
+  },
+  astmG102: {
+    title:
+      'ASTM G102-89 (2010), calculation of corrosion rates and related information: equivalent weight of alloys',
+    how: 'secondaryCopy',
+  },
   astmB258: { title: 'ASTM B258, nominal diameters of American wire gauge', how: 'memory' },
-  crcConductivity: { title: 'CRC Handbook, "Electrical conductivity of aqueous solutions" (20 °C)', how: 'secondaryCopy' },
-  crcConcentrative: { title: 'CRC Handbook, 102nd ed., "Concentrative properties of aqueous solutions" (20 °C)', how: 'secondaryCopy' },
-  crcSolubility: { title: 'CRC Handbook, 98th ed., "Aqueous solubility of inorganic compounds at various temperatures"', how: 'secondaryCopy' },
-  landoltSlopes: { title: 'Landolt-Börnstein temperature coefficients of conductivity, reprinted in a conductivity-meter manual', how: 'secondaryCopy' },
-  laliberte2009: { title: 'Laliberté, J. Chem. Eng. Data 54 (2009) 1725: density, heat capacity and viscosity of aqueous electrolytes', how: 'secondaryCopy', address: 'doi:10.1021/je8008123' },
-  newmanChannel: { title: 'Newman & Thomas-Alyea, Electrochemical Systems, 3rd ed., ch. 18: opposite strips in a channel', how: 'memory' },
-  wagner1949: { title: 'Wagner 1949 and Wilke, Eisenberg, Tobias 1953: free convection at a vertical electrode', how: 'secondaryCopy' },
-  cellOffsets: { title: 'Cell voltage offsets estimated from standard potentials and Tafel data gathered for this work', how: 'own' },
-  budgetEstimate: { title: 'Uncertainty budget of a first job: engineering estimate made for this work, not validated on etched pieces', how: 'own' },
-  undercutSimulation: { title: 'Boundary-element runs of a masked slot made for this work, ±0.005', how: 'own' },
+  crcConductivity: {
+    title: 'CRC Handbook, "Electrical conductivity of aqueous solutions" (20 °C)',
+    how: 'secondaryCopy',
+  },
+  crcConcentrative: {
+    title: 'CRC Handbook, 102nd ed., "Concentrative properties of aqueous solutions" (20 °C)',
+    how: 'secondaryCopy',
+  },
+  crcSolubility: {
+    title: 'CRC Handbook, 98th ed., "Aqueous solubility of inorganic compounds at various temperatures"',
+    how: 'secondaryCopy',
+  },
+  landoltSlopes: {
+    title:
+      'Landolt-Börnstein temperature coefficients of conductivity, reprinted in a conductivity-meter manual',
+    how: 'secondaryCopy',
+  },
+  laliberte2009: {
+    title:
+      'Laliberté, J. Chem. Eng. Data 54 (2009) 1725: density, heat capacity and viscosity of aqueous electrolytes',
+    how: 'secondaryCopy',
+    address: 'doi:10.1021/je8008123',
+  },
+  newmanChannel: {
+    title: 'Newman & Thomas-Alyea, Electrochemical Systems, 3rd ed., ch. 18: opposite strips in a channel',
+    how: 'memory',
+  },
+  wagner1949: {
+    title: 'Wagner 1949 and Wilke, Eisenberg, Tobias 1953: free convection at a vertical electrode',
+    how: 'secondaryCopy',
+  },
+  cellOffsets: {
+    title: 'Cell voltage offsets estimated from standard potentials and Tafel data gathered for this work',
+    how: 'own',
+  },
+  budgetEstimate: {
+    title:
+      'Uncertainty budget of a first job: engineering estimate made for this work, not validated on etched pieces',
+    how: 'own',
+  },
+  undercutSimulation: {
+    title: 'Boundary-element runs of a masked slot made for this work, ±0.005',
+    how: 'own',
+  },
   allen1982: { title: 'Allen, Horne & Stevens 1982: definition of the etch factor', how: 'read' },
-  niosh1: { title: 'NIOSH IDLH documentation, chlorine (REL, OSHA PEL, IDLH)', how: 'read', address: 'https://www.cdc.gov/niosh/idlh/7782505.html' },
+  niosh1: {
+    title: 'NIOSH IDLH documentation, chlorine (REL, OSHA PEL, IDLH)',
+    how: 'read',
+    address: 'https://www.cdc.gov/niosh/idlh/7782505.html',
+  },
   scoel76: { title: 'SCOEL/SUM/76, recommendation for chlorine, 1998', how: 'secondaryCopy' },
-  hydrogenLimit: { title: 'Hydrogen lower explosive limit 4 % v/v in air (battery-room guidance)', how: 'read' },
-  bathCooling: { title: 'Heat loss of a small open plastic tub: free convection and radiation, estimated for this work', how: 'own' },
-  clpAnnexVI: { title: 'CLP Annex VI Table 3, Regulation (EC) 1272/2008, as of ATP17 (December 2021)', how: 'read' },
+  hydrogenLimit: {
+    title: 'Hydrogen lower explosive limit 4 % v/v in air (battery-room guidance)',
+    how: 'read',
+  },
+  bathCooling: {
+    title: 'Heat loss of a small open plastic tub: free convection and radiation, estimated for this work',
+    how: 'own',
+  },
+  clpAnnexVI: {
+    title: 'CLP Annex VI Table 3, Regulation (EC) 1272/2008, as of ATP17 (December 2021)',
+    how: 'read',
+  },
   sdsSodiumNitrate: { title: 'Supplier safety data sheet summary, sodium nitrate', how: 'read' },
   sdsPotassiumNitrate: { title: 'Supplier safety data sheet, potassium nitrate, 2016', how: 'read' },
   sdsSodiumSulfate: { title: 'Supplier safety data sheet, sodium sulfate: not classified', how: 'read' },
-  regulation2019_1148: { title: 'Regulation (EU) 2019/1148 on explosives precursors, Annexes I and II', how: 'read' },
-  cr6Transpassive: { title: 'Mount, Howarth, Clifton, J. Electrochem. Soc. 150 (2003) D63; Schneider et al., J. Solid State Electrochem. 23 (2019) 345: chromate from steels', how: 'secondaryCopy', address: 'doi:10.1149/1.1545464' },
-  silverChloride: { title: 'Growth of silver chloride on silver in sodium chloride solution (PMC3079928)', how: 'read', address: 'https://pmc.ncbi.nlm.nih.gov/articles/PMC3079928' },
-  fulminating: { title: 'Published accident reports on silver and ammonia (silver nitride)', how: 'secondaryCopy' },
-  nitrateTinder: { title: 'J. Chem. Educ., Chemical Laboratory Information Profile: copper(II) nitrate, paper ignites', how: 'read' },
-  sewerLimits: { title: '40 CFR 413 and 433, metal finishing; dilution instead of treatment is forbidden', how: 'read' },
+  regulation2019_1148: {
+    title: 'Regulation (EU) 2019/1148 on explosives precursors, Annexes I and II',
+    how: 'read',
+  },
+  cr6Transpassive: {
+    title:
+      'Mount, Howarth, Clifton, J. Electrochem. Soc. 150 (2003) D63; Schneider et al., J. Solid State Electrochem. 23 (2019) 345: chromate from steels',
+    how: 'secondaryCopy',
+    address: 'doi:10.1149/1.1545464',
+  },
+  silverChloride: {
+    title: 'Growth of silver chloride on silver in sodium chloride solution (PMC3079928)',
+    how: 'read',
+    address: 'https://pmc.ncbi.nlm.nih.gov/articles/PMC3079928',
+  },
+  fulminating: {
+    title: 'Published accident reports on silver and ammonia (silver nitride)',
+    how: 'secondaryCopy',
+  },
+  nitrateTinder: {
+    title: 'J. Chem. Educ., Chemical Laboratory Information Profile: copper(II) nitrate, paper ignites',
+    how: 'read',
+  },
+  sewerLimits: {
+    title: '40 CFR 413 and 433, metal finishing; dilution instead of treatment is forbidden',
+    how: 'read',
+  },
   selv: { title: 'IEC Electropedia, safety extra-low voltage (IEC 61558-1)', how: 'read' },
-  standardPotentials: { title: 'OpenStax Chemistry 2e, Appendix L, standard electrode potentials', how: 'read', address: 'https://openstax.org/books/chemistry-2e/pages/l-standard-electrode-half-cell-potentials' },
+  standardPotentials: {
+    title: 'OpenStax Chemistry 2e, Appendix L, standard electrode potentials',
+    how: 'read',
+    address: 'https://openstax.org/books/chemistry-2e/pages/l-standard-electrode-half-cell-potentials',
+  },
   tradePractice: { title: 'Common practice of the trade, no source', how: 'memory' },
   memory: { title: 'From memory, unchecked', how: 'memory' },
 } as const satisfies Record<string, Source>;

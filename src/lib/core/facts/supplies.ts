@@ -14,7 +14,14 @@ export const supplyKinds = {
 export type SupplyKind = keyof typeof supplyKinds;
 
 /** What masks the metal. */
-export const resistKinds = ['nail-varnish', 'paint-pen', 'permanent-marker', 'vinyl', 'toner', 'dry-film'] as const;
+export const resistKinds = [
+  'nail-varnish',
+  'paint-pen',
+  'permanent-marker',
+  'vinyl',
+  'toner',
+  'dry-film',
+] as const;
 export type ResistKind = (typeof resistKinds)[number];
 
 /** Other names for them. */

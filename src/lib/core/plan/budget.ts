@@ -1,10 +1,11 @@
-import { bathSalts } from '../facts/salts.ts';
+import { cellOffset } from '../cell/offset.ts';
+import type { Setup } from '../cell/setup.ts';
 import { leadResistance, tubCooling, undercutRatio } from '../facts/bench-facts.ts';
-import { copperSulfateOffset, filmTransport, offsets, yieldPriors } from '../facts/electrode-facts.ts';
+import { filmTransport, yieldPriors } from '../facts/electrode-facts.ts';
 import type { BitableMetal, MetalFamily } from '../facts/metals.ts';
 import { metals } from '../facts/metals.ts';
 import type { Anion } from '../facts/salts/salt-facts.ts';
-import type { Setup } from '../cell/setup.ts';
+import type { BoughtSalt } from '../facts/salts.ts';
 import type { Evidence } from '../units/figure.ts';
 
 /**
@@ -51,6 +52,7 @@ export interface Pairing {
   readonly metal: BitableMetal;
   readonly family: MetalFamily;
   readonly anion: Anion;
+  readonly salt: BoughtSalt;
 }
 
 /** ln(0.3/0.05)/(2·1.645): the band of leads as a log spread. */
@@ -71,25 +73,22 @@ const own = (sd: number, evidence: Evidence = 'computed'): UncertainInput => ({
   sources: ['budgetEstimate'],
 });
 
-/** The offset that applies to a fresh bath of this pairing with this plate. */
-export const offsetOf = (setup: Setup, { family, anion }: Pairing) =>
-  setup.bath.salt.startsWith('CuSO4') && setup.cathode.metal !== 'stainless' && family !== 'silver'
-    ? copperSulfateOffset
-    : offsets[family][anion];
-
 /**
  * The uncertainty budget of a job without a log.
  * @param pathSpread standard deviation of the logarithm of the bath's resistance
  */
 export function budgetFor(setup: Setup, pairing: Pairing, pathSpread: number): Budget {
   const { piece, supply } = setup;
-  const salt = Object.values(bathSalts).find(({ id }) => setup.bath.salt === id || setup.bath.salt.startsWith(`${id}.`));
-  const tableSpread = salt?.conductivity.uncertainty.kind === 'relative' ? salt.conductivity.uncertainty.value : 0.03;
-  const offset = offsetOf(setup, pairing);
+  const { conductivity } = pairing.salt.facts;
+  const tableSpread = conductivity.uncertainty.kind === 'relative' ? conductivity.uncertainty.value : 0.03;
+  const offset = cellOffset(pairing.metal, pairing.salt, setup.cathode.metal);
   const prior = yieldPriors[pairing.family][pairing.anion];
   const film = filmTransport[pairing.family][pairing.anion];
   return {
-    conductivityFactor: { ...own(Math.hypot(0.05, tableSpread)), sources: ['budgetEstimate', 'crcConductivity'] },
+    conductivityFactor: {
+      ...own(Math.hypot(0.05, tableSpread)),
+      sources: ['budgetEstimate', 'crcConductivity'],
+    },
     geometryFactor: own(pathSpread),
     offset: {
       median: offset.median.value,
@@ -159,4 +158,9 @@ export function drawFrom(budget: Budget, z: readonly number[]): Draw {
   return Object.fromEntries(values) as unknown as Draw;
 }
 
-export const pairingOf = (metal: BitableMetal, anion: Anion): Pairing => ({ metal, family: metals[metal].family, anion });
+export const pairingOf = (metal: BitableMetal, salt: BoughtSalt): Pairing => ({
+  metal,
+  family: metals[metal].family,
+  anion: salt.facts.anion,
+  salt,
+});

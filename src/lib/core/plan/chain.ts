@@ -1,4 +1,5 @@
-import { equivalentWeight, countedFractions, valencesIn } from '../chemistry/alloy.ts';
+import { countedFractions, equivalentWeight, valencesIn } from '../chemistry/alloy.ts';
+import type { Composition } from '../chemistry/alloy.ts';
 import { chargeToDissolve, dissolvedMass, layerMass, meanDepth } from '../chemistry/faraday.ts';
 import { gasVolume, partsPerMillion, timeToFlammable } from '../chemistry/gas.ts';
 import { coolingOf, heatingRate, temperatureRise } from '../chemistry/heat.ts';
@@ -17,17 +18,30 @@ import { metals } from '../facts/metals.ts';
 import type { BoughtSalt } from '../facts/salts.ts';
 import { AMPERE_HOUR, CELSIUS_ZERO } from '../units/constants.ts';
 import { si } from '../units/quantity.ts';
-import type { Area, Charge, Duration } from '../units/quantity.ts';
+import type { Area, Charge, Duration, Mass, MassConcentration } from '../units/quantity.ts';
 import type { Draw, Pairing } from './budget.ts';
 import type { Outcome } from './outcome.ts';
 
+/** What the recipe alone decides; the same in every draw. */
+export interface Recipe {
+  readonly solution: Solution;
+  readonly solubility: MassConcentration;
+}
+
+export const recipeOf = ({ bath }: Setup, salt: BoughtSalt): Recipe => ({
+  solution: dissolve(salt, bath.strength, bath.temperature),
+  solubility: solubility(salt, bath.temperature),
+});
+
 /** Bath figures: known as soon as tub, salt and strength are. */
-export function bathOutcome(setup: Setup, salt: BoughtSalt, solution: Solution, draw: Draw): Outcome {
+export function bathOutcome(setup: Setup, recipe: Recipe, draw: Draw): Outcome {
   const { bath, tub, piece, cathode } = setup;
+  const { solution } = recipe;
   const box = boxOf(tub);
   const wanted = si<'volume'>(box.floor * box.fill - displaced(piece, cathode, tub));
   const water = si<'volume'>(
-    (tub.kind === 'jug' ? tub.water : waterFor(wanted, solution, bath.strength, bath.temperature)) * draw.volumeFactor,
+    (tub.kind === 'jug' ? tub.water : waterFor(wanted, solution, bath.strength, bath.temperature)) *
+      draw.volumeFactor,
   );
   return {
     water_volume: water * 1e6,
@@ -36,7 +50,7 @@ export function bathOutcome(setup: Setup, salt: BoughtSalt, solution: Solution, 
     mass_percent: solution.massPercent,
     molarity: solution.molarity,
     density: solution.density / 1e3,
-    solubility: solubility(salt, bath.temperature),
+    solubility: recipe.solubility,
     conductivity: solution.conductivity * 10 * draw.conductivityFactor,
   };
 }
@@ -47,18 +61,33 @@ export interface StopAt {
   readonly time: Duration;
 }
 
+/**
+ * Metal in the bath after the run, mg/L by element: what was there, and all that came off. None of it
+ * is taken to plate out.
+ */
+function dissolvedMetal({ bath }: Setup, massPercent: Composition, mass: Mass, litres: number): Outcome {
+  const added = new Map(countedFractions(massPercent));
+  const elements = new Set([...added.keys(), ...(Object.keys(bath.dissolved) as ElementSymbol[])]);
+  return Object.fromEntries(
+    [...elements].map((element) => [
+      `dissolved_metal.${element}`,
+      (bath.dissolved[element] ?? 0) * 1e3 + (mass * (added.get(element) ?? 0) * 1e6) / litres,
+    ]),
+  );
+}
+
 /** Depth, current, time and what follows from them, for one draw. */
 export function cellOutcome(
   setup: Setup,
   pairing: Pairing,
-  salt: BoughtSalt,
+  recipe: Recipe,
   openArea: Area,
   draw: Draw,
   stopAt: StopAt | null,
 ): Outcome {
   const { piece, bath, supply, place } = setup;
-  const solution = dissolve(salt, bath.strength, bath.temperature);
-  const inBath = bathOutcome(setup, salt, solution, draw);
+  const { solution } = recipe;
+  const inBath = bathOutcome(setup, recipe, draw);
   const metal = metals[pairing.metal];
   const ew = equivalentWeight(metal.composition.massPercent, valencesIn(pairing.anion));
   const density = metal.density.value * 1e3;
@@ -87,7 +116,8 @@ export function cellOutcome(
   const box = boxOf(setup.tub);
   const bathMass = si<'mass'>((inBath.bath_volume as number) * 1e-6 * solution.density);
   const cooling =
-    coolingOf(tubCooling.side.value, tubCooling.bottom.value, box.floor, box.perimeter, box.fill) * draw.coolingFactor;
+    coolingOf(tubCooling.side.value, tubCooling.bottom.value, box.floor, box.perimeter, box.fill) *
+    draw.coolingFactor;
   const heat = tubCooling.heatCapacity.value;
   const bathLitres = (inBath.bath_volume as number) * 1e-3;
 
@@ -122,23 +152,18 @@ export function cellOutcome(
     thinnest_line: 2 * depth * 1e6 * draw.undercutRatio + landReserve.value,
     mass_removed: mass * 1e3,
     heating_rate: heatingRate(point.volts, current, bathMass, heat) * 60,
-    bath_temperature_end: bath.temperature - CELSIUS_ZERO + temperatureRise(point.volts, current, bathMass, heat, cooling, duration),
+    bath_temperature_end:
+      bath.temperature -
+      CELSIUS_ZERO +
+      temperatureRise(point.volts, current, bathMass, heat, cooling, duration),
     hydrogen: gasVolume(charge) * 1e6,
     minutes_to_4_percent_in_1_L:
       timeToFlammable(current, si<'volume'>(1e-3), limits.hydrogenFlammable.value / 100) / 60,
     ...(pairing.anion === 'chloride' && place.room !== null
-      ? { chlorine_worst_case: partsPerMillion(gasVolume(charge), si<'volume'>(place.room * draw.roomFactor)) }
+      ? {
+          chlorine_worst_case: partsPerMillion(gasVolume(charge), si<'volume'>(place.room * draw.roomFactor)),
+        }
       : {}),
-    ...Object.fromEntries(
-      countedFractions(metal.composition.massPercent).map(([element, fraction]) => [
-        `dissolved_metal.${element}`,
-        ((bath.dissolved[element] ?? 0) as number) * 1e3 + (mass * fraction * 1e6) / bathLitres,
-      ]),
-    ),
-    ...Object.fromEntries(
-      (Object.entries(bath.dissolved) as [ElementSymbol, number][])
-        .filter(([element]) => !countedFractions(metal.composition.massPercent).some(([counted]) => counted === element))
-        .map(([element, before]) => [`dissolved_metal.${element}`, before * 1e3]),
-    ),
+    ...dissolvedMetal(setup, metal.composition.massPercent, mass, bathLitres),
   };
 }

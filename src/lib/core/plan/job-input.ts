@@ -63,15 +63,24 @@ function outline(piece: TypedJob['piece']) {
 
 function pieceOf(typed: TypedJob['piece'], areaLater: boolean, faults: Fault[]): Piece | null {
   const metal = metalNamed(typed.metal);
-  if (metal === null) faults.push({ path: 'piece.metal', found: shown(typed.metal), expected: `one of ${knownMetals()}` });
+  if (metal === null)
+    faults.push({ path: 'piece.metal', found: shown(typed.metal), expected: `one of ${knownMetals()}` });
   const { width, height, area } = outline(typed);
   const faceArea = area * (typed.faces === 'both' ? 2 : 1);
   const { openArea, openShare } = typed;
   if (openArea !== undefined && openShare !== undefined) {
-    faults.push({ path: 'piece.openShare', found: shown(openShare), expected: 'openArea or openShare, not both' });
+    faults.push({
+      path: 'piece.openShare',
+      found: shown(openShare),
+      expected: 'openArea or openShare, not both',
+    });
   }
   if (openArea === undefined && openShare === undefined && !areaLater) {
-    faults.push({ path: 'piece.openArea', found: 'nothing', expected: 'the bare area, or piece.openShare from 0 to 1' });
+    faults.push({
+      path: 'piece.openArea',
+      found: 'nothing',
+      expected: 'the bare area, or piece.openShare from 0 to 1',
+    });
   }
   if (openArea !== undefined && openArea > faceArea * (1 + 1e-9)) {
     faults.push({
@@ -109,14 +118,19 @@ function cathodeOf(typed: TypedJob['cathode'], faults: Fault[]): Cathode | null 
   const plain = typed.metal.trim();
   const metal = (Object.hasOwn(cathodeNames, plain) ? cathodeNames[plain] : undefined) ?? metalNamed(plain);
   if (metal !== null) return { ...typed, metal };
-  faults.push({ path: 'cathode.metal', found: shown(typed.metal), expected: `stainless or one of ${knownMetals()}` });
+  faults.push({
+    path: 'cathode.metal',
+    found: shown(typed.metal),
+    expected: `stainless or one of ${knownMetals()}`,
+  });
   return null;
 }
 
 function tubOf(typed: TypedJob['tub'], faults: Fault[]): Tub | null {
   const { length, width, diameter, fill, waterByJug } = typed;
   const given = Object.keys(typed).filter((key) => typed[key as keyof typeof typed] !== undefined);
-  const only = (...names: string[]) => given.length === names.length && names.every((name) => given.includes(name));
+  const only = (...names: string[]) =>
+    given.length === names.length && names.every((name) => given.includes(name));
   if (only('length', 'width', 'fill')) {
     return { kind: 'box', length, width, fill } as Tub;
   }
@@ -160,7 +174,8 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
     const known = [...boughtSaltIds, ...Object.keys(refusedSalts)].join(', ');
     faults.push({ path: 'bath.salt', found: shown(typed.bath.salt), expected: `one of ${known}` });
   }
-  if (piece === null || cathode === null || tub === null || salt === null || faults.length > 0) return { faults };
+  if (piece === null || cathode === null || tub === null || salt === null || faults.length > 0)
+    return { faults };
   const { place, resist } = typed;
   const known = Object.hasOwn(resistNames, resist.kind) ? resistNames[resist.kind] : undefined;
   return {

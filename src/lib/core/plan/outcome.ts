@@ -29,6 +29,7 @@ export const figureUnits = {
   hydrogen: 'mL',
   minutes_to_4_percent_in_1_L: 'min',
   chlorine_worst_case: 'ppm',
+  practice_over_model: '1',
   'dissolved_metal.Ag': 'mg/L',
   'dissolved_metal.Cu': 'mg/L',
   'dissolved_metal.Zn': 'mg/L',

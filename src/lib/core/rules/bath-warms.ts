@@ -11,6 +11,12 @@ export const bathWarms = {
   applies: ({ figures }) => {
     const { bath_temperature_end: end } = figures;
     const warm = end && end.high >= limits.warnTemperature.value && end.value < limits.stopTemperature.value;
-    return warm ? { end, warn: { value: limits.warnTemperature.value, unit: 'degC' }, stop: { value: limits.stopTemperature.value, unit: 'degC' } } : null;
+    return warm
+      ? {
+          end,
+          warn: { value: limits.warnTemperature.value, unit: 'degC' },
+          stop: { value: limits.stopTemperature.value, unit: 'degC' },
+        }
+      : null;
   },
 } as const satisfies Watch;

@@ -11,6 +11,10 @@ export const chlorine = {
   applies: ({ figures, place }) => {
     const { chlorine_worst_case: worst } = figures;
     if (!worst || place.room === null) return null;
-    return { worst, limit: { value: limits.chlorineShort.value, unit: 'ppm' }, room: { value: place.room, unit: 'm3' } };
+    return {
+      worst,
+      limit: { value: limits.chlorineShort.value, unit: 'ppm' },
+      room: { value: place.room, unit: 'm3' },
+    };
   },
 } as const satisfies Watch;

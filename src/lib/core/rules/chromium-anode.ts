@@ -8,5 +8,7 @@ export const chromiumAnode = {
   step: 'metal',
   sources: ['cr6Transpassive'],
   applies: ({ piece }) =>
-    isBitable(piece.metal) || refusedMetals[piece.metal] !== 'chromiumBearing' ? null : { metal: piece.metal },
+    isBitable(piece.metal) || refusedMetals[piece.metal] !== 'chromiumBearing'
+      ? null
+      : { metal: piece.metal },
 } as const satisfies Block;

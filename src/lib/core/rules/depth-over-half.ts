@@ -13,6 +13,10 @@ export const depthOverHalf = {
     const faces = piece.faces === 'both' ? 2 : 1;
     const left = piece.thickness * 1e6 - faces * depth.high;
     if (faces * depth.high <= (piece.thickness * 1e6) / 2) return null;
-    return { depth, left: { value: Math.max(0, left) / 1000, unit: 'mm' }, thickness: { value: piece.thickness * 1000, unit: 'mm' } };
+    return {
+      depth,
+      left: { value: Math.max(0, left) / 1000, unit: 'mm' },
+      thickness: { value: piece.thickness * 1000, unit: 'mm' },
+    };
   },
 } as const satisfies Watch;

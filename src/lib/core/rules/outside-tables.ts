@@ -15,7 +15,11 @@ export const outsideTables = {
     const [coldest, warmest] = coveredTemperatures(salt);
     const celsius = bath.temperature - CELSIUS_ZERO;
     if (celsius < coldest || celsius > warmest) {
-      return { found: { value: celsius, unit: 'degC' }, low: { value: coldest, unit: 'degC' }, high: { value: warmest, unit: 'degC' } };
+      return {
+        found: { value: celsius, unit: 'degC' },
+        low: { value: coldest, unit: 'degC' },
+        high: { value: warmest, unit: 'degC' },
+      };
     }
     const [weakest, strongest] = coveredStrengths(salt, bath.temperature);
     const dissolves = bath.strength <= solubility(salt, bath.temperature);

@@ -7,5 +7,6 @@ export const silverWithAmmonium = {
   kind: 'block',
   step: 'electrolyte',
   sources: ['fulminating'],
-  applies: (situation) => (isSilver(situation) && hasAmmonium(situation) ? { salt: situation.bath.salt } : null),
+  applies: (situation) =>
+    isSilver(situation) && hasAmmonium(situation) ? { salt: situation.bath.salt } : null,
 } as const satisfies Block;

@@ -17,6 +17,8 @@ export const tooFewVolts = {
     if (salt === null || !isBitable(piece.metal)) return null;
     const needed = cellOffset(piece.metal, salt, cathode.metal).median.value + MARGIN;
     const volts = supply.control === 'volts' ? supply.volts : supply.maxVolts;
-    return volts >= needed ? null : { volts: { value: volts, unit: 'V' }, needed: { value: needed, unit: 'V' } };
+    return volts >= needed
+      ? null
+      : { volts: { value: volts, unit: 'V' }, needed: { value: needed, unit: 'V' } };
   },
 } as const satisfies Block;

@@ -10,6 +10,8 @@ export const voltsCapped = {
   sources: ['tradePractice'],
   applies: ({ supply }) => {
     const volts = supply.control === 'volts' ? supply.volts : supply.maxVolts;
-    return volts > limits.planVolts.value ? { volts: { value: volts, unit: 'V' }, cap: { value: limits.planVolts.value, unit: 'V' } } : null;
+    return volts > limits.planVolts.value
+      ? { volts: { value: volts, unit: 'V' }, cap: { value: limits.planVolts.value, unit: 'V' } }
+      : null;
   },
 } as const satisfies Watch;

@@ -6,11 +6,16 @@
  */
 export function significant(value: number, digits = 3): string {
   if (value === 0) return '0';
-  const magnitude = Math.floor(Math.log10(Math.abs(value)));
-  const decimals = Math.min(12, Math.max(0, digits - 1 - magnitude));
-  const step = 10 ** Math.max(0, magnitude - digits + 1);
-  return (Math.round(value / step) * step).toFixed(decimals).replace('-', '−');
+  const spare = digits - 1 - Math.floor(Math.log10(Math.abs(value)));
+  const rounded = spare < 0 ? Math.round(value * 10 ** spare) / 10 ** spare : value;
+  return rounded.toFixed(Math.min(12, Math.max(0, spare))).replace('-', '−');
 }
+
+/** The same without trailing zeros, for what is typed or exact: 20, not 20.0. */
+export const plain = (value: number, digits = 4): string =>
+  significant(value, digits)
+    .replace(/(\.\d*?)0+$/, '$1')
+    .replace(/\.$/, '');
 
 /** Low and high to the digits that their spread deserves: two, or three when they nearly agree. */
 export function range(low: number, high: number): string {

@@ -1,0 +1,97 @@
+import { practice } from '../facts/bench-facts.ts';
+import type { Params } from '../rules/rule.ts';
+import type { Pairing } from './budget.ts';
+import type { JobInput } from './job-input.ts';
+import type { Figures, Instruction, Settings } from './plan.ts';
+
+/** A mass as a kitchen or letter scale can show it. */
+const grams = (value: number) => ({ value: Number(value.toPrecision(3)), unit: 'g' });
+
+/**
+ * The whole job as lines of work, in order. Screens, job sheet and bench card all take their lines from
+ * here; the words room has the text of each id.
+ */
+export function instructionsFor(
+  job: JobInput,
+  pairing: Pairing,
+  figures: Figures,
+  settings: Settings | null,
+): Instruction[] {
+  const { piece, cathode, bath, resist, tub } = job;
+  const { family, anion } = pairing;
+  const lines: Instruction[] = [];
+  const add = (step: Instruction['step'], id: string, params: Params = {}): void => {
+    lines.push({ id, step, params });
+  };
+
+  add('metal', 'check-metal', { metal: piece.metal });
+  add('metal', 'measure-piece', { thickness: { value: piece.thickness * 1e3, unit: 'mm' } });
+  if (figures.depth) add('metal', piece.through ? 'depth-through' : 'depth-wanted', { depth: figures.depth });
+
+  add('electrodes', 'hang-piece');
+  add('electrodes', 'plate-opposite', {
+    plate: cathode.metal,
+    gap: { value: cathode.gap * 1e3, unit: 'mm' },
+  });
+  add('electrodes', 'piece-on-plus');
+  add('electrodes', 'plate-on-minus');
+  if (cathode.metal === 'stainless') add('electrodes', 'watch-polarity');
+
+  if (bath.record === null) {
+    add('electrolyte', 'tray');
+    add('electrolyte', tub.kind === 'jug' ? 'pour-jug' : 'pour-water', {
+      water: figures.water_volume ?? { value: 0, unit: 'mL' },
+      kind: `water-${bath.water}`,
+    });
+    add('electrolyte', 'dress');
+    if (figures.salt_mass) {
+      add('electrolyte', 'weigh-salt', { mass: grams(figures.salt_mass.value), salt: bath.salt });
+    }
+    add('electrolyte', 'stir-salt');
+    add('electrolyte', 'label-tub');
+    add('electrolyte', 'let-stand', { hours: { value: practice.dissolveHours.value, unit: 'h' } });
+  } else {
+    add('electrolyte', 'take-bath', { record: bath.record });
+    add('electrolyte', 'dress');
+  }
+
+  add('resist', 'degrease');
+  add('resist', 'water-break');
+  add('resist', `mask-${resist}`);
+  add('resist', piece.faces === 'both' ? 'stop-out-edges' : 'stop-out-back');
+  if (figures.thinnest_line) add('resist', 'thinnest-line', { line: figures.thinnest_line });
+
+  if (settings?.control === 'amps') {
+    add('settings', 'set-amps', {
+      amps: { value: settings.amps, unit: 'A' },
+      ceiling: { value: settings.ceiling, unit: 'V' },
+      display: settings.display,
+    });
+    add('settings', 'stop-at-charge', { charge: settings.stopCharge, minutes: settings.minutes });
+  } else if (settings) {
+    add('settings', 'set-volts', { volts: { value: settings.volts, unit: 'V' } });
+    add('settings', 'stop-at-time', { minutes: settings.minutes });
+  }
+  add('settings', 'test-strip');
+
+  add('etch', 'power-check');
+  add('etch', 'switch-on');
+  if (figures.first_look) add('etch', 'first-look', { look: figures.first_look });
+  add('etch', 'look-off');
+  add('etch', 'watch-amps');
+  add('etch', 'deep-enough');
+
+  add('neutralise', 'supply-off');
+  add('neutralise', 'lift-to-first-rinse');
+  add('neutralise', 'second-rinse');
+  add('neutralise', anion === 'chloride' ? 'soda-wipe' : 'no-neutraliser');
+  add('neutralise', `remove-${resist}`);
+  add('neutralise', 'dry-and-measure');
+
+  add('bath', 'settle-and-keep', { family: `group-${family}` });
+  add('bath', 'update-label');
+  add('bath', 'hand-over', { family: `group-${family}` });
+
+  add('sheet', 'write-down');
+  return lines;
+}

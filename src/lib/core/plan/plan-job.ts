@@ -1,0 +1,173 @@
+import { isBitable } from '../facts/metals.ts';
+import { practice } from '../facts/bench-facts.ts';
+import { findBoughtSalt } from '../facts/salts.ts';
+import { dataVersion } from '../facts/version.ts';
+import { closedFormResistance } from '../cell/resistance.ts';
+import type { Supply } from '../cell/setup.ts';
+import { blocks, watches } from '../rules/index.ts';
+import type { Situation } from '../rules/rule.ts';
+import { AMPERE_HOUR } from '../units/constants.ts';
+import type { Figure } from '../units/figure.ts';
+import { si } from '../units/quantity.ts';
+import type { Area } from '../units/quantity.ts';
+import { budgetFor, medianDraw, pairingOf } from './budget.ts';
+import type { Pairing } from './budget.ts';
+import { bathOutcome, cellOutcome, recipeOf } from './chain.ts';
+import type { Recipe } from './chain.ts';
+import { instructionsFor } from './instructions.ts';
+import type { JobInput } from './job-input.ts';
+import { ledgerFor } from './ledger.ts';
+import type { Ledger } from './ledger.ts';
+import { figureUnits } from './outcome.ts';
+import type { FigureId, Outcome } from './outcome.ts';
+import type { Caution, Figures, Plan, Refusal, Settings } from './plan.ts';
+import { rangesOf } from './ranges.ts';
+import type { Ranges } from './ranges.ts';
+import { proposeSupply } from './settings.ts';
+import { workingOf } from './workings.ts';
+
+/** Longest wait before the first look, min: with an ammeter, and without. */
+const FIRST_LOOK = { counted: 5, byTime: 3 } as const;
+
+/**
+ * Computes everything for a job. Pure: the same job gives the same plan, to the last digit.
+ * @returns a frozen plan; with refusals it carries no figures
+ */
+export function planJob(job: JobInput): Plan {
+  const bench: Situation = { ...job, figures: {} };
+  const refusals: Refusal[] = blocks.flatMap(({ id, step, applies }) => {
+    const params = applies(bench);
+    return params === null ? [] : [{ rule: id, step, params }];
+  });
+  const salt = findBoughtSalt(job.bath.salt);
+  if (refusals.length > 0 || salt === null || !isBitable(job.piece.metal)) {
+    return frozen({ ...header(job), figures: {}, settings: null, cautions: [], refusals, instructions: [] });
+  }
+  const pairing = pairingOf(job.piece.metal, salt);
+  const { figures, settings } = compute(job, pairing);
+  const situation: Situation = { ...job, figures: figures as Record<string, Figure> };
+  const cautions: Caution[] = watches.flatMap(({ id, step, signal, applies }) => {
+    const params = applies(situation);
+    return params === null ? [] : [{ rule: id, step, signal, params }];
+  });
+  return frozen({
+    ...header(job),
+    figures,
+    settings,
+    cautions,
+    refusals,
+    instructions: instructionsFor(job, pairing, figures, settings),
+  });
+}
+
+const header = (job: JobInput) => ({ etchwright: 1, dataVersion, job }) as const;
+
+function compute(job: JobInput, pairing: Pairing): { figures: Figures; settings: Settings | null } {
+  const recipe = recipeOf(job, pairing.salt);
+  const { openArea } = job.piece;
+  if (openArea === null) {
+    const budget = budgetFor(job, pairing, 0);
+    const outcomeOf = (draw: Parameters<typeof bathOutcome>[2]) => bathOutcome(job, recipe, draw);
+    const middle = outcomeOf(medianDraw(budget));
+    const ranges = rangesOf(budget, outcomeOf, middle);
+    return { figures: figuresFrom(middle, ranges, ledgerFor(job, pairing, budget, middle)), settings: null };
+  }
+  const evaluate = (supply: Supply) => assess({ ...job, supply }, pairing, recipe, openArea);
+  const typed = evaluate(job.supply);
+  const proposal = proposeSupply(job, pairing.family, openArea, (supply) => evaluate(supply).middle());
+  return {
+    figures: withLooks(job, pairing, typed.figures(), typed.ledger()),
+    settings: settingsFrom(proposal, evaluate(proposal).figures()),
+  };
+}
+
+/** The chain for one supply: quickly at the medians, or with ranges and workings. */
+function assess(job: JobInput, pairing: Pairing, recipe: Recipe, openArea: Area) {
+  const { spread } = closedFormResistance(job, openArea, recipe.solution.conductivity);
+  const budget = budgetFor(job, pairing, spread);
+  const middle = () => cellOutcome(job, pairing, recipe, openArea, medianDraw(budget), null);
+  const ledger = () => ledgerFor(job, pairing, budget, middle());
+  return {
+    middle,
+    ledger,
+    figures: (): Figures => {
+      const outcome = middle();
+      const stopAt = {
+        charge: si<'charge'>((outcome['charge'] as number) * AMPERE_HOUR),
+        time: si<'time'>((outcome['run_time'] as number) * 60),
+      };
+      const ranges = rangesOf(
+        budget,
+        (draw) => cellOutcome(job, pairing, recipe, openArea, draw, stopAt),
+        outcome,
+      );
+      return figuresFrom(outcome, ranges, ledger());
+    },
+  };
+}
+
+function figuresFrom(outcome: Outcome, ranges: Ranges, ledger: Ledger): Figures {
+  const named = (Object.keys(figureUnits) as FigureId[]).filter((id) => outcome[id] !== undefined);
+  return Object.fromEntries(
+    named.map((id): [FigureId, Figure] => {
+      const [low, high] = ranges[id] as readonly [number, number];
+      return [
+        id,
+        { value: outcome[id] as number, low, high, unit: figureUnits[id], working: workingOf(id, ledger) },
+      ];
+    }),
+  );
+}
+
+/** Adds what rests on the finished ranges: the first look, and the trade's time beside the model's. */
+function withLooks(job: JobInput, pairing: Pairing, figures: Figures, ledger: Ledger): Figures {
+  const { run_time: time } = figures;
+  if (!time) return figures;
+  const cap = job.supply.showsAmps ? FIRST_LOOK.counted : FIRST_LOOK.byTime;
+  const look = Math.min(cap, time.low / 3);
+  const first_look: Figure = {
+    value: look,
+    low: look,
+    high: look,
+    unit: 'min',
+    working: workingOf('first_look', ledger),
+  };
+  const trade = tradeMinutes(pairing);
+  if (trade === null) return { ...figures, first_look };
+  const scale = (job.piece.depth * 1e6) / practice.practiceDepth.value;
+  const [short, long] = trade;
+  const practice_over_model: Figure = {
+    value: (Math.sqrt(short * long) * scale) / time.value,
+    low: Math.min((short * scale) / time.high, (Math.sqrt(short * long) * scale) / time.value),
+    high: (long * scale) / time.low,
+    unit: '1',
+    working: workingOf('practice_over_model', ledger),
+  };
+  return { ...figures, first_look, practice_over_model };
+}
+
+/** What the trade takes for a shallow visible bite, min: shortest and longest; null where it says nothing. */
+function tradeMinutes({ family, anion }: Pairing): readonly [number, number] | null {
+  if (family === 'silver' && anion === 'nitrate') {
+    const { low, high } = practice.plannedMinutes.uncertainty;
+    return [low, high];
+  }
+  const { value } = practice.saltWaterMinutes;
+  return family !== 'silver' && anion === 'chloride' ? [value, value] : null;
+}
+
+function settingsFrom(supply: Supply, figures: Figures): Settings | null {
+  const { run_time: minutes, charge: stopCharge, volts: display } = figures;
+  if (!minutes || !stopCharge || !display) return null;
+  return supply.control === 'amps'
+    ? { control: 'amps', amps: supply.amps, ceiling: supply.maxVolts, display, minutes, stopCharge }
+    : { control: 'volts', volts: supply.volts, minutes };
+}
+
+/** Freezes a plan through and through, so that no reader can change what another shows. */
+function frozen<T extends object>(value: T): T {
+  for (const inner of Object.values(value)) {
+    if (typeof inner === 'object' && inner !== null && !Object.isFrozen(inner)) frozen(inner as object);
+  }
+  return Object.freeze(value);
+}

@@ -1,0 +1,56 @@
+import type { BlockId, WatchId } from '../rules/index.ts';
+import type { Params, SignalWord, StepId } from '../rules/rule.ts';
+import type { Figure } from '../units/figure.ts';
+import type { JobInput } from './job-input.ts';
+import type { FigureId } from './outcome.ts';
+
+export type Figures = Readonly<Partial<Record<FigureId, Figure>>>;
+
+/** A safety message, standing before its step. */
+export interface Caution {
+  readonly rule: WatchId;
+  readonly step: StepId;
+  readonly signal: SignalWord;
+  readonly params: Params;
+}
+
+/** Why there is no plan; the words room says why and what to do instead. */
+export interface Refusal {
+  readonly rule: BlockId;
+  readonly step: StepId;
+  readonly params: Params;
+}
+
+/** One line of work, in order. */
+export interface Instruction {
+  readonly id: string;
+  readonly step: StepId;
+  readonly params: Params;
+}
+
+/** The knobs that the plan proposes. */
+export type Settings =
+  | {
+      readonly control: 'amps';
+      readonly amps: number;
+      /** where the volts knob stands, as a ceiling */
+      readonly ceiling: number;
+      /** where the volts display will sit */
+      readonly display: Figure;
+      readonly minutes: Figure;
+      /** A·h at which to stop */
+      readonly stopCharge: Figure;
+    }
+  | { readonly control: 'volts'; readonly volts: number; readonly minutes: Figure };
+
+/** Everything computed for a job; frozen. Screens, papers and records show this and nothing else. */
+export interface Plan {
+  readonly etchwright: 1;
+  readonly dataVersion: string;
+  readonly job: JobInput;
+  readonly figures: Figures;
+  readonly settings: Settings | null;
+  readonly cautions: readonly Caution[];
+  readonly refusals: readonly Refusal[];
+  readonly instructions: readonly Instruction[];
+}

@@ -1,0 +1,53 @@
+import { batchArea } from '../cell/setup.ts';
+import type { Setup, Supply } from '../cell/setup.ts';
+import { limits, practice } from '../facts/bench-facts.ts';
+import type { MetalFamily } from '../facts/metals.ts';
+import { si } from '../units/quantity.ts';
+import type { Area } from '../units/quantity.ts';
+import type { Outcome } from './outcome.ts';
+
+/** Volts left over the expected display so that the amps knob keeps holding. */
+const HEADROOM = 2;
+/** Share of what the volts can drive that an amps setting may ask for. */
+const REACH = 0.9;
+
+/** Rounds to what a knob can be set to: one significant digit and a half. */
+export function knob(value: number, round: (steps: number) => number = Math.round): number {
+  const step = 10 ** Math.floor(Math.log10(value)) / 2;
+  return Number((Math.max(1, round(value / step)) * step).toPrecision(3));
+}
+
+const workVolts = (family: MetalFamily): number =>
+  family === 'silver' ? practice.silverWorkVolts.value : practice.copperWorkVolts.value;
+
+/**
+ * Proposes amps control whenever the supply shows amps and has a limit: the trade's gentle current
+ * density over the bare metal, below the film's limit and within the supply's. Else volts as the trade
+ * sets them.
+ * @param evaluate the chain at the medians for a supply
+ */
+export function proposeSupply(
+  setup: Setup,
+  family: MetalFamily,
+  openArea: Area,
+  evaluate: (supply: Supply) => Outcome,
+): Supply {
+  const { supply, piece } = setup;
+  const { kind, showsAmps, leads } = supply;
+  const base = { kind, showsAmps, leads };
+  const volts = si<'voltage'>(workVolts(family));
+  const most = supply.control === 'amps' ? supply.amps : supply.maxAmps;
+  if (!showsAmps || most === null) return { ...base, control: 'volts', volts, maxAmps: most };
+
+  const ceiling = limits.planVolts.value;
+  const free = evaluate({ ...base, control: 'volts', volts: si<'voltage'>(ceiling), maxAmps: null });
+  const film = free['limiting_current_density'] ?? Infinity;
+  const density = Math.min(practice.targetDensity.value, limits.filmWarning.value * film);
+  const wanted = density * batchArea(piece, openArea) * 100;
+  const drivable = REACH * (free['current'] as number);
+  const amps = wanted < drivable ? knob(wanted) : knob(drivable, Math.floor);
+  const held = { ...base, control: 'amps', amps: si<'current'>(Math.min(most, amps)) } as const;
+  const display = evaluate({ ...held, maxVolts: si<'voltage'>(ceiling) })['volts'] as number;
+  const head = Math.ceil(Math.max(volts + 1, display + HEADROOM));
+  return { ...held, maxVolts: si<'voltage'>(Math.min(ceiling, head)) };
+}

@@ -1,0 +1,159 @@
+import type { Working } from '../units/figure.ts';
+import type { FigureId } from './outcome.ts';
+import type { Ledger } from './ledger.ts';
+
+/** How a figure is worked out: its formula, what goes in, and remarks that belong to it. */
+interface Recipe {
+  readonly formula: string;
+  readonly inputs: readonly string[];
+  readonly remarks?: readonly string[];
+}
+
+const dissolved: Recipe = {
+  formula: 'c = c₀ + m·f/V',
+  inputs: ['mass_removed', 'composition', 'bath_volume'],
+  remarks: ['no-credit-for-plating-out'],
+};
+
+const recipes: Readonly<Record<FigureId, Recipe>> = {
+  equivalent_weight: {
+    formula: 'EW = 1/Σ(f·n/M)',
+    inputs: ['composition', 'valence'],
+    remarks: ['above-one-percent'],
+  },
+  water_volume: {
+    formula: 'Vw = V·ρ/(ρw + S)',
+    inputs: ['tub_floor', 'fill', 'strength', 'density', 'volumeFactor'],
+    remarks: ['parts-immersed'],
+  },
+  bath_volume: { formula: 'V = Vw·(ρw + S)/ρ', inputs: ['water_volume', 'strength', 'density'] },
+  salt_mass: { formula: 'm = S·Vw', inputs: ['strength', 'water_volume'] },
+  mass_percent: {
+    formula: 'w = S·x/(ρw + S)',
+    inputs: ['strength', 'bath_temperature'],
+    remarks: ['anhydrous'],
+  },
+  molarity: { formula: 'c = w·ρ/M', inputs: ['mass_percent', 'density', 'salt_molar_mass'] },
+  density: {
+    formula: 'ρ = ρ(w, 20 °C)·ρ′(T)/ρ′(20 °C)',
+    inputs: ['mass_percent', 'bath_temperature', 'density_table'],
+  },
+  solubility: { formula: 's = table(T)·ρw', inputs: ['bath_temperature', 'solubility_table'] },
+  conductivity: {
+    formula: 'k = k(w, 20 °C)·(1 + a·(T − 20))',
+    inputs: [
+      'mass_percent',
+      'bath_temperature',
+      'conductivity_table',
+      'conductivity_slope',
+      'conductivityFactor',
+    ],
+  },
+  cell_resistance: {
+    formula: 'R = gap/(k·A)',
+    inputs: [
+      'gap',
+      'conductivity',
+      'piece_width',
+      'piece_height',
+      'bare_area',
+      'plate_width',
+      'plate_height',
+      'path_form',
+      'geometryFactor',
+    ],
+    remarks: ['closed-form'],
+  },
+  current: {
+    formula: 'I = (V − V₀)/(R + Rl), within the supply’s limit',
+    inputs: ['set_volts', 'set_amps', 'offset', 'cell_resistance', 'leads', 'slowness'],
+  },
+  volts: {
+    formula: 'V = V₀ + I·(R + Rl), within the supply’s limit',
+    inputs: ['set_volts', 'set_amps', 'offset', 'cell_resistance', 'leads', 'plan_ceiling'],
+  },
+  current_density: { formula: 'j = I/A', inputs: ['current', 'bare_area', 'areaFactor'] },
+  limiting_current_density: {
+    formula: '1/j = H/(n·F·D·c·0.66·(Sc·Gr)^¼) + d/(n·F·D·c)',
+    inputs: ['piece_height', 'wanted_depth', 'saturation', 'film_transport'],
+  },
+  charge: {
+    formula: 'Q = d·ρ·A·F/(y·EW)',
+    inputs: ['wanted_depth', 'metal_density', 'bare_area', 'faraday', 'yield', 'equivalent_weight'],
+  },
+  run_time: { formula: 't = Q/I', inputs: ['charge', 'current'], remarks: ['energised-time'] },
+  first_look: {
+    formula: 'least of 5 min, a third of the shortest time, and 3 min without an ammeter',
+    inputs: ['run_time'],
+  },
+  depth: {
+    formula: 'd = y·Q·EW/(F·ρ·A)',
+    inputs: ['charge', 'yield', 'equivalent_weight', 'metal_density', 'bare_area', 'faraday'],
+    remarks: ['mean-depth'],
+  },
+  undercut: { formula: 'u = r·d', inputs: ['depth', 'undercutRatio'] },
+  thinnest_line: { formula: 'b = 2·u + reserve', inputs: ['undercut', 'land_reserve'] },
+  mass_removed: { formula: 'm = y·Q·EW/F', inputs: ['charge', 'yield', 'equivalent_weight', 'faraday'] },
+  heating_rate: {
+    formula: 'r = V·I/(m·c)',
+    inputs: ['volts', 'current', 'bath_volume', 'heat_capacity'],
+    remarks: ['no-cooling'],
+  },
+  bath_temperature_end: {
+    formula: 'T = T₀ + (V·I/hA)·(1 − exp(−t·hA/(m·c)))',
+    inputs: [
+      'volts',
+      'current',
+      'run_time',
+      'bath_volume',
+      'side_cooling',
+      'coolingFactor',
+      'heat_capacity',
+      'bath_temperature',
+    ],
+  },
+  hydrogen: {
+    formula: 'V = Q/(2·F)·Vm',
+    inputs: ['charge', 'faraday', 'molar_volume'],
+    remarks: ['all-current'],
+  },
+  minutes_to_4_percent_in_1_L: {
+    formula: 't = 0.04·V/G',
+    inputs: ['current', 'molar_volume', 'flammable_share'],
+    remarks: ['all-current'],
+  },
+  chlorine_worst_case: {
+    formula: 'c = Q/(2·F)·Vm/room',
+    inputs: ['charge', 'room', 'molar_volume', 'roomFactor'],
+    remarks: ['fault-case'],
+  },
+  practice_over_model: {
+    formula: 'trade time/model time, at the same depth',
+    inputs: ['run_time', 'practice_time', 'practice_depth'],
+  },
+  'dissolved_metal.Ag': dissolved,
+  'dissolved_metal.Cu': dissolved,
+  'dissolved_metal.Zn': dissolved,
+  'dissolved_metal.Ni': dissolved,
+  'dissolved_metal.Fe': dissolved,
+  'dissolved_metal.Pb': dissolved,
+  'dissolved_metal.Sn': dissolved,
+};
+
+/** The working of a figure: inputs that this job has, and all sources behind them. */
+export function workingOf(id: FigureId, ledger: Ledger): Working {
+  const { formula, inputs, remarks = [] } = recipes[id];
+  const named = inputs.flatMap((name) => ledger[name] ?? []);
+  return { formula, inputs: named, sources: sourcesOf(id, ledger, new Set()), remarks };
+}
+
+/** Sources of a figure and of every figure that goes into it. */
+function sourcesOf(id: FigureId, ledger: Ledger, seen: Set<string>): string[] {
+  seen.add(id);
+  const found = recipes[id].inputs.flatMap((name) => {
+    const own = ledger[name]?.sources ?? [];
+    const isFigure = Object.hasOwn(recipes, name) && !seen.has(name);
+    return isFigure ? [...own, ...sourcesOf(name as FigureId, ledger, seen)] : own;
+  });
+  return [...new Set(found)].sort();
+}

@@ -1,0 +1,109 @@
+import type { BlockId, WatchId } from '../core/rules/index.ts';
+
+/** Why a job is refused, and the way on. */
+export const refusalTexts: Readonly<Record<BlockId, { readonly text: string; readonly instead: string }>> = {
+  'chromium-anode': {
+    text: '{metal} holds chromium. On the + side it leaves as chromate, a poison that causes cancer.',
+    instead: 'Etch silver, copper or brass. Stainless steel may hang on the − side as the plate.',
+  },
+  'silver-with-ammonium': {
+    text: 'Silver and {salt} can form a black crust that explodes at a touch, even wet.',
+    instead:
+      'Use sodium nitrate or potassium nitrate. If silver has already been in this bath, do not move, dry or treat it: keep people away and call the fire service.',
+  },
+  'ammonium-nitrate': {
+    text: 'Ammonium nitrate is an explosives precursor, closed to the public in many countries.',
+    instead: 'Use sodium nitrate or potassium nitrate for silver, table salt for copper and brass.',
+  },
+  'chloride-on-silver': {
+    text: 'Chloride seals silver under a skin of silver chloride. The bite stops and the piece turns black in light.',
+    instead: 'Use sodium nitrate, about 60 g in a litre of deionised water.',
+  },
+  'base-plate-with-silver': {
+    text: 'A {plate} plate dissolves in a silver nitrate bath: it swaps places with the silver, and loose silver bridges the gap.',
+    instead: 'Hang silver opposite silver, or stainless steel on the − side.',
+  },
+  'unsuitable-stock': {
+    text: '{metal} is not etched here: what comes off is poisonous, worthless or unknown.',
+    instead: 'Use bare sheet whose alloy you know: fine silver, sterling, copper or brass.',
+  },
+  'ten-volts': {
+    text: 'The volts knob stands at {volts}. At 10 V and over the resist lifts and gas takes over from the bite.',
+    instead: 'Set 9.5 V or less. Silver in sodium nitrate starts near 5 V and works near 7 V.',
+  },
+  'unfit-supply': {
+    text: 'A supply of the kind “{supply}” is not fit: it alternates, cannot be known, or has nothing to limit it.',
+    instead:
+      'Use a bench supply or a plug-in adapter that gives 3 to 9.5 V direct current and is sealed from the mains.',
+  },
+  'above-solubility': {
+    text: '{strength} is more than the water takes up: {most} at this temperature.',
+    instead: 'Take at most {most}. For silver, 50 to 100 g/L of sodium nitrate is plenty.',
+  },
+  'metal-without-data': {
+    text: 'There are no tables for {metal} yet, and no plan is better than a guess.',
+    instead: 'Etch fine silver, sterling, copper or brass 70/30.',
+  },
+  'salt-no-bath': {
+    text: '{salt} makes no bath here.',
+    instead:
+      'Use sodium or potassium nitrate for silver; table salt, copper sulfate, sodium sulfate or a nitrate for copper and brass.',
+  },
+  'unfit-plate': {
+    text: 'A {metal} plate is not planned with: it may dissolve, give off poison or spoil the bath.',
+    instead: 'Hang a plate of the piece’s own metal, or stainless steel.',
+  },
+  'outside-tables': {
+    text: '{found} is outside what was measured: {low} to {high}. The plan never guesses beyond its tables.',
+    instead: 'Stay between {low} and {high}.',
+  },
+  'does-not-fit': {
+    text: 'The parts do not fit this tub: {misfit}.',
+    instead: 'Take a bigger tub, fill it higher, bring the plate nearer, or etch fewer pieces at once.',
+  },
+  'too-few-volts': {
+    text: '{volts} does not start the bite: this pairing needs {needed} before metal comes off.',
+    instead: 'Set at least {needed}. Silver in sodium nitrate starts near 5 V and works near 7 V.',
+  },
+};
+
+/** Safety messages and notices: hazard, what follows, how to avoid it. */
+export const cautionTexts: Readonly<Record<WatchId, string>> = {
+  'depth-over-half':
+    'The bite may reach {depth} on each bare face; {thickness} sheet may keep only {left}. Plan a shallower bite, take thicker sheet, or say that you mean to go through.',
+  'stainless-plate':
+    'Stainless steel on − only. Swapped clips turn it into a source of chromate. Look for 30 s at 2 V or less: bubbles rise at the plate. A yellow bath: switch off, keep it, touch nothing, hand it over.',
+  'clips-dry':
+    'A ring or a wet clip across the leads burns and sparks. Rings and watches off; clips above the liquid; supply off before you touch them.',
+  'eyes-and-gloves':
+    'Dust and splashes of {salt} hurt eyes. Goggles on, then gloves, before the jar is opened.',
+  'nitrate-tinder':
+    'A towel wet with nitrate burns like touch-paper once dry. Rinse towels and spills into the first-rinse tub; keep flame, solvent and sawdust away.',
+  'tap-water-clouds': 'Chloride in tap water clouds a silver bath and films the piece. Use deionised water.',
+  'silver-sulfate-film':
+    'Silver sulfate dissolves poorly and films the piece. Sodium nitrate bites far better.',
+  'bath-overheats':
+    'Run in one go the bath would pass {stop}; it warms by {rate}. Run in parts and let it cool, or use fewer amps or a bigger bath. Stop at {stop}.',
+  'bite-slower-in-practice':
+    'In practice the bite takes about {ratio} times as long as this model says: believe the trade until the first look.',
+  'film-limit':
+    'The bite runs at {density}, near the {limit} that the liquid at the metal can carry. Expect patches and a depth that cannot be foretold; use fewer amps.',
+  'no-ammeter': 'Without an ammeter time is all there is to go by. Look early and often.',
+  'volts-capped': 'The knob stands at {volts}; the plan counts with {cap}. Turn it down.',
+  'hydrogen-lid':
+    'Hydrogen rises from the plate, {hydrogen} in all. Under a closed 1 L lid it could burn after {minutes}. No lid, no flame, no sparks; open room.',
+  chlorine:
+    'If the current falls away or the metal is used up, salt water can give chlorine: at worst {worst} in {room}, where {limit} is the short limit. Pool smell: supply off, leave, air the room.',
+  'chlorine-room-unknown':
+    'Salt water can give chlorine if the current falls away or the metal is used up. Work by an open window. Pool smell: supply off, leave, air the room.',
+  'bath-warms': 'The bath may reach {end}. Look at the thermometer: slow down at {warn}, stop at {stop}.',
+  'solvent-vapour':
+    'The vapour of {remover} catches fire at a spark. Supply unplugged, nothing nitrate-wet near, window open, no flame.',
+  'silver-bath-ages':
+    'An old silver nitrate bath makes ammonia. If it smells of ammonia, or a black crust shows: do not close, dry, shake or treat it; keep people away and call the collection or fire service.',
+  'never-mix': '{family}',
+  'out-of-reach':
+    'Baths look like drinks. Never in a food or drink container; labelled; locked away from children and pets.',
+  'nothing-down-drain':
+    'Bath, first rinse and sludge hold metal. None of it goes down a sink, toilet or gully; diluting is no cure. Keep it for the next job or hand it over.',
+};
