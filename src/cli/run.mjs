@@ -29,7 +29,7 @@ function stampOf() {
   /** @param {string} folder */
   const mixFolder = (folder) => {
     for (const entry of readdirSync(folder, { withFileTypes: true })) {
-      const path = join(folder, entry.name);
+      const path = `${folder}/${entry.name}`;
       if (entry.isDirectory()) mixFolder(path);
       else mixFile(path);
     }

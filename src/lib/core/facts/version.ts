@@ -7,15 +7,11 @@ import { sources } from './sources.ts';
 import { labels } from './substances.ts';
 import { removers, resistKinds, supplyKinds } from './supplies.ts';
 
-/**
- * 64-bit FNV-1a of a text, as 16 hex digits (Fowler, Noll, Vo; draft-eastlake-fnv).
- */
+/** 32-bit FNV-1a of a text's UTF-16 units, as 8 hex digits (Fowler, Noll, Vo). */
 function fingerprint(text: string): string {
-  let hash = 0xcbf29ce484222325n;
-  for (let i = 0; i < text.length; i += 1) {
-    hash = BigInt.asUintN(64, (hash ^ BigInt(text.charCodeAt(i))) * 0x100000001b3n);
-  }
-  return hash.toString(16).padStart(16, '0');
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < text.length; i += 1) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
+  return (hash >>> 0).toString(16).padStart(8, '0');
 }
 
 /** All tables that plans rest on, in one place for the fingerprint. */
@@ -44,4 +40,4 @@ const tables = {
 };
 
 /** Names the data a plan was made with: release date of the tables and their fingerprint. */
-export const dataVersion = `2026-11-25.${fingerprint(JSON.stringify(tables)).slice(0, 8)}`;
+export const dataVersion = `2026-11-25.${fingerprint(JSON.stringify(tables))}`;

@@ -12,20 +12,22 @@ import type { Evidence } from '../units/figure.ts';
  * Everything a first job does not know for sure. Each entry is drawn independently; the plan's ranges
  * are what 5 % and 95 % of the draws leave.
  */
-export type InputId =
-  | 'conductivityFactor'
-  | 'geometryFactor'
-  | 'offset'
-  | 'leads'
-  | 'yield'
-  | 'slowness'
-  | 'areaFactor'
-  | 'volumeFactor'
-  | 'undercutRatio'
-  | 'coolingFactor'
-  | 'saturation'
-  | 'meterFactor'
-  | 'roomFactor';
+export const inputIds = [
+  'conductivityFactor',
+  'geometryFactor',
+  'offset',
+  'leads',
+  'yield',
+  'slowness',
+  'areaFactor',
+  'volumeFactor',
+  'undercutRatio',
+  'coolingFactor',
+  'saturation',
+  'meterFactor',
+  'roomFactor',
+] as const;
+export type InputId = (typeof inputIds)[number];
 
 /** Shape of a spread: of the logarithm, of the value itself, or stretched to one side only. */
 export type Spread =
@@ -144,18 +146,25 @@ export function budgetFor(setup: Setup, pairing: Pairing, pathSpread: number): B
 export const medianDraw = (budget: Budget): Draw =>
   Object.fromEntries(Object.entries(budget).map(([id, input]) => [id, input.median])) as unknown as Draw;
 
+/** A standard normal deviate stretched to a spread. */
+function stretch({ median, spread }: UncertainInput, deviate: number): number {
+  if (spread.kind === 'log') return median * Math.exp(spread.sd * deviate);
+  if (spread.kind === 'normal') return Math.max(spread.floor, median + spread.sd * deviate);
+  return median * Math.exp(-(deviate > 0 ? spread.slow : spread.fast) * deviate);
+}
+
 /**
  * One draw from standard normal deviates.
- * @param z one deviate for each input, in the order of the budget's keys
+ * @param deviates one for each input, in the order of `inputIds`
  */
-export function drawFrom(budget: Budget, z: readonly number[]): Draw {
-  const values = Object.entries(budget).map(([id, { median, spread }], k) => {
-    const deviate = z[k] as number;
-    if (spread.kind === 'log') return [id, median * Math.exp(spread.sd * deviate)];
-    if (spread.kind === 'normal') return [id, Math.max(spread.floor, median + spread.sd * deviate)];
-    return [id, median * Math.exp(-(deviate > 0 ? spread.slow : spread.fast) * deviate)];
-  });
-  return Object.fromEntries(values) as unknown as Draw;
+export function drawFrom(budget: Budget, deviates: ArrayLike<number>): Draw {
+  const draw: Partial<Record<InputId, number>> = {};
+  let k = 0;
+  for (const id of inputIds) {
+    draw[id] = stretch(budget[id], deviates[k] as number);
+    k += 1;
+  }
+  return draw as Draw;
 }
 
 export const pairingOf = (metal: BitableMetal, salt: BoughtSalt): Pairing => ({

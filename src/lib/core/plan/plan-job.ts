@@ -12,8 +12,9 @@ import { si } from '../units/quantity.ts';
 import type { Area } from '../units/quantity.ts';
 import { budgetFor, medianDraw, pairingOf } from './budget.ts';
 import type { Pairing } from './budget.ts';
-import { bathOutcome, cellOutcome, recipeOf } from './chain.ts';
-import type { Recipe } from './chain.ts';
+import { cellChain } from './cell-chain.ts';
+import { bathChain, recipeOf } from './bath-chain.ts';
+import type { Recipe } from './bath-chain.ts';
 import { instructionsFor } from './instructions.ts';
 import type { JobInput } from './job-input.ts';
 import { ledgerFor } from './ledger.ts';
@@ -67,16 +68,16 @@ function compute(job: JobInput, pairing: Pairing): { figures: Figures; settings:
   const { openArea } = job.piece;
   if (openArea === null) {
     const budget = budgetFor(job, pairing, 0);
-    const outcomeOf = (draw: Parameters<typeof bathOutcome>[2]) => bathOutcome(job, recipe, draw);
+    const outcomeOf = bathChain(job, recipe);
     const middle = outcomeOf(medianDraw(budget));
     const ranges = rangesOf(budget, outcomeOf, middle);
     return { figures: figuresFrom(middle, ranges, ledgerFor(job, pairing, budget, middle)), settings: null };
   }
   const evaluate = (supply: Supply) => assess({ ...job, supply }, pairing, recipe, openArea);
   const typed = evaluate(job.supply);
-  const proposal = proposeSupply(job, pairing.family, openArea, (supply) => evaluate(supply).middle());
+  const proposal = proposeSupply(job, pairing.family, openArea, (supply) => evaluate(supply).middle);
   return {
-    figures: withLooks(job, pairing, typed.figures(), typed.ledger()),
+    figures: withLooks(job, pairing, typed.figures(), typed.ledger),
     settings: settingsFrom(proposal, evaluate(proposal).figures()),
   };
 }
@@ -85,23 +86,22 @@ function compute(job: JobInput, pairing: Pairing): { figures: Figures; settings:
 function assess(job: JobInput, pairing: Pairing, recipe: Recipe, openArea: Area) {
   const { spread } = closedFormResistance(job, openArea, recipe.solution.conductivity);
   const budget = budgetFor(job, pairing, spread);
-  const middle = () => cellOutcome(job, pairing, recipe, openArea, medianDraw(budget), null);
-  const ledger = () => ledgerFor(job, pairing, budget, middle());
+  const chain = cellChain(job, pairing, recipe, openArea);
+  const middle = chain(medianDraw(budget), null);
+  const ledger = ledgerFor(job, pairing, budget, middle);
   return {
     middle,
     ledger,
     figures: (): Figures => {
-      const outcome = middle();
       const stopAt = {
-        charge: si<'charge'>((outcome['charge'] as number) * AMPERE_HOUR),
-        time: si<'time'>((outcome['run_time'] as number) * 60),
+        charge: si<'charge'>((middle['charge'] as number) * AMPERE_HOUR),
+        time: si<'time'>((middle['run_time'] as number) * 60),
       };
-      const ranges = rangesOf(
-        budget,
-        (draw) => cellOutcome(job, pairing, recipe, openArea, draw, stopAt),
-        outcome,
+      return figuresFrom(
+        middle,
+        rangesOf(budget, (draw) => chain(draw, stopAt), middle),
+        ledger,
       );
-      return figuresFrom(outcome, ranges, ledger());
     },
   };
 }

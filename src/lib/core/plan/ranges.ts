@@ -1,10 +1,13 @@
 import { evenSample, normalQuantile, quantile } from '../units/sample.ts';
-import { drawFrom } from './budget.ts';
+import { drawFrom, inputIds } from './budget.ts';
 import type { Budget, Draw } from './budget.ts';
 import type { Outcome } from './outcome.ts';
 
 /** Draws behind every range. */
 export const DRAWS = 512;
+
+/** Standard normal deviates, DRAWS·inputIds.length, those of one draw next to each other. */
+const deviates = evenSample(DRAWS, inputIds.length).map(normalQuantile);
 
 /** Low and high by figure id. */
 export type Ranges = Readonly<Record<string, readonly [low: number, high: number]>>;
@@ -16,19 +19,20 @@ export type Ranges = Readonly<Record<string, readonly [low: number, high: number
  * @param middle the outcome at the medians
  */
 export function rangesOf(budget: Budget, outcomeOf: (draw: Draw) => Outcome, middle: Outcome): Ranges {
-  const dimensions = Object.keys(budget).length;
-  const sample = evenSample(DRAWS, dimensions);
-  const columns = new Map(Object.keys(middle).map((id) => [id, new Float64Array(DRAWS)]));
+  const dimensions = inputIds.length;
+  const ids = Object.keys(middle);
+  const columns = ids.map(() => new Float64Array(DRAWS));
   for (let n = 0; n < DRAWS; n += 1) {
-    const uniform = sample.subarray(n * dimensions, (n + 1) * dimensions);
-    const outcome = outcomeOf(drawFrom(budget, Array.from(uniform, normalQuantile)));
-    for (const [id, column] of columns) column[n] = outcome[id] as number;
+    const outcome = outcomeOf(drawFrom(budget, deviates.subarray(n * dimensions, (n + 1) * dimensions)));
+    ids.forEach((id, k) => {
+      (columns[k] as Float64Array)[n] = outcome[id] as number;
+    });
   }
-  const ranges: [string, readonly [number, number]][] = [];
-  for (const [id, column] of columns) {
-    column.sort();
-    const value = middle[id] as number;
-    ranges.push([id, [Math.min(value, quantile(column, 0.05)), Math.max(value, quantile(column, 0.95))]]);
-  }
-  return Object.fromEntries(ranges);
+  return Object.fromEntries(
+    ids.map((id, k) => {
+      const column = (columns[k] as Float64Array).sort();
+      const value = middle[id] as number;
+      return [id, [Math.min(value, quantile(column, 0.05)), Math.max(value, quantile(column, 0.95))]];
+    }),
+  );
 }
