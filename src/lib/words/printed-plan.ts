@@ -1,5 +1,5 @@
 import type { Plan } from '../core/plan/plan.ts';
-import type { StepId } from '../core/rules/rule.ts';
+import type { SignalWord, StepId } from '../core/rules/rule.ts';
 import { instructionTexts } from './instructions.ts';
 import { fill } from './render.ts';
 import { cautionTexts, refusalTexts } from './rules.ts';
@@ -26,7 +26,7 @@ export interface PrintedPlan {
     Record<string, { value: number; low: number; high: number; unit: string; sources: readonly string[] }>
   >;
   readonly settings: object | null;
-  readonly cautions: readonly { rule: string; signal: string; step: StepId; text: string }[];
+  readonly cautions: readonly { rule: string; signal: SignalWord; step: StepId; text: string }[];
   readonly refusals: readonly { rule: string; step: StepId; text: string; instead: string }[];
   readonly steps: readonly { step: StepId; title: string; lines: readonly { id: string; text: string }[] }[];
 }

@@ -4,9 +4,13 @@ import type { Figure } from '../core/units/figure.ts';
 import { terms } from './terms.ts';
 import { withUnit } from './units.ts';
 
+/** Two digits where the range is wide, three where it is narrow. */
+export const figureNumber = ({ value, low, high }: Figure): string =>
+  significant(value, high - low > 0.5 * Math.abs(value) ? 2 : 3);
+
 /** "0.42 A (0.36 to 0.48)"; without the bracket when nothing is uncertain. */
 export function figureText(figure: Figure): string {
-  const value = withUnit(significant(figure.value), figure.unit);
+  const value = withUnit(figureNumber(figure), figure.unit);
   return figure.low === figure.high ? value : `${value} (${range(figure.low, figure.high)})`;
 }
 

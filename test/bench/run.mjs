@@ -1,0 +1,40 @@
+/** Times the command line as whole processes: `npm run bench`. Five runs each; fails over its bound. */
+import { execFileSync, spawnSync } from 'node:child_process';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { performance } from 'node:perf_hooks';
+
+const job = 'static/examples/seed-head-pendant.json';
+const out = join(tmpdir(), 'etchwright-bench.pdf');
+const RUNS = 5;
+
+/** @type {{ name: string, command: string, args: string[], seconds: number }[]} */
+const cases = [
+  { name: 'plan, through npm', command: 'npm', args: ['run', '--silent', 'plan', '--', job], seconds: 0.6 },
+  { name: 'plan, node alone', command: 'node', args: ['src/cli/run.mjs', 'plan', job], seconds: 0.6 },
+  {
+    name: 'sheet, through npm',
+    command: 'npm',
+    args: ['run', '--silent', 'sheet', '--', job, '--out', out],
+    seconds: 3,
+  },
+];
+
+execFileSync('node', ['src/cli/run.mjs', 'plan', job], { stdio: 'ignore' }); // bundles once
+
+let slow = 0;
+for (const { name, command, args, seconds } of cases) {
+  const times = Array.from({ length: RUNS }, () => {
+    const start = performance.now();
+    const { status } = spawnSync(command, args, { stdio: 'ignore', shell: process.platform === 'win32' });
+    if (status !== 0) throw new Error(`${name} ended with ${status}`);
+    return (performance.now() - start) / 1000;
+  }).sort((a, b) => a - b);
+  const median = /** @type {number} */ (times[Math.floor(RUNS / 2)]);
+  if (median > seconds) slow += 1;
+  const [least, most] = [times[0], times.at(-1)].map((time) => (time ?? 0).toFixed(2));
+  console.log(
+    `${name.padEnd(20)} ${least} ${median.toFixed(2)} ${most} s (least, median, most), bound ${seconds} s`,
+  );
+}
+process.exitCode = slow > 0 ? 1 : 0;
