@@ -1,0 +1,188 @@
+import type { Foundation } from './foundation.ts';
+
+/** The four pauses that cannot be walked past. */
+export const holdIds = ['mixing', 'power', 'lifting', 'storing'] as const;
+export type HoldId = (typeof holdIds)[number];
+
+/** One thing that can be seen; `fix` names the page of a wrong or unsure answer. */
+export interface Option {
+  readonly id: string;
+  readonly ok: boolean;
+}
+
+interface CheckBase {
+  readonly id: string;
+  readonly hold: HoldId;
+  /** asked anew after every stop, look-in, pause or reload */
+  readonly critical: boolean;
+  /** input paths whose change makes an answer stale; a path covers everything under it */
+  readonly inputs: readonly string[];
+  /** figures, as shown, whose change makes an answer stale */
+  readonly figures: readonly string[];
+  /** left out where it cannot apply */
+  readonly when?: (foundation: Foundation) => boolean;
+}
+
+export interface ChoiceCheck extends CheckBase {
+  readonly kind: 'choice';
+  readonly options: readonly Option[];
+}
+
+export interface NumberCheck extends CheckBase {
+  readonly kind: 'number';
+  readonly unit: string;
+  readonly isOk: (value: number, foundation: Foundation) => boolean;
+}
+
+export type Check = ChoiceCheck | NumberCheck;
+
+const choice = (
+  hold: HoldId,
+  id: string,
+  options: Readonly<Record<string, boolean>>,
+  rest: Partial<Pick<ChoiceCheck, 'critical' | 'inputs' | 'figures' | 'when'>> = {},
+): ChoiceCheck => ({
+  kind: 'choice',
+  id,
+  hold,
+  critical: false,
+  inputs: [],
+  figures: [],
+  options: Object.entries(options).map(([option, ok]) => ({ id: option, ok })),
+  ...rest,
+});
+
+const critical = { critical: true } as const;
+const input = (foundation: Foundation, path: string): string => foundation.inputs[path] ?? '';
+const isSilver = (foundation: Foundation): boolean =>
+  /silver|sterling/.test(input(foundation, 'piece.metal'));
+const hasStainlessPlate = (foundation: Foundation): boolean =>
+  input(foundation, 'cathode.metal') === '"stainless"';
+const usesSolvent = (foundation: Foundation): boolean => !/vinyl|dry-film/.test(input(foundation, 'resist'));
+const isNewBath = (foundation: Foundation): boolean => input(foundation, 'bath.record') === 'null';
+
+/**
+ * Every check, in the order asked; the gravest of each hold first. An option says what is seen, never
+ * "OK"; the texts are in the words room.
+ */
+export const checks: readonly Check[] = [
+  choice('mixing', 'goggles-for-salt', { 'on-eyes': true, 'on-bench': false, none: false }, critical),
+  choice('mixing', 'gloves-for-salt', { 'on-whole': true, torn: false, off: false }, critical),
+  choice(
+    'mixing',
+    'jar-says',
+    { 'this-salt': true, 'other-salt': false, 'no-label': false },
+    { ...critical, inputs: ['bath.salt'], when: isNewBath },
+  ),
+  choice(
+    'mixing',
+    'bath-is',
+    { 'the-one': true, another: false, smells: false },
+    { ...critical, inputs: ['bath.record'], when: (f) => !isNewBath(f) },
+  ),
+  choice(
+    'mixing',
+    'tub-holds',
+    { 'clean-water': true, nothing: false, 'something-else': false },
+    { inputs: ['bath.water', 'tub'], figures: ['water_volume'], when: isNewBath },
+  ),
+  choice('mixing', 'under-tub', { tray: true, table: false }),
+  choice('mixing', 'food-flame-children', { away: true, near: false }),
+
+  choice(
+    'power',
+    'piece-clip',
+    { plus: true, minus: false, 'not-sure': false },
+    { ...critical, inputs: ['piece.metal', 'cathode.metal'] },
+  ),
+  {
+    kind: 'number',
+    id: 'volts-knob',
+    hold: 'power',
+    critical: true,
+    unit: 'V',
+    inputs: ['supply', 'bath', 'piece', 'cathode'],
+    figures: ['current', 'volts', 'charge', 'run_time'],
+    // a knob's scale is coarse: a tenth over is read as the same
+    isOk: (value, { mostVolts }) => value > 0 && value <= mostVolts + 0.1,
+  },
+  choice(
+    'power',
+    'between',
+    { 'clear-liquid': true, touching: false, 'not-sure': false },
+    { ...critical, inputs: ['piece', 'cathode', 'tub'] },
+  ),
+  choice(
+    'power',
+    'bubbles-low-volts',
+    { 'at-plate': true, 'at-piece': false, 'not-seen': false },
+    { inputs: ['cathode', 'piece.metal'], when: hasStainlessPlate },
+  ),
+  choice('power', 'tub-top', { open: true, covered: false }),
+  choice('power', 'clips', { 'dry-above': true, wet: false }),
+  choice(
+    'power',
+    'window',
+    { open: true, outdoors: true, closed: false },
+    { inputs: ['bath.salt', 'place'], figures: ['hydrogen'] },
+  ),
+  choice('power', 'goggles-at-bath', { 'on-eyes': true, off: false }),
+  choice('power', 'mask-holds', { whole: true, gaps: false }, { inputs: ['resist', 'piece.depth'] }),
+
+  choice('lifting', 'meter-reads', { zero: true, 'not-zero': false, 'not-sure': false }, critical),
+  choice('lifting', 'gloves-at-bath', { 'on-whole': true, torn: false, off: false }, critical),
+  choice('lifting', 'first-rinse', { 'filled-beside': true, 'not-yet': false }),
+  choice('lifting', 'in-hand', { tongs: true, fingers: false }),
+  choice('lifting', 'flame-near', { none: true, some: false }, { inputs: ['resist'], when: usesSolvent }),
+
+  choice(
+    'storing',
+    'smell',
+    { nothing: true, ammonia: false, pool: false },
+    { ...critical, inputs: ['bath.salt', 'piece.metal'] },
+  ),
+  choice(
+    'storing',
+    'colour',
+    { 'as-before': true, yellow: false, 'not-sure': false },
+    { ...critical, inputs: ['cathode.metal', 'piece.metal'] },
+  ),
+  choice(
+    'storing',
+    'crust',
+    { 'grey-or-none': true, black: false },
+    { ...critical, inputs: ['piece.metal'], when: isSilver },
+  ),
+  choice(
+    'storing',
+    'label-says',
+    { 'this-bath': true, another: false, 'no-label': false },
+    {
+      inputs: ['bath.salt', 'piece.metal'],
+      figures: ['dissolved_metal.Ag', 'dissolved_metal.Cu', 'dissolved_metal.Zn'],
+    },
+  ),
+  choice('storing', 'container', { 'not-food': true, food: false }),
+  choice('storing', 'goes-to', { shelf: true, collection: true, drain: false }, { inputs: ['place'] }),
+];
+
+export type CheckId = string;
+
+const byId = new Map(checks.map((check) => [check.id, check]));
+
+/** @throws RangeError for an id that no check has */
+export function checkNamed(id: CheckId): Check {
+  const check = byId.get(id);
+  if (!check) throw new RangeError(`check "${id}" found, one of ${[...byId.keys()].join(', ')} expected`);
+  return check;
+}
+
+/** Checks of a hold that apply to this job, in order. */
+export const checksOf = (hold: HoldId, foundation: Foundation): readonly Check[] =>
+  checks.filter((check) => check.hold === hold && (check.when?.(foundation) ?? true));
+
+/** Whether an answer is one that lets the work go on. */
+export const isOk = (check: Check, value: string | number, foundation: Foundation): boolean =>
+  check.kind === 'number'
+    ? typeof value === 'number' && check.isOk(value, foundation)
+    : check.options.some(({ id, ok }) => ok && id === value);

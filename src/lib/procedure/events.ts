@@ -1,0 +1,27 @@
+import type { StepId } from '../core/rules/rule.ts';
+import type { CheckId } from './checks.ts';
+import type { Foundation } from './foundation.ts';
+
+/** What the meter says when the supply is meant to be off. */
+export type MeterReading = 'zero' | 'not-zero' | 'not-sure';
+/** Judged with the mask still on. */
+export type DepthVerdict = 'deeper' | 'enough' | 'not-sure';
+
+/** Everything that can happen, as facts. Times are ms since 1970 and come from outside. */
+export type ProcedureEvent =
+  | { readonly type: 'plan.changed'; readonly foundation: Foundation }
+  | {
+      readonly type: 'check.answered';
+      readonly check: CheckId;
+      readonly value: string | number;
+      readonly at: number;
+    }
+  | { readonly type: 'step.finished'; readonly at: number }
+  | { readonly type: 'step.back' }
+  | { readonly type: 'step.chosen'; readonly step: StepId }
+  | { readonly type: 'start.pressed'; readonly at: number }
+  | { readonly type: 'stop.pressed'; readonly at: number }
+  | { readonly type: 'meter.read'; readonly reading: MeterReading; readonly at: number }
+  | { readonly type: 'depth.judged'; readonly verdict: DepthVerdict; readonly at: number }
+  | { readonly type: 'bite.again'; readonly at: number }
+  | { readonly type: 'job.restored'; readonly at: number };

@@ -1,0 +1,81 @@
+import { checksOf, isOk } from './checks.ts';
+import type { Check, CheckId, HoldId } from './checks.ts';
+import type { Foundation } from './foundation.ts';
+
+/** Answers older than this are asked again at the next hold, ms. */
+export const KEEPS = 30 * 60_000;
+
+export interface Answer {
+  readonly value: string | number;
+  /** what it rested on, as canonical JSON */
+  readonly fingerprint: string;
+  /** ms since 1970 */
+  readonly at: number;
+  /** order among all answers */
+  readonly seq: number;
+}
+
+export type Answers = Readonly<Record<CheckId, Answer>>;
+
+/** What the freshness of an answer is judged by. */
+export interface Standing {
+  readonly answers: Answers;
+  readonly foundation: Foundation;
+  /** critical answers given up to this one are spent */
+  readonly spent: number;
+}
+
+/** What an answer to this check rests on now: its inputs and figures, canonical. */
+export function fingerprintOf({ inputs, figures }: Check, foundation: Foundation): string {
+  const named = Object.entries(foundation.inputs).filter(([path]) =>
+    inputs.some((wanted) => path === wanted || path.startsWith(`${wanted}.`)),
+  );
+  const shown = figures.flatMap((id) => {
+    const text = foundation.figures[id];
+    return text === undefined ? [] : [[id, text] as const];
+  });
+  const sorted = [...named, ...shown].sort(([a], [b]) => (a < b ? -1 : 1));
+  return JSON.stringify(sorted);
+}
+
+/** How an answer stands: good, wrong, gone stale, grown old, spent by a stop, or not given. */
+export type Freshness = 'fresh' | 'wrong' | 'changed' | 'old' | 'spent' | 'unanswered';
+
+export function freshnessOf(check: Check, { answers, foundation, spent }: Standing, at: number): Freshness {
+  const answer = answers[check.id];
+  if (!answer) return 'unanswered';
+  if (answer.fingerprint !== fingerprintOf(check, foundation)) return 'changed';
+  if (!isOk(check, answer.value, foundation)) return 'wrong';
+  if (check.critical && answer.seq <= spent) return 'spent';
+  const age = at - answer.at;
+  // a clock set back makes an answer of the future: as old as any
+  return age >= 0 && age < KEEPS ? 'fresh' : 'old';
+}
+
+/** Whether every check of a hold that applies is fresh. */
+export const isHoldClear = (hold: HoldId, standing: Standing, at: number): boolean =>
+  checksOf(hold, standing.foundation).every((check) => freshnessOf(check, standing, at) === 'fresh');
+
+/**
+ * Whether what was seen at an earlier hold still holds: every check answered well, and nothing that it
+ * rested on has changed. Age does not matter: the bath is mixed.
+ */
+export const doesHoldStand = (hold: HoldId, standing: Standing): boolean =>
+  checksOf(hold, standing.foundation).every((check) =>
+    ['fresh', 'spent', 'old'].includes(freshnessOf(check, standing, 0)),
+  );
+
+export interface Change {
+  readonly path: string;
+  readonly before: string | null;
+  readonly after: string | null;
+}
+
+/** Old and new value of everything an answer rested on that has changed. */
+export function changesSince(answer: Answer, check: Check, foundation: Foundation): readonly Change[] {
+  const before = new Map(JSON.parse(answer.fingerprint) as [string, string][]);
+  const after = new Map(JSON.parse(fingerprintOf(check, foundation)) as [string, string][]);
+  return [...new Set([...before.keys(), ...after.keys()])]
+    .filter((path) => before.get(path) !== after.get(path))
+    .map((path) => ({ path, before: before.get(path) ?? null, after: after.get(path) ?? null }));
+}
