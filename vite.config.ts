@@ -1,8 +1,14 @@
 import { sveltekit } from '@sveltejs/kit/vite';
+import { readFileSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
+
+const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8')) as {
+  version: string;
+};
 
 export default defineConfig({
   plugins: [sveltekit()],
+  define: { __APP_VERSION__: JSON.stringify(version) },
   // Inlined assets become data: addresses, which the content security policy refuses for fonts.
   build: { assetsInlineLimit: 0 },
   // A worker's own chunks are missing from the service worker's list, so each worker is one file.

@@ -1,4 +1,6 @@
 declare global {
+  /** the app's version, put in by the build */
+  const __APP_VERSION__: string;
   namespace App {}
 }
 

@@ -2,7 +2,6 @@ import { assign, setup } from 'xstate';
 import { stepIds } from '../core/rules/rule.ts';
 import type { StepId } from '../core/rules/rule.ts';
 import { checkNamed } from './checks.ts';
-import type { HoldId } from './checks.ts';
 import type { ProcedureEvent } from './events.ts';
 import type { Foundation } from './foundation.ts';
 import { doesHoldStand, fingerprintOf, isHoldClear } from './freshness.ts';

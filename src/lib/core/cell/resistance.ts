@@ -1,5 +1,5 @@
 import { si } from '../units/quantity.ts';
-import type { Area, Conductivity, Length, Ratio, Resistance } from '../units/quantity.ts';
+import type { Area, Conductivity, Length, Resistance } from '../units/quantity.ts';
 import { boxOf, immersedHeight } from './tub.ts';
 import { bareShare } from './setup.ts';
 import type { Setup } from './setup.ts';
@@ -45,7 +45,7 @@ export function closedFormResistance(setup: Setup, openArea: Area, conductivity:
   const { gap } = cathode;
   const box = boxOf(tub);
   const [wide, deep] = tub.kind === 'jug' ? [Infinity, Infinity] : [box.width, box.fill];
-  const side = Math.sqrt(bareShare(piece, openArea) as Ratio);
+  const side = Math.sqrt(bareShare(piece, openArea));
   const crossSection = wide * deep;
   const scattered = Math.min(piece.count * widened(piece.width, piece.height, gap, wide, deep), crossSection);
   const compact = Math.min(

@@ -41,7 +41,7 @@ export function temperatureRise(
   const power = volts * amps;
   const stored = bath * heatCapacity;
   if (cooling === 0) return (power * time) / stored;
-  return (power / cooling) * -Math.expm1((-time * cooling) / stored);
+  return (power / cooling) * (1 - Math.exp((-1 * time * cooling) / stored));
 }
 
 /** Volume of water at a density, as mass. */

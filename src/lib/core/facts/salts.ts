@@ -52,18 +52,16 @@ export interface BoughtSalt {
   readonly hydrate: Hydrate | null;
 }
 
-const bought: Readonly<Record<string, BoughtSalt>> = Object.fromEntries(
-  Object.values(bathSalts).flatMap((facts: SaltFacts) => [
-    [facts.id, { facts, hydrate: null }],
-    ...facts.hydrates.map((hydrate) => [hydrate.id, { facts, hydrate }] as const),
-  ]),
-);
+const bought = new Map<string, BoughtSalt>();
+for (const facts of Object.values(bathSalts) as readonly SaltFacts[]) {
+  bought.set(facts.id, { facts, hydrate: null });
+  for (const hydrate of facts.hydrates) bought.set(hydrate.id, { facts, hydrate });
+}
 
 /** Ids of every form of every bath salt, such as CuSO4.5H2O. */
-export const boughtSaltIds: readonly string[] = Object.keys(bought);
+export const boughtSaltIds: readonly string[] = [...bought.keys()];
 
-export const findBoughtSalt = (id: string): BoughtSalt | null =>
-  (Object.hasOwn(bought, id) ? bought[id] : undefined) ?? null;
+export const findBoughtSalt = (id: string): BoughtSalt | null => bought.get(id) ?? null;
 
 /**
  * Reads a salt the way people write it: middle dots, stars, spaces and small subscripts are all one.

@@ -46,7 +46,7 @@ export function planJob(job: JobInput): Plan {
   }
   const pairing = pairingOf(job.piece.metal, salt);
   const { figures, settings } = compute(job, pairing);
-  const situation: Situation = { ...job, figures: figures as Record<string, Figure> };
+  const situation: Situation = { ...job, figures };
   const cautions: Caution[] = watches.flatMap(({ id, step, signal, applies }) => {
     const params = applies(situation);
     return params === null ? [] : [{ rule: id, step, signal, params }];

@@ -1,0 +1,96 @@
+import { startPlanner } from '../work/planner.ts';
+import { procedureVersion } from '../procedure/machine.ts';
+import { recordVersion } from '../notebook/records.ts';
+import type { JobRecord } from '../notebook/records.ts';
+import { isUnreadable, openNotebook } from '../notebook/store.ts';
+import type { Notebook } from '../notebook/store.ts';
+import { blankDraft } from './draft.ts';
+import { JobSession } from './job-session.svelte.ts';
+
+export const appVersion = __APP_VERSION__;
+
+let opened: Promise<Notebook> | null = null;
+
+/** The notebook of this browser, opened once a page. */
+export const notebook = (): Promise<Notebook> =>
+  (opened ??= openNotebook(() => {
+    opened = null;
+  }));
+
+/** A new job's record, from a blank draft or from another job's. */
+export function newRecord(now: number, draft: Readonly<Record<string, string>> = blankDraft): JobRecord {
+  return {
+    version: recordVersion,
+    id: crypto.randomUUID(),
+    createdAt: now,
+    updatedAt: now,
+    appVersion,
+    draft: { ...draft },
+    at: '',
+    procedureVersion,
+    snapshot: null,
+    events: [],
+    planAtStart: null,
+    readings: [],
+    result: null,
+  };
+}
+
+/** One tab writes a job; others read. Resolves at once with whether this tab holds the pen. */
+function takePen(id: string, steal: boolean): Promise<{ held: boolean; lost: Promise<void> }> {
+  const never = new Promise<void>(() => undefined);
+  if (!('locks' in navigator)) return Promise.resolve({ held: true, lost: never });
+  return new Promise((resolve) => {
+    const lost = navigator.locks.request(
+      `etchwright-job-${id}`,
+      steal ? { steal: true } : { ifAvailable: true },
+      (lock) => {
+        resolve({ held: lock !== null, lost: lock === null ? never : stolen });
+        return lock === null ? undefined : never;
+      },
+    );
+    const stolen = lost.then(
+      () => undefined,
+      () => undefined,
+    );
+  });
+}
+
+export interface OpenJob {
+  readonly session: JobSession;
+  /** resolves when another tab takes the job over */
+  readonly lost: Promise<void>;
+}
+
+/**
+ * Opens a job for this tab.
+ * @param steal take it over from another tab
+ * @returns null when there is no such job
+ */
+export async function openJob(
+  id: string,
+  { steal = false } = {},
+): Promise<OpenJob | { unreadable: string } | null> {
+  const book = await notebook();
+  const pen = await takePen(id, steal);
+  const record = await book.job(id);
+  if (record === null) return null;
+  if (isUnreadable(record)) return { unreadable: record.why };
+  const session = new JobSession(record, {
+    notebook: book,
+    planner: startPlanner(),
+    now: () => Date.now(),
+    mayWrite: pen.held,
+  });
+  await session.open();
+  return { session, lost: pen.lost };
+}
+
+/** Starts a job and returns its id. */
+export async function startJob(draft?: Readonly<Record<string, string>>): Promise<string> {
+  const record = newRecord(Date.now(), draft);
+  await (await notebook()).saveJob(record, 'strict');
+  // absent on plain http
+  if ('storage' in navigator) void navigator.storage.persist();
+  return record.id;
+}

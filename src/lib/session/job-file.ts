@@ -1,0 +1,146 @@
+import type { Fault } from '../core/plan/fault.ts';
+import { blankDraft } from './draft.ts';
+import type { Draft, FieldId } from './draft.ts';
+
+/** A typed number: point or comma, spaces ignored. What is no number is handed on as it stands. */
+export const typedNumber = (text: string): number | string => {
+  const plain = text.replace(/\s/g, '').replace(',', '.');
+  return plain !== '' && Number.isFinite(Number(plain)) ? Number(plain) : text.trim();
+};
+
+const amount = (text: string, unit: string) =>
+  text.trim() === '' ? undefined : { value: typedNumber(text), unit };
+
+function pieceFile(draft: Draft) {
+  const length = draft['unit.length'];
+  const depth = typedNumber(draft['piece.depth']);
+  const polish = typedNumber(draft['piece.polish']);
+  // what polishing takes off is bitten on top
+  const planned =
+    typeof depth === 'number' && typeof polish === 'number' ? Number((depth + polish).toPrecision(6)) : depth;
+  const shape = draft['piece.shape'];
+  const size =
+    shape === 'disc'
+      ? { diameter: amount(draft['piece.diameter'], length) }
+      : shape === 'band'
+        ? { length: amount(draft['piece.length'], length), width: amount(draft['piece.width'], length) }
+        : { width: amount(draft['piece.width'], length), height: amount(draft['piece.height'], length) };
+  const area = draft['piece.area'];
+  const share = typedNumber(draft['piece.openShare']);
+  const attached = draft['piece.attached'].split(' ');
+  return {
+    metal: attached.includes('plating') ? 'plated' : draft['piece.metal'],
+    shape,
+    ...size,
+    thickness: amount(draft['piece.thickness'], draft['piece.thickness.unit']),
+    faces: draft['piece.faces'],
+    ...(area === 'area' ? { openArea: amount(draft['piece.openArea'], 'cm2') } : {}),
+    ...(area === 'share' ? { openShare: typeof share === 'number' ? share / 100 : share } : {}),
+    depth: { value: planned, unit: 'mm' },
+    count: typedNumber(draft['piece.count']),
+    through: draft['piece.through'] === 'yes',
+  };
+}
+
+/** Width and height of the rectangle that the plate copies when it is as large as the piece. */
+const pieceSize = (draft: Draft): [FieldId, FieldId] =>
+  draft['piece.shape'] === 'disc'
+    ? ['piece.diameter', 'piece.diameter']
+    : draft['piece.shape'] === 'band'
+      ? ['piece.length', 'piece.width']
+      : ['piece.width', 'piece.height'];
+
+function cathodeFile(draft: Draft) {
+  const length = draft['unit.length'];
+  const [width, height] =
+    draft['cathode.size'] === 'same' ? pieceSize(draft) : (['cathode.width', 'cathode.height'] as const);
+  return {
+    metal: draft['cathode.metal'] === 'same' ? draft['piece.metal'] : draft['cathode.metal'],
+    width: amount(draft[width], length),
+    height: amount(draft[height], length),
+    gap: amount(draft['cathode.gap'], length),
+  };
+}
+
+function tubFile(draft: Draft) {
+  const length = draft['unit.length'];
+  const kind = draft['tub.kind'];
+  if (kind === 'jug') return { waterByJug: amount(draft['tub.waterByJug'], 'mL') };
+  const fill = amount(draft['tub.fill'], length);
+  if (kind === 'round') return { diameter: amount(draft['tub.diameter'], length), fill };
+  return { length: amount(draft['tub.length'], length), width: amount(draft['tub.width'], length), fill };
+}
+
+function supplyFile(draft: Draft) {
+  const maxAmps = amount(draft['supply.maxAmps'], 'A');
+  const showsAmps = draft['supply.amps'] === 'yes';
+  return {
+    kind: draft['supply.kind'],
+    control: 'volts',
+    volts: amount(draft['supply.volts'], 'V'),
+    showsAmps,
+    ...(maxAmps === undefined ? {} : { maxAmps }),
+  };
+}
+
+/** The job file that a draft stands for: what the command line would read. */
+export function jobFileOf(draft: Draft): object {
+  const room = amount(draft['place.room'], 'm3');
+  const country = draft['place.country'].trim().toUpperCase();
+  return {
+    etchwright: 1,
+    title: draft.title.trim() === '' ? blankDraft.title : draft.title,
+    piece: pieceFile(draft),
+    cathode: cathodeFile(draft),
+    tub: tubFile(draft),
+    bath: {
+      salt: draft['bath.salt'],
+      strength: amount(draft['bath.strength'], 'g/L'),
+      water: draft['bath.water'],
+      temperature: amount(draft['bath.temperature'], draft['unit.temperature']),
+      ...(draft['bath.from'] === 'shelf' ? { record: draft['bath.record'] } : {}),
+    },
+    resist: { kind: draft['resist.kind'] },
+    supply: supplyFile(draft),
+    place: { use: draft['place.use'], ...(room ? { room } : {}), ...(country ? { country } : {}) },
+    paper: draft.paper,
+  };
+}
+
+/** What stands in for fields that are still blank, so that a wrong pairing is refused at the first question. */
+const standIns: Partial<Record<FieldId, string>> = {
+  'piece.width': '30',
+  'piece.height': '40',
+  'piece.diameter': '30',
+  'piece.length': '60',
+  'piece.thickness': '1',
+  'cathode.width': '30',
+  'cathode.height': '40',
+};
+
+/** A draft with stand-ins for blanks. A tub still unknown becomes a jug, which nothing can fail to fit. */
+export function filledDraft(draft: Draft): Draft {
+  const tubFields = ['tub.length', 'tub.width', 'tub.fill', 'tub.diameter', 'tub.waterByJug'] as const;
+  const needed = { box: [0, 1, 2], round: [3, 2], jug: [4] }[draft['tub.kind']] ?? [];
+  const isTubBlank = needed.some((i) => draft[tubFields[i] as FieldId].trim() === '');
+  const blanks = Object.entries(standIns).filter(([field]) => draft[field as FieldId].trim() === '');
+  return {
+    ...draft,
+    ...Object.fromEntries(blanks),
+    ...(isTubBlank ? { 'tub.kind': 'jug', 'tub.waterByJug': '500' } : {}),
+    ...(draft['piece.openArea'].trim() === '' && draft['piece.openShare'].trim() === ''
+      ? { 'piece.area': 'later' }
+      : {}),
+  };
+}
+
+/** The field that a fault belongs to, so that it is shown where it was typed. */
+export function fieldOf(fault: Fault, draft: Draft): FieldId | null {
+  const path = fault.path.replace(/\.(value|unit)$/, '');
+  if (path === 'cathode.width' || path === 'cathode.height') {
+    const [width, height] = pieceSize(draft);
+    if (draft['cathode.size'] === 'same') return path === 'cathode.width' ? width : height;
+  }
+  if (path === 'tub') return draft['tub.kind'] === 'jug' ? 'tub.waterByJug' : 'tub.fill';
+  return Object.hasOwn(blankDraft, path) ? (path as FieldId) : null;
+}

@@ -1,0 +1,198 @@
+import { createActor } from 'xstate';
+import type { Actor } from 'xstate';
+import type { Fault } from '../core/plan/fault.ts';
+import type { Plan } from '../core/plan/plan.ts';
+import type { StepId } from '../core/rules/rule.ts';
+import type { Durability, Notebook } from '../notebook/store.ts';
+import type { JobRecord, Reading, Result } from '../notebook/records.ts';
+import { foundationOf } from '../procedure/foundation.ts';
+import type { Foundation } from '../procedure/foundation.ts';
+import type { ProcedureEvent } from '../procedure/events.ts';
+import { procedure, procedureVersion } from '../procedure/machine.ts';
+import type { Procedure } from '../procedure/machine.ts';
+import type { Planner } from '../work/planner.ts';
+import { viewOf } from './actor-view.svelte.ts';
+import { draftFrom } from './draft.ts';
+import type { Draft, FieldId } from './draft.ts';
+import { fieldOf, filledDraft, jobFileOf } from './job-file.ts';
+
+/** Before anything is planned nothing may be mixed or powered. */
+const nothingYet: Foundation = { inputs: {}, figures: {}, mostVolts: 0, mayMix: false, mayPower: false };
+
+/** Events after which the record must be on the disk before anything else happens. */
+const strictEvents = new Set<ProcedureEvent['type']>([
+  'start.pressed',
+  'stop.pressed',
+  'meter.read',
+  'check.answered',
+  'depth.judged',
+  'job.restored',
+]);
+
+interface Parts {
+  readonly notebook: Notebook;
+  readonly planner: Planner;
+  readonly now: () => number;
+  /** false in a second tab: nothing is written or sent */
+  readonly mayWrite: boolean;
+}
+
+/**
+ * One job at the bench: the draft, its plan, the procedure and the record, kept in step. Screens read
+ * `draft`, `plan`, `faults`, `snapshot` and call `set`, `settle`, `send`.
+ */
+export class JobSession {
+  readonly id: string;
+  draft = $state.raw<Draft>(draftFrom({}));
+  /** the plan of the latest settled draft, blanks stood in for; good to act on only without faults */
+  plan = $state.raw<Plan | null>(null);
+  faults = $state.raw<readonly Fault[]>([]);
+  record = $state.raw<JobRecord>() as JobRecord;
+  /** set when the last write failed: nothing may start then */
+  trouble = $state<string | null>(null);
+  saving = $state(false);
+  readonly mayWrite: boolean;
+
+  readonly #parts: Parts;
+  readonly #actor: Actor<Procedure>;
+  readonly #view: ReturnType<typeof viewOf>;
+  #planned: Promise<void> = Promise.resolve();
+  #writes: Promise<void> = Promise.resolve();
+
+  constructor(record: JobRecord, parts: Parts) {
+    this.id = record.id;
+    this.#parts = parts;
+    this.mayWrite = parts.mayWrite;
+    this.record = record;
+    this.draft = draftFrom(record.draft);
+    const resumes = record.snapshot !== null && record.procedureVersion === procedureVersion;
+    this.#actor = createActor(procedure, {
+      input: { foundation: nothingYet },
+      ...(resumes ? { snapshot: record.snapshot as never } : {}),
+    });
+    this.#view = viewOf(this.#actor);
+    this.#actor.start();
+  }
+
+  /** Plans the stored draft and tells the procedure that it was away. */
+  async open(): Promise<void> {
+    if (this.record.snapshot !== null) this.#tell({ type: 'job.restored', at: this.#parts.now() });
+    await this.settle();
+  }
+
+  get snapshot() {
+    return this.#view.snapshot;
+  }
+
+  get step(): StepId {
+    const { value } = this.snapshot;
+    return (typeof value === 'string' ? value : Object.keys(value)[0]) as StepId;
+  }
+
+  get isPowered(): boolean {
+    return this.snapshot.hasTag('powered');
+  }
+
+  get now(): number {
+    return this.#parts.now();
+  }
+
+  /** Takes a keystroke or a choice. The plan follows when `settle` is called. */
+  set(field: FieldId, value: string): void {
+    if (!this.mayWrite) return;
+    this.draft = { ...this.draft, [field]: value };
+    this.#keep({ draft: this.draft }, 'relaxed');
+    if (this.isPowered) void this.settle();
+  }
+
+  /** Plans the draft as it stands and hands the foundation to the procedure. */
+  async settle(): Promise<void> {
+    this.#planned = this.#plan();
+    await this.#planned;
+  }
+
+  async #plan(): Promise<void> {
+    const files = { typed: jobFileOf(this.draft), filled: jobFileOf(filledDraft(this.draft)) };
+    const planned = await this.#parts.planner.plan(files);
+    if (planned === null) return;
+    this.faults = planned.faults;
+    this.plan = planned.plan;
+    const foundation = planned.plan ? foundationOf(planned.plan) : nothingYet;
+    const isWhole = planned.faults.length === 0;
+    this.#tell({
+      type: 'plan.changed',
+      foundation: isWhole ? foundation : { ...foundation, mayMix: false, mayPower: false },
+    });
+  }
+
+  /** Faults of some fields, as typed now. */
+  faultsOf(fields: readonly FieldId[]): readonly Fault[] {
+    return this.faults.filter((fault) => {
+      const field = fieldOf(fault, this.draft);
+      return field !== null && fields.includes(field);
+    });
+  }
+
+  /** Sends a fact to the procedure and writes it down; the grave ones strictly. */
+  send(event: ProcedureEvent): void {
+    if (!this.mayWrite) return;
+    this.#tell(event);
+  }
+
+  #tell(event: ProcedureEvent): void {
+    this.#view.send(event);
+    const started = event.type === 'start.pressed' && this.isPowered;
+    this.#keep(
+      {
+        snapshot: this.#actor.getPersistedSnapshot(),
+        procedureVersion,
+        ...(event.type === 'plan.changed' ? {} : { events: [...this.record.events, { ...event }] }),
+        ...(started ? { planAtStart: JSON.parse(JSON.stringify(this.plan)) as unknown } : {}),
+      },
+      strictEvents.has(event.type) ? 'strict' : 'relaxed',
+    );
+  }
+
+  /** Remembers the question on screen, so that a reload comes back to it. */
+  stand(at: string): void {
+    if (this.mayWrite && at !== this.record.at) this.#keep({ at }, 'relaxed');
+  }
+
+  addReading(reading: Omit<Reading, 'at'>): void {
+    this.#keep({ readings: [...this.record.readings, { ...reading, at: this.now }] }, 'strict');
+  }
+
+  setResult(result: Result): void {
+    this.#keep({ result }, 'relaxed');
+  }
+
+  /** Resolves when everything so far is on the disk. */
+  async saved(): Promise<void> {
+    await this.#writes;
+  }
+
+  #keep(change: Partial<JobRecord>, durability: Durability): void {
+    if (!this.mayWrite) return;
+    this.record = { ...this.record, ...change, updatedAt: this.now };
+    const { record } = this;
+    this.saving = true;
+    this.#writes = this.#writes
+      .then(() => this.#parts.notebook.saveJob(record, durability))
+      .then(
+        () => {
+          this.trouble = null;
+        },
+        (error: unknown) => {
+          this.trouble = error instanceof Error ? error.message : String(error);
+        },
+      )
+      .finally(() => {
+        if (this.record === record) this.saving = false;
+      });
+  }
+
+  close(): void {
+    this.#actor.stop();
+    this.#parts.planner.close();
+  }
+}

@@ -1,0 +1,3 @@
+import type { Question } from '../questions.ts';
+
+export const rinsingQuestions: readonly Question[] = [];

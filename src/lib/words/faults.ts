@@ -1,0 +1,39 @@
+import type { Fault } from '../core/plan/fault.ts';
+
+/** What a field is called in a sentence. */
+const fieldNames: Readonly<Record<string, string>> = {
+  'piece.metal': 'The metal',
+  'piece.width': 'The width',
+  'piece.height': 'The height',
+  'piece.diameter': 'The diameter',
+  'piece.length': 'The length',
+  'piece.thickness': 'The thickness',
+  'piece.depth': 'The depth',
+  'piece.openArea': 'The bare area',
+  'piece.openShare': 'The bare share',
+  'piece.count': 'The number of pieces',
+  'cathode.width': 'The plate’s width',
+  'cathode.height': 'The plate’s height',
+  'cathode.gap': 'The gap',
+  tub: 'The tub',
+  'tub.length': 'The tub’s length',
+  'tub.width': 'The tub’s width',
+  'tub.diameter': 'The tub’s diameter',
+  'tub.fill': 'The depth of liquid',
+  'tub.waterByJug': 'The water by jug',
+  'bath.strength': 'The strength',
+  'bath.temperature': 'The bath temperature',
+  'supply.volts': 'The volts',
+  'supply.maxAmps': 'The supply’s amps',
+  'place.room': 'The room',
+  'place.country': 'The country',
+};
+
+/** A fault as a maker reads it: what was found, what is expected. */
+export function faultText({ path, found, expected }: Fault): string {
+  const name = fieldNames[path.replace(/\.(value|unit)$/, '')] ?? path;
+  const typed = found.replace(/^"(.*)"$/, '$1');
+  return typed === 'nothing' || typed === ''
+    ? `${name} is missing: type ${expected}.`
+    : `${name}: found ${typed}, expected ${expected}.`;
+}
