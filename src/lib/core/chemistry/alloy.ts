@@ -12,7 +12,7 @@ const TRACE = 1;
 /** Mass fractions of the constituents that count, summing to 1. */
 export function countedFractions(massPercent: Composition): [ElementSymbol, number][] {
   const counted = (Object.entries(massPercent) as [ElementSymbol, number][]).filter(
-    ([, share]) => share > TRACE,
+    ([, share]) => share >= TRACE,
   );
   const total = counted.reduce((sum, [, share]) => sum + share, 0);
   return counted.map(([element, share]) => [element, share / total]);

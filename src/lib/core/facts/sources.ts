@@ -28,17 +28,11 @@ export const sources = {
       'Kinoshita, Landolt, Muller, Tobias: Stoichiometry of anodic copper dissolution at high current densities, J. Electrochem. Soc. 117 (1970); abstract',
     how: 'secondaryCopy',
   },
-  nbsSilver: {
-    title: 'Craig et al. 1960 and Bower & Davis 1980 (NBS): electrochemical equivalent of silver; abstracts',
-    how: 'read',
-    address: 'doi:10.6028/jres.085.009',
-  },
   astmG102: {
     title:
       'ASTM G102-89 (2010), calculation of corrosion rates and related information: equivalent weight of alloys',
     how: 'secondaryCopy',
   },
-  astmB258: { title: 'ASTM B258, nominal diameters of American wire gauge', how: 'memory' },
   crcConductivity: {
     title: 'CRC Handbook, "Electrical conductivity of aqueous solutions" (20 °C)',
     how: 'secondaryCopy',

@@ -15,6 +15,10 @@ const LONGEST = 60;
 /** A value as it stood in the file, shortened. */
 export function shown(value: unknown): string {
   if (value === undefined) return 'nothing';
-  const text = typeof value === 'number' ? String(value) : JSON.stringify(value);
+  // undefined, functions and the like have no JSON
+  const text =
+    typeof value === 'number'
+      ? String(value)
+      : ((JSON.stringify(value) as string | undefined) ?? typeof value);
   return text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
 }

@@ -13,6 +13,7 @@ import { shown } from './fault.ts';
 import type { Fault } from './fault.ts';
 import { jobSchema } from './job-schema.ts';
 import type { TypedJob } from './job-schema.ts';
+import { schemaFault } from './schema-fault.ts';
 
 /** A job as it is planned: everything in SI, names made plain. */
 export interface JobInput extends Setup {
@@ -21,25 +22,6 @@ export interface JobInput extends Setup {
 }
 
 export type ParsedJob = { readonly job: JobInput } | { readonly faults: readonly Fault[] };
-
-/** Says what a schema wanted, in words rather than in its own shorthand. */
-function expectation(issue: v.BaseIssue<unknown>): string {
-  if (issue.type === 'strict_object' && issue.expected === 'never') return 'no such field';
-  if (issue.type === 'regex') return issue.message;
-  const { expected } = issue;
-  if (expected === null) return issue.message;
-  return expected
-    .replace(/^"(.*)"$/, '$1')
-    .replace(/^\((.*)\)$/, '$1')
-    .replace(/"/g, '')
-    .replace(/ \| /g, ', ');
-}
-
-function faultOf(issue: v.BaseIssue<unknown>): Fault {
-  const path = v.getDotPath(issue) ?? '';
-  const ownWords = issue.kind === 'transformation';
-  return { path, found: ownWords ? issue.received : shown(issue.input), expected: expectation(issue) };
-}
 
 /** Looks a typed metal up; null when nobody here knows it. */
 function metalNamed(typed: string): BitableMetal | RefusedMetal | null {
@@ -163,7 +145,7 @@ function supplyOf(typed: TypedJob['supply']): Supply {
  */
 export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJob {
   const result = v.safeParse(jobSchema, unknown);
-  if (!result.success) return { faults: result.issues.map(faultOf) };
+  if (!result.success) return { faults: result.issues.map(schemaFault) };
   const typed = result.output;
   const faults: Fault[] = [];
   const piece = pieceOf(typed.piece, areaLater, faults);
@@ -180,7 +162,7 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
   const known = Object.hasOwn(resistNames, resist.kind) ? resistNames[resist.kind] : undefined;
   return {
     job: {
-      title: typed.title.trim(),
+      title: typed.title,
       paper: typed.paper,
       piece,
       cathode,

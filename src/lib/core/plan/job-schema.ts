@@ -88,7 +88,7 @@ export const papers = ['A4', 'Letter'] as const;
 
 export const jobSchema = v.strictObject({
   etchwright: v.literal(1),
-  title: v.pipe(v.string(), v.nonEmpty(), v.maxLength(120)),
+  title: v.pipe(v.string(), v.trim(), v.nonEmpty(), v.maxLength(120)),
   piece,
   cathode,
   tub,

@@ -6,9 +6,9 @@
  */
 export function significant(value: number, digits = 3): string {
   if (value === 0) return '0';
-  const spare = digits - 1 - Math.floor(Math.log10(Math.abs(value)));
-  const rounded = spare < 0 ? Math.round(value * 10 ** spare) / 10 ** spare : value;
-  return rounded.toFixed(Math.min(12, Math.max(0, spare))).replace('-', '−');
+  const rounded = Number(value.toPrecision(digits));
+  const decimals = digits - 1 - Math.floor(Math.log10(Math.abs(rounded)));
+  return rounded.toFixed(Math.min(20, Math.max(0, decimals))).replace('-', '−');
 }
 
 /** The same without trailing zeros, for what is typed or exact: 20, not 20.0. */

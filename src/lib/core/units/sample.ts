@@ -3,24 +3,21 @@
  * machine and in every run.
  */
 
-/** Positive root of x^(d+1) = x + 1, the d-dimensional golden ratio. */
-function goldenRatio(dimensions: number): number {
-  let x = 1.5;
-  for (let i = 0; i < 60; i += 1) x = (1 + x) ** (1 / (dimensions + 1));
-  return x;
-}
+/** Korobov generator with the least error over all pairs of coordinates, for 512 points in 13 dimensions. */
+const GENERATOR = 25;
 
 /**
- * Kronecker sequence on the generalised golden ratio: point n, coordinate k is the fractional part
- * of ½ + n·g^(−k).
+ * Rank-1 lattice: point n, coordinate k is (n·25^k mod points + ½)/points. With a power of two for
+ * `points` every coordinate takes each of the evenly spaced values exactly once.
+ * @param points a power of two
  * @returns Float64Array, points·dimensions, coordinates of one point next to each other, each in (0, 1)
  */
 export function evenSample(points: number, dimensions: number): Float64Array {
-  const ratio = goldenRatio(dimensions);
   const sample = new Float64Array(points * dimensions);
+  let step = 1;
   for (let k = 0; k < dimensions; k += 1) {
-    const step = ratio ** -(k + 1);
-    for (let n = 0; n < points; n += 1) sample[n * dimensions + k] = (0.5 + (n + 1) * step) % 1;
+    for (let n = 0; n < points; n += 1) sample[n * dimensions + k] = (((n * step) % points) + 0.5) / points;
+    step = (step * GENERATOR) % points;
   }
   return sample;
 }
