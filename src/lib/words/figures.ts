@@ -71,7 +71,7 @@ export const inputNames: Readonly<Record<string, string>> = {
   heat_capacity: 'heat capacity',
   practice_time: 'time the trade plans',
   practice_depth: 'depth the trade gets',
-  path_form: 'end allowance, share of the gap',
+  path_form: 'widening on each side, per distance from the metal',
   film_transport: 'free convection, factor',
   conductivityFactor: 'recipe and table, factor',
   geometryFactor: 'path of the current, factor',
@@ -91,7 +91,7 @@ export const inputNames: Readonly<Record<string, string>> = {
 /** Remarks that belong to a working. */
 export const remarkTexts: Readonly<Record<string, string>> = {
   'closed-form':
-    'Closed form gap/(k·A) with end allowance, not a solved field: range widened for where the bare parts lie.',
+    'Closed form, gap/(k·A) with end allowance, not a solved field: range widened for where the bare parts lie.',
   'above-one-percent': 'Constituents above 1 %, shares summing to one (ASTM G102).',
   'parts-immersed':
     'Tub to the line, less the liquid that pieces and plate push aside (plate taken 1 mm thick).',

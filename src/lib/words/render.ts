@@ -4,9 +4,12 @@ import type { Figure } from '../core/units/figure.ts';
 import { terms } from './terms.ts';
 import { withUnit } from './units.ts';
 
-/** Two digits where the range is wide, three where it is narrow. */
-export const figureNumber = ({ value, low, high }: Figure): string =>
-  significant(value, high - low > 0.5 * Math.abs(value) ? 2 : 3);
+/** Two digits for minutes and where the range is wide, three where it is narrow; no zeros after what is exact. */
+export function figureNumber({ value, low, high, unit }: Figure): string {
+  const isRough = unit === 'min' ? value < 100 : high - low > 0.5 * Math.abs(value);
+  const digits = isRough ? 2 : 3;
+  return low === high ? plain(value, digits) : significant(value, digits);
+}
 
 /** "0.42 A (0.36 to 0.48)"; without the bracket when nothing is uncertain. */
 export function figureText(figure: Figure): string {

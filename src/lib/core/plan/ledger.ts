@@ -93,7 +93,7 @@ function given(
     heat_capacity: known(tubCooling.heatCapacity),
     practice_time: known(practice.plannedMinutes),
     practice_depth: known(practice.practiceDepth),
-    path_form: table(0.4413, '1', 'computed', 'newmanChannel'),
+    path_form: table(1, '1', 'computed', 'newmanChannel'),
     film_transport: table(0.66, '1', 'fromMemory', 'wagner1949'),
   };
 }

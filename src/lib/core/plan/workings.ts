@@ -50,7 +50,7 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
     ],
   },
   cell_resistance: {
-    formula: 'R = gap/(k·A)',
+    formula: 'R = gap/(k·A), A widening away from each face',
     inputs: [
       'gap',
       'conductivity',
