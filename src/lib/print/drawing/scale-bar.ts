@@ -1,0 +1,24 @@
+import type { ContentCanvas } from 'pdfmake/interfaces';
+import { ink, mm } from '../paper.ts';
+
+/** Length of the bar that tells whether a printer kept to size, mm. */
+export const barLength = 100;
+
+/** A bar of exactly 100 mm with a tick every millimetre, longer ones at 5 and 10. */
+export const scaleBar = (): ContentCanvas => ({
+  canvas: [
+    { type: 'line', x1: 0, y1: mm(5), x2: mm(barLength), y2: mm(5), lineWidth: 0.8, lineColor: ink.black },
+    ...Array.from({ length: barLength + 1 }, (_, i) => {
+      const tall = i % 10 === 0 ? 4 : i % 5 === 0 ? 2.8 : 1.6;
+      return {
+        type: 'line' as const,
+        x1: mm(i),
+        y1: mm(5),
+        x2: mm(i),
+        y2: mm(5 - tall),
+        lineWidth: i % 10 === 0 ? 0.7 : 0.35,
+        lineColor: ink.black,
+      };
+    }),
+  ],
+});
