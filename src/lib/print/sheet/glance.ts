@@ -1,0 +1,115 @@
+import type { Column, Content } from 'pdfmake/interfaces';
+import type { Plan } from '../../core/plan/plan.ts';
+import { plain, range } from '../../core/units/format.ts';
+import type { Figure } from '../../core/units/figure.ts';
+import { sheetTexts } from '../../words/papers.ts';
+import { figureNumber, fill } from '../../words/render.ts';
+import { unitSymbol } from '../../words/units.ts';
+import { bare, plateMark } from '../drawing/plate-mark.ts';
+import { rangeBand } from '../drawing/range-bar.ts';
+import { faces, ink, tabular } from '../paper.ts';
+import { typeset } from '../typeset.ts';
+
+/** Width of the band under a large figure, pt. */
+const BAND = 96;
+
+/** A number to be read across the bench, its unit beside it in lighter weight. */
+export const hero = (value: string, unit: string, fontSize: number): Content => ({
+  text: [
+    { text: value, bold: true, fontSize, ...tabular },
+    ...typeset(` ${unitSymbol(unit)}`, { fontSize: fontSize * 0.55, font: faces.quiet }),
+  ],
+  lineHeight: 0.95,
+});
+
+function limits(figure: Figure): Content[] {
+  const { low, high } = figure;
+  if (low === high) return [];
+  const end = (text: string, alignment: 'left' | 'right'): Column => ({
+    width: BAND / 2,
+    text,
+    fontSize: 8.5,
+    color: ink.soft,
+    alignment,
+    ...tabular,
+  });
+  const [least = '', most = ''] = range(low, high).split(' to ');
+  return [
+    { svg: rangeBand(figure, BAND), margin: [0, 1, 0, 0] },
+    { columns: [end(least, 'left'), end(most, 'right')] },
+  ];
+}
+
+interface Pane {
+  readonly head: string;
+  readonly value: string;
+  readonly unit: string;
+  readonly figure?: Figure;
+  readonly note: string;
+}
+
+const shown = (figure: Figure) => ({ value: figureNumber(figure), unit: figure.unit, figure });
+
+function panesOf({ settings, figures }: Plan): Pane[] {
+  if (!settings) return [];
+  const { minutes } = settings;
+  const panes: Pane[] =
+    settings.control === 'amps'
+      ? [
+          {
+            head: sheetTexts.set,
+            value: plain(settings.amps),
+            unit: 'A',
+            note: fill(sheetTexts.ceiling, {
+              ceiling: { value: settings.ceiling, unit: 'V' },
+              display: settings.display,
+            }),
+          },
+          {
+            head: sheetTexts.stopAfter,
+            ...shown(minutes),
+            note: fill(sheetTexts.atCharge, {
+              charge: settings.stopCharge,
+              amps: { value: settings.amps, unit: 'A' },
+            }),
+          },
+        ]
+      : [
+          { head: sheetTexts.set, value: plain(settings.volts), unit: 'V', note: sheetTexts.voltsKnob },
+          { head: sheetTexts.stopAfter, ...shown(minutes), note: sheetTexts.currentOn },
+        ];
+  const look = figures.first_look;
+  return look ? [...panes, { head: sheetTexts.firstLook, ...shown(look), note: sheetTexts.lookHow }] : panes;
+}
+
+const paneContent = ({ head, value, unit, figure, note }: Pane): Content => ({
+  stack: [
+    { text: head, bold: true, fontSize: 10.5, color: ink.verdigris },
+    hero(value, unit, 36),
+    ...(figure ? limits(figure) : []),
+    { text: typeset(note), fontSize: 9.5, lineHeight: 0.98, margin: [0, 4, 0, 0] },
+  ],
+});
+
+/** What to set, when to stop, when to look first: readable from standing. */
+export function glance(plan: Plan): Content {
+  const panes = panesOf(plan);
+  const rows: Content[] =
+    panes.length === 0
+      ? [{ text: sheetTexts.noSettings, fontSize: 12 }]
+      : [
+          {
+            table: { widths: panes.map(() => '*'), body: [panes.map(paneContent)] },
+            layout: {
+              ...bare,
+              vLineWidth: (i) => (i === 0 || i === panes.length ? 0 : 0.4),
+              vLineColor: () => ink.faint,
+              paddingLeft: (i) => (i === 0 ? 0 : 10),
+              paddingRight: (i) => (i === panes.length - 1 ? 0 : 10),
+            },
+          },
+        ];
+  return plateMark([...rows, { text: sheetTexts.always, bold: true, fontSize: 12.5, margin: [0, 8, 0, 0] }], {
+    padding: 10,
+  });
+}
