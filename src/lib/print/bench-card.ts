@@ -1,0 +1,213 @@
+import type { Content } from 'pdfmake/interfaces';
+import type { Plan } from '../core/plan/plan.ts';
+import { plain, range } from '../core/units/format.ts';
+import { fromSi } from '../core/units/convert.ts';
+import { withUnit } from '../words/units.ts';
+import { cardTexts } from '../words/papers.ts';
+import { figureNumber, fill } from '../words/render.ts';
+import { familyOf } from './bath-hazards.ts';
+import { bare, checkBox } from './drawing/plate-mark.ts';
+import { ink, mm } from './paper.ts';
+import { place } from './place.ts';
+import { hero } from './sheet/glance.ts';
+import { typeset } from './typeset.ts';
+
+/** The card, mm: two faces side by side that fold back to back. Nothing printed nears the trim. */
+export const card = { width: 190, height: 140, face: 95, safe: 5, corner: 4 } as const;
+
+/** Sizes for gloves: a box to tick, a box to write in, mm. */
+const box = { tick: 12, write: { width: 36, height: 12.5 } } as const;
+
+const inner = mm(card.face - 2 * card.safe);
+
+interface WriteIn {
+  readonly label: string;
+  readonly value: string | null;
+  readonly unit: string;
+  readonly note: string;
+}
+
+function writeIns({ settings, figures, job }: Plan): WriteIn[] {
+  if (!settings) return [];
+  const { minutes } = settings;
+  const limits = withUnit(range(minutes.low, minutes.high), 'min');
+  const stop = { label: cardTexts.stop, value: figureNumber(minutes), unit: 'min' };
+  if (settings.control === 'amps') {
+    const { display, stopCharge } = settings;
+    const charge = withUnit(figureNumber(stopCharge), stopCharge.unit);
+    return [
+      { ...stop, note: cardTexts.orCharge.replace('{range}', limits).replace('{charge}', charge) },
+      { label: cardTexts.amps, value: plain(settings.amps), unit: 'A', note: cardTexts.knob },
+      {
+        label: cardTexts.volts,
+        value: figureNumber(display),
+        unit: 'V',
+        note: cardTexts.display.replace('{ceiling}', withUnit(plain(settings.ceiling), 'V')),
+      },
+    ];
+  }
+  // Amps belong to the volts they were worked out for, so they stand here only when those are the ones set.
+  const { current, volts } = figures;
+  const drawn = current && volts?.value === settings.volts && job.supply.showsAmps ? current : null;
+  return [
+    { ...stop, note: limits },
+    { label: cardTexts.volts, value: plain(settings.volts), unit: 'V', note: cardTexts.knob },
+    {
+      label: cardTexts.amps,
+      value: drawn ? figureNumber(drawn) : null,
+      unit: 'A',
+      note: drawn ? cardTexts.drawn.replace('{range}', range(drawn.low, drawn.high)) : cardTexts.noMeter,
+    },
+  ];
+}
+
+const writeIn = ({ label, value, unit, note }: WriteIn): Content => ({
+  margin: [0, 5, 0, 0],
+  columns: [
+    {
+      width: mm(box.write.width + 3),
+      stack: [
+        { text: label, bold: true, fontSize: 12 },
+        {
+          canvas: [
+            {
+              type: 'rect',
+              x: 0.6,
+              y: 1,
+              w: mm(box.write.width),
+              h: mm(box.write.height),
+              r: 2,
+              lineWidth: 1.2,
+              lineColor: ink.black,
+            },
+          ],
+        },
+      ],
+    },
+    {
+      width: '*',
+      stack: [
+        value === null ? { text: ' ', fontSize: 32, lineHeight: 1 } : hero(value, unit, 32),
+        { text: typeset(note), fontSize: 12, lineHeight: 1 },
+      ],
+    },
+  ],
+});
+
+function front(plan: Plan): Content[] {
+  const { job, figures } = plan;
+  const family = familyOf(plan);
+  const bath = fill(cardTexts.bath, {
+    salt: job.bath.salt,
+    strength: { value: fromSi(job.bath.strength, 'g/L'), unit: 'g/L' },
+  });
+  const look = figures.first_look;
+  return [
+    {
+      text: family === null ? '' : fill('{f}', { f: `group-${family}` }),
+      bold: true,
+      fontSize: 14,
+      color: ink.verdigris,
+    },
+    { text: typeset(bath), fontSize: 12, lineHeight: 1 },
+    {
+      canvas: [
+        { type: 'line', x1: 0, y1: 0, x2: inner, y2: 0, lineWidth: 1, lineColor: ink.black },
+        { type: 'line', x1: 0, y1: 2.2, x2: inner, y2: 2.2, lineWidth: 0.35, lineColor: ink.black },
+      ],
+      margin: [0, 4, 0, 4],
+    },
+    ...cardTexts.killers.map((text): Content => ({ text, bold: true, fontSize: 19, lineHeight: 1.02 })),
+    ...writeIns(plan).map(writeIn),
+    ...(look
+      ? [
+          {
+            text: fill(cardTexts.firstLook, { look }),
+            bold: true,
+            fontSize: 14,
+            margin: [0, 8, 0, 0],
+          } as Content,
+        ]
+      : []),
+  ];
+}
+
+/**
+ * The holds and their most critical checks; as many as stay large enough for a glove. A stainless plate
+ * needs one more before power, and takes the place of the goggles, which stand on the front as well.
+ */
+function holds({ job }: Plan): readonly (readonly [string, readonly string[]])[] {
+  const { polarity, bubbles, dry, open } = cardTexts;
+  const isStainless = job.cathode.metal === 'stainless';
+  return [
+    ...(isStainless ? [] : ([[cardTexts.beforeMixing, [cardTexts.dressed]]] as const)),
+    [cardTexts.beforePower, isStainless ? [polarity, dry, open, bubbles] : [polarity, dry, open]],
+    [cardTexts.beforeLifting, [cardTexts.off, cardTexts.zero]],
+    [cardTexts.beforeStoring, [cardTexts.labelled, cardTexts.loose]],
+  ];
+}
+
+function check(text: string, hold: string | null): Content {
+  return {
+    table: {
+      widths: [mm(box.tick) + 9, '*'],
+      body: [
+        [
+          checkBox(box.tick, 1.2),
+          {
+            stack: [
+              ...(hold === null
+                ? []
+                : [{ text: hold, fontSize: 12, bold: true, color: ink.verdigris, lineHeight: 1 }]),
+              { text, fontSize: 14, lineHeight: 1 },
+            ],
+            verticalAlignment: 'middle',
+          },
+        ],
+      ],
+    },
+    layout: bare,
+    margin: [0, hold === null ? 0 : 4, 0, 2.5],
+  };
+}
+
+const back = (plan: Plan): Content[] => [
+  ...holds(plan).flatMap(([hold, checks]) => checks.map((text, i) => check(text, i === 0 ? hold : null))),
+  { text: cardTexts.splash, bold: true, fontSize: 13, lineHeight: 0.98, margin: [0, 6, 0, 0] },
+];
+
+/** Trim with rounded corners, and the fold; the front is the right half, so that it folds like a book. */
+function outline(x: number, y: number): Content {
+  const [width, height, fold] = [mm(card.width), mm(card.height), mm(card.face)];
+  return place(x, y, width, {
+    canvas: [
+      {
+        type: 'rect',
+        x: 0,
+        y: 0,
+        w: width,
+        h: height,
+        r: mm(card.corner),
+        lineWidth: 0.4,
+        lineColor: ink.soft,
+      },
+      {
+        type: 'line',
+        x1: fold,
+        y1: 0,
+        x2: fold,
+        y2: height,
+        lineWidth: 0.4,
+        lineColor: ink.soft,
+        dash: { length: 5, space: 4 },
+      },
+    ],
+  });
+}
+
+/** The bench card, to be read with wet gloves at 0.7 m. @param x,y pt */
+export const benchCard = (plan: Plan, x: number, y: number): Content[] => [
+  outline(x, y),
+  place(x + mm(card.safe), y + mm(card.safe), inner, ...back(plan)),
+  place(x + mm(card.face + card.safe), y + mm(card.safe), inner, ...front(plan)),
+];
