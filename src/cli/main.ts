@@ -6,6 +6,7 @@ import { jobJsonSchema, parseJob } from '../lib/core/plan/job-input.ts';
 import type { JobInput } from '../lib/core/plan/job-input.ts';
 import { planJob } from '../lib/core/plan/plan-job.ts';
 import { printPlan } from '../lib/words/printed-plan.ts';
+import { fontFiles } from './font-files.ts';
 
 /** What the caller's script reads: a plan, our own fault, faulty input, a refused job. */
 const exit = { plan: 0, ours: 1, input: 2, refused: 3 } as const;
@@ -82,7 +83,7 @@ async function run(argv: readonly string[]): Promise<number> {
   if (refused) return exit.refused;
   if (command === 'sheet') {
     const { makePapers } = await import('../lib/print/make-papers.ts');
-    const bytes = await makePapers(plan);
+    const bytes = await makePapers(plan, fontFiles());
     try {
       await writeFile(out, bytes);
     } catch (error) {

@@ -1,2 +1,32 @@
+import pdfmake from 'pdfmake';
 import type { Plan } from '../core/plan/plan.ts';
-export const makePapers = async (_plan: Plan): Promise<Uint8Array> => new Uint8Array();
+import { faces } from './paper.ts';
+import { papers } from './papers.ts';
+
+/** Where the type lies: a file path for each weight. */
+export interface FontFiles {
+  readonly light: string;
+  readonly regular: string;
+  readonly halfBold: string;
+  readonly bold: string;
+  /** for the few letters that the text face lacks */
+  readonly rare: string;
+  readonly rareBold: string;
+}
+
+/**
+ * Makes the papers of a plan: job sheet, bench card and bath label, as one PDF. The same plan gives the
+ * same bytes.
+ * @param plan without refusals
+ */
+export async function makePapers(plan: Plan, files: FontFiles): Promise<Uint8Array> {
+  const own = new Set<string>(Object.values(files));
+  pdfmake.setUrlAccessPolicy(() => false);
+  pdfmake.setLocalAccessPolicy((path) => own.has(path));
+  pdfmake.setFonts({
+    [faces.text]: { normal: files.regular, bold: files.bold },
+    [faces.quiet]: { normal: files.light, bold: files.halfBold },
+    [faces.rare]: { normal: files.rare, bold: files.rareBold },
+  });
+  return new Uint8Array(await pdfmake.createPdf(papers(plan)).getBuffer());
+}
