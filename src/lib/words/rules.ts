@@ -6,6 +6,11 @@ export const refusalTexts: Readonly<Record<BlockId, { readonly text: string; rea
     text: '{metal} holds chromium. On the + side it leaves as chromate, a poison that causes cancer.',
     instead: 'Etch silver, copper or brass. Stainless steel may hang on the − side as the plate.',
   },
+  'chromium-bath': {
+    text: 'This bath holds chromium, which can be chromate, a poison that causes cancer.',
+    instead:
+      'Do not use or treat it. Close it, label it YELLOW, DO NOT TREAT, and hand it over. Mix a new bath.',
+  },
   'silver-with-ammonium': {
     text: 'Silver and {salt} can form a black crust that explodes at a touch, even wet.',
     instead:
@@ -18,6 +23,10 @@ export const refusalTexts: Readonly<Record<BlockId, { readonly text: string; rea
   'chloride-on-silver': {
     text: 'Chloride seals silver under a skin of silver chloride. The bite stops and the piece turns black in light.',
     instead: 'Use sodium nitrate, about 60 g in a litre of deionised water.',
+  },
+  'mixed-metals': {
+    text: 'This bath holds silver. Silver settles on {metal} as a loose film and spoils the bite.',
+    instead: 'Keep one bath for silver and one for copper and brass.',
   },
   'base-plate-with-silver': {
     text: 'A {plate} plate dissolves in a silver nitrate bath: it swaps places with the silver, and loose silver bridges the gap.',
@@ -35,6 +44,10 @@ export const refusalTexts: Readonly<Record<BlockId, { readonly text: string; rea
     text: 'A supply of the kind “{supply}” is not fit: it alternates, cannot be known, or has nothing to limit it.',
     instead:
       'Use a bench supply or a plug-in adapter that gives 3 to 9.5 V direct current and is sealed from the mains.',
+  },
+  'bath-too-hot': {
+    text: 'The bath is at {found}. At {stop} every run is stopped.',
+    instead: 'Let it cool to room temperature first.',
   },
   'above-solubility': {
     text: '{strength} is more than the water takes up: {most} at this temperature.',
@@ -82,6 +95,10 @@ export const cautionTexts: Readonly<Record<WatchId, string>> = {
   'tap-water-clouds': 'Chloride in tap water clouds a silver bath and films the piece. Use deionised water.',
   'silver-sulfate-film':
     'Silver sulfate dissolves poorly and films the piece. Sodium nitrate bites far better.',
+  'other-metal-in-bath':
+    'The bath holds other metals too. Keep one jar for each metal group, or the waste collection cannot tell what it is.',
+  'no-amps-limit':
+    'No limit was given for the supply, and it would pass {current}. Find its label: most small ones give 2 to 5 A, and wires get hot beyond that.',
   'bath-overheats':
     'Run in one go the bath would pass {stop}; it warms by {rate}. Run in parts and let it cool, or use fewer amps or a bigger bath. Stop at {stop}.',
   'bite-slower-in-practice':

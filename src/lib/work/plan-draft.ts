@@ -1,7 +1,10 @@
 import type { Fault } from '../core/plan/fault.ts';
+import type { Supply } from '../core/cell/setup.ts';
 import { parseJob } from '../core/plan/job-input.ts';
+import type { JobInput } from '../core/plan/job-input.ts';
 import { planJob } from '../core/plan/plan-job.ts';
 import type { Plan } from '../core/plan/plan.ts';
+import { si } from '../core/units/quantity.ts';
 
 /** A job file as typed, and the same with stand-ins where nothing has been typed yet. */
 export interface Files {
@@ -17,10 +20,37 @@ export interface Planned {
   readonly faults: readonly Fault[];
 }
 
+/**
+ * Plans the job with its knobs as the plan proposes them: what the maker will set is what the figures,
+ * the first look and the cautions are for.
+ */
+function planAsProposed(job: JobInput): Plan {
+  const typed = planJob(job);
+  const { settings } = typed;
+  if (settings === null) return typed;
+  const { kind, showsAmps, leads } = job.supply;
+  const base = { kind, showsAmps, leads };
+  const supply: Supply =
+    settings.control === 'amps'
+      ? {
+          ...base,
+          control: 'amps',
+          amps: si<'current'>(settings.amps),
+          maxVolts: si<'voltage'>(settings.ceiling),
+        }
+      : {
+          ...base,
+          control: 'volts',
+          volts: si<'voltage'>(settings.volts),
+          maxAmps: job.supply.control === 'volts' ? job.supply.maxAmps : job.supply.amps,
+        };
+  return planJob({ ...job, supply });
+}
+
 /** Plans a draft whose bare area and later answers may still be open. */
 export function planDraft({ typed, filled }: Files): Planned {
   const strict = parseJob(typed, { areaLater: true });
-  if ('job' in strict) return { plan: planJob(strict.job), faults: [] };
+  if ('job' in strict) return { plan: planAsProposed(strict.job), faults: [] };
   const loose = parseJob(filled, { areaLater: true });
-  return { plan: 'job' in loose ? planJob(loose.job) : null, faults: strict.faults };
+  return { plan: 'job' in loose ? planAsProposed(loose.job) : null, faults: strict.faults };
 }

@@ -67,11 +67,11 @@ const UNDERCUT_SPREAD = 0.25;
 const SLOW_SIDE = 0.68;
 const FAST_SIDE = 0.1;
 
-const own = (sd: number, evidence: Evidence = 'computed'): UncertainInput => ({
+const own = (sd: number): UncertainInput => ({
   median: 1,
   unit: '1',
   spread: { kind: 'log', sd },
-  evidence,
+  evidence: 'computed',
   sources: ['budgetEstimate'],
 });
 
@@ -120,8 +120,8 @@ export function budgetFor(setup: Setup, pairing: Pairing, pathSpread: number): B
       evidence: 'commonPractice',
       sources: ['tradePractice', 'budgetEstimate'],
     },
-    areaFactor: own(piece.openAreaFrom === 'share' ? 0.08 : 0.04, 'yourInput'),
-    volumeFactor: own(0.03, 'yourInput'),
+    areaFactor: own(piece.openAreaFrom === 'share' ? 0.08 : 0.04),
+    volumeFactor: own(0.03),
     undercutRatio: {
       median: undercutRatio.value,
       unit: '1',
@@ -137,8 +137,8 @@ export function budgetFor(setup: Setup, pairing: Pairing, pathSpread: number): B
       evidence: 'fromMemory',
       sources: ['wagner1949'],
     },
-    meterFactor: own(0.02, 'yourInput'),
-    roomFactor: own(0.1, 'yourInput'),
+    meterFactor: own(0.02),
+    roomFactor: own(0.1),
   };
 }
 

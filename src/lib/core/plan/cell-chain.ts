@@ -26,6 +26,8 @@ export interface StopAt {
   readonly time: Duration;
 }
 
+/** °C; a bath gets no hotter, it boils away */
+const BOILING = 100;
 const LID = si<'volume'>(1e-3);
 const CEILING = si<'voltage'>(limits.planVolts.value);
 const FLAMMABLE = limits.hydrogenFlammable.value / 100;
@@ -91,7 +93,8 @@ export function cellChain(setup: Setup, pairing: Pairing, recipe: Recipe, openAr
     const charge = si<'charge'>(supply.showsAmps ? run.charge * draw.meterFactor : run.time * current);
     const duration = si<'time'>(charge / current);
     const mass = dissolvedMass(charge, ew, draw.yield);
-    const depth = meanDepth(mass, density, area) * 1e6;
+    // a hole is no deeper than the sheet is thick
+    const depth = Math.min(meanDepth(mass, density, area), piece.thickness) * 1e6;
     const undercut = depth * draw.undercutRatio;
     const bathMass = si<'mass'>(mixed.bath_volume * 1e-6 * solution.density);
     const rise = temperatureRise(
@@ -124,7 +127,7 @@ export function cellChain(setup: Setup, pairing: Pairing, recipe: Recipe, openAr
       thinnest_line: 2 * undercut + landReserve.value,
       mass_removed: mass * 1e3,
       heating_rate: heatingRate(point.volts, current, bathMass, heat) * 60,
-      bath_temperature_end: celsius + rise,
+      bath_temperature_end: Math.min(celsius + rise, BOILING),
       hydrogen: gasVolume(charge) * 1e6,
       minutes_to_4_percent_in_1_L: timeToFlammable(current, LID, FLAMMABLE) / 60,
     };

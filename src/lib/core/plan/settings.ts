@@ -35,7 +35,9 @@ export function proposeSupply(
   const { supply, piece } = setup;
   const { kind, showsAmps, leads } = supply;
   const base = { kind, showsAmps, leads };
-  const volts = si<'voltage'>(workVolts(family));
+  // an adapter or a battery gives what it gives
+  const fixed = supply.control === 'volts' && kind !== 'bench' ? supply.volts : workVolts(family);
+  const volts = si<'voltage'>(Math.min(fixed, limits.planVolts.value));
   const most = supply.control === 'amps' ? supply.amps : supply.maxAmps;
   if (!showsAmps || most === null) return { ...base, control: 'volts', volts, maxAmps: most };
 

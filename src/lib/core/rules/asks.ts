@@ -9,6 +9,10 @@ const silverStock: readonly string[] = ['silver-935-lowtarnish', 'coin-900'];
 export const isSilver = ({ piece }: Situation): boolean =>
   isBitable(piece.metal) ? metals[piece.metal].family === 'silver' : silverStock.includes(piece.metal);
 
+/** Silver comes off the piece, or is in the bath already. */
+export const bathHoldsSilver = (situation: Situation): boolean =>
+  isSilver(situation) || (situation.bath.dissolved.Ag ?? 0) > 0;
+
 export const hasChloride = ({ bath }: Situation): boolean => chlorideSalts.includes(bath.salt);
 
 export const hasAmmonium = ({ bath }: Situation): boolean => ammoniumSalts.includes(bath.salt);

@@ -1,5 +1,5 @@
 import { isBitable, metals } from '../facts/metals.ts';
-import { hasNitrate, isSilver } from './asks.ts';
+import { hasNitrate, bathHoldsSilver } from './asks.ts';
 import type { Block } from './rule.ts';
 
 /** Copper swaps places with dissolved silver: the plate dissolves, loose silver bridges the gap, and copper makes ammonia from nitrate. */
@@ -11,6 +11,6 @@ export const basePlateWithSilver = {
   applies: (situation) => {
     const { metal } = situation.cathode;
     const base = isBitable(metal) && metals[metal].family !== 'silver';
-    return isSilver(situation) && hasNitrate(situation) && base ? { plate: metal } : null;
+    return bathHoldsSilver(situation) && hasNitrate(situation) && base ? { plate: metal } : null;
   },
 } as const satisfies Block;

@@ -1,12 +1,14 @@
 import { aboveSolubility } from './above-solubility.ts';
 import { ammoniumNitrate } from './ammonium-nitrate.ts';
 import { basePlateWithSilver } from './base-plate-with-silver.ts';
+import { bathTooHot } from './bath-too-hot.ts';
 import { bathOverheats } from './bath-overheats.ts';
 import { bathWarms } from './bath-warms.ts';
 import { biteSlowerInPractice } from './bite-slower-in-practice.ts';
 import { chlorideOnSilver } from './chloride-on-silver.ts';
 import { chlorine } from './chlorine.ts';
 import { chlorineRoomUnknown } from './chlorine-room-unknown.ts';
+import { chromiumBath } from './chromium-bath.ts';
 import { chromiumAnode } from './chromium-anode.ts';
 import { clipsDry } from './clips-dry.ts';
 import { depthOverHalf } from './depth-over-half.ts';
@@ -17,8 +19,11 @@ import { hydrogenLid } from './hydrogen-lid.ts';
 import { metalWithoutData } from './metal-without-data.ts';
 import { neverMix } from './never-mix.ts';
 import { nitrateTinder } from './nitrate-tinder.ts';
+import { mixedMetals } from './mixed-metals.ts';
+import { noAmpsLimit } from './no-amps-limit.ts';
 import { noAmmeter } from './no-ammeter.ts';
 import { nothingDownDrain } from './nothing-down-drain.ts';
+import { otherMetalInBath } from './other-metal-in-bath.ts';
 import { outOfReach } from './out-of-reach.ts';
 import { outsideTables } from './outside-tables.ts';
 import { saltNoBath } from './salt-no-bath.ts';
@@ -38,13 +43,16 @@ import { voltsCapped } from './volts-capped.ts';
 /** Rules that refuse a job, the gravest first. */
 export const blocks = [
   chromiumAnode,
+  chromiumBath,
   silverWithAmmonium,
   ammoniumNitrate,
   chlorideOnSilver,
+  mixedMetals,
   basePlateWithSilver,
   unsuitableStock,
   tenVolts,
   unfitSupply,
+  bathTooHot,
   aboveSolubility,
   metalWithoutData,
   saltNoBath,
@@ -63,10 +71,12 @@ export const watches = [
   nitrateTinder,
   tapWaterClouds,
   silverSulfateFilm,
+  otherMetalInBath,
   bathOverheats,
   biteSlowerInPractice,
   filmLimit,
   noAmmeter,
+  noAmpsLimit,
   voltsCapped,
   hydrogenLid,
   chlorine,

@@ -1,11 +1,11 @@
 import { findBoughtSalt } from '../facts/salts.ts';
-import { isSilver } from './asks.ts';
+import { bathHoldsSilver } from './asks.ts';
 import type { Situation } from './rule.ts';
 import type { Watch } from './rule.ts';
 
 /** Which pair of dangers the bath carries. */
 function familyOf(situation: Situation): string {
-  if (isSilver(situation)) return 'never-silver';
+  if (bathHoldsSilver(situation)) return 'never-silver';
   const anion = findBoughtSalt(situation.bath.salt)?.facts.anion ?? 'nitrate';
   return `never-${anion}`;
 }

@@ -1,4 +1,4 @@
-import { hasNitrate, isSilver } from './asks.ts';
+import { hasNitrate, bathHoldsSilver } from './asks.ts';
 import type { Watch } from './rule.ts';
 
 /** A nitrate bath slowly makes ammonia at the plate; with silver, a black crust may explode. */
@@ -8,5 +8,5 @@ export const silverBathAges = {
   step: 'bath',
   signal: 'WARNING',
   sources: ['fulminating'],
-  applies: (situation) => (isSilver(situation) && hasNitrate(situation) ? {} : null),
+  applies: (situation) => (bathHoldsSilver(situation) && hasNitrate(situation) ? {} : null),
 } as const satisfies Watch;

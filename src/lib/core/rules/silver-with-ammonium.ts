@@ -1,4 +1,4 @@
-import { hasAmmonium, isSilver } from './asks.ts';
+import { hasAmmonium, bathHoldsSilver } from './asks.ts';
 import type { Block } from './rule.ts';
 
 /** Silver and ammonia can leave a crust that explodes at a touch. */
@@ -8,5 +8,5 @@ export const silverWithAmmonium = {
   step: 'electrolyte',
   sources: ['fulminating'],
   applies: (situation) =>
-    isSilver(situation) && hasAmmonium(situation) ? { salt: situation.bath.salt } : null,
+    bathHoldsSilver(situation) && hasAmmonium(situation) ? { salt: situation.bath.salt } : null,
 } as const satisfies Block;

@@ -11,7 +11,7 @@
  * @throws RangeError outside 0 to 40
  */
 export const brownSharpe = (gauge: number): number => {
-  if (gauge < 0 || gauge > 40) {
+  if (!(gauge >= 0 && gauge <= 40)) {
     throw new RangeError(`gauge ${gauge} found, 0 to 40 expected for Brown & Sharpe`);
   }
   return 0.000127 * 92 ** ((36 - gauge) / 39);

@@ -1,0 +1,18 @@
+import { limits } from '../facts/bench-facts.ts';
+import { CELSIUS_ZERO } from '../units/constants.ts';
+import type { Block } from './rule.ts';
+
+/** A bath that already stands where every run is stopped. */
+export const bathTooHot = {
+  id: 'bath-too-hot',
+  kind: 'block',
+  step: 'electrolyte',
+  sources: ['tradePractice'],
+  applies: ({ bath }) => {
+    const celsius = bath.temperature - CELSIUS_ZERO;
+    const stop = limits.stopTemperature.value;
+    return celsius < stop
+      ? null
+      : { found: { value: celsius, unit: 'degC' }, stop: { value: stop, unit: 'degC' } };
+  },
+} as const satisfies Block;

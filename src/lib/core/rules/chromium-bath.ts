@@ -1,0 +1,10 @@
+import type { Block } from './rule.ts';
+
+/** Chromium in a bath came off a stainless anode, and may be chromate. */
+export const chromiumBath = {
+  id: 'chromium-bath',
+  kind: 'block',
+  step: 'electrolyte',
+  sources: ['cr6Transpassive'],
+  applies: ({ bath }) => ((bath.dissolved.Cr ?? 0) > 0 ? {} : null),
+} as const satisfies Block;

@@ -1,0 +1,51 @@
+import rare from 'pdfmake/fonts/Roboto/Roboto-Regular.ttf?url';
+import rareBold from 'pdfmake/fonts/Roboto/Roboto-Medium.ttf?url';
+import light from '@expo-google-fonts/atkinson-hyperlegible-next/300Light/AtkinsonHyperlegibleNext_300Light.ttf?url';
+import regular from '@expo-google-fonts/atkinson-hyperlegible-next/400Regular/AtkinsonHyperlegibleNext_400Regular.ttf?url';
+import halfBold from '@expo-google-fonts/atkinson-hyperlegible-next/600SemiBold/AtkinsonHyperlegibleNext_600SemiBold.ttf?url';
+import bold from '@expo-google-fonts/atkinson-hyperlegible-next/700Bold/AtkinsonHyperlegibleNext_700Bold.ttf?url';
+import type { Plan } from '../core/plan/plan.ts';
+import type { PapersQuestion, PapersReply } from './papers.worker.ts';
+
+const files = { light, regular, halfBold, bold, rare, rareBold };
+
+/** The worker knows no page to be relative to. */
+const fonts = () =>
+  Object.fromEntries(
+    Object.entries(files).map(([weight, url]) => [weight, new URL(url, location.href).href]),
+  ) as unknown as typeof files;
+
+let worker: Worker | null = null;
+let asked = 0;
+
+/** Makes the papers of a plan in a worker of their own, started when first asked for and kept. */
+export function makePapersHere(plan: Plan): Promise<Blob> {
+  worker ??= new Worker(new URL('./papers.worker.ts', import.meta.url), { type: 'module' });
+  const press = worker;
+  asked += 1;
+  const id = asked;
+  return new Promise((resolve, reject) => {
+    const settle = (outcome: () => void): void => {
+      press.removeEventListener('message', onReply);
+      press.removeEventListener('error', onError);
+      outcome();
+    };
+    const onReply = ({ data }: MessageEvent<PapersReply>): void => {
+      if (data.id !== id) return;
+      settle(() => {
+        if (data.ok) resolve(data.blob);
+        else reject(new Error(data.error));
+      });
+    };
+    const onError = ({ message }: ErrorEvent): void => {
+      // a worker that failed to load answers no more: the next call starts another
+      worker = null;
+      settle(() => {
+        reject(new Error(message));
+      });
+    };
+    press.addEventListener('message', onReply);
+    press.addEventListener('error', onError);
+    press.postMessage({ id, plan, fonts: fonts() } satisfies PapersQuestion);
+  });
+}
