@@ -95,13 +95,13 @@ const writeIn = ({ label, value, unit, note }: WriteIn): Content => ({
 });
 
 function front(plan: Plan): Content[] {
-  const { job, figures } = plan;
+  const { job } = plan;
   const family = familyOf(plan);
   const bath = fill(cardTexts.bath, {
     salt: job.bath.salt,
     strength: { value: fromSi(job.bath.strength, 'g/L'), unit: 'g/L' },
   });
-  const look = figures.first_look;
+  const look = plan.settings?.firstLook;
   return [
     {
       text: family === null ? '' : fill('{f}', { f: `group-${family}` }),

@@ -78,7 +78,12 @@ const span = ({ value, low, high, unit }: { value: number; low: number; high: nu
 
 function settingsJson(settings: NonNullable<Plan['settings']>): object {
   if (settings.control === 'volts') {
-    return { control: 'volts', volts: { value: settings.volts, unit: 'V' }, minutes: span(settings.minutes) };
+    return {
+      control: 'volts',
+      volts: { value: settings.volts, unit: 'V' },
+      minutes: span(settings.minutes),
+      firstLook: span(settings.firstLook),
+    };
   }
   return {
     control: 'amps',
@@ -87,5 +92,6 @@ function settingsJson(settings: NonNullable<Plan['settings']>): object {
     display: span(settings.display),
     minutes: span(settings.minutes),
     stopCharge: span(settings.stopCharge),
+    firstLook: span(settings.firstLook),
   };
 }

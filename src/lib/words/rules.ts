@@ -104,7 +104,7 @@ export const cautionTexts: Readonly<Record<WatchId, string>> = {
   'bite-slower-in-practice':
     'In practice the bite takes about {ratio} times as long as this model says: believe the trade until the first look.',
   'film-limit':
-    'The bite runs at {density}, near the {limit} that the liquid at the metal can carry. Expect patches and a depth that cannot be foretold; use fewer amps.',
+    'With the knobs as typed the bite runs at {density}, near the {limit} that the liquid at the metal can carry. Expect patches and a depth that cannot be foretold; use fewer amps.',
   'no-ammeter': 'Without an ammeter time is all there is to go by. Look early and often.',
   'volts-capped': 'The knob stands at {volts}; the plan counts with {cap}. Turn it down.',
   'hydrogen-lid':

@@ -76,7 +76,7 @@ export function instructionsFor(
 
   add('etch', 'power-check');
   add('etch', 'switch-on');
-  if (figures.first_look) add('etch', 'first-look', { look: figures.first_look });
+  if (settings) add('etch', 'first-look', { look: settings.firstLook });
   add('etch', 'look-off');
   add('etch', 'watch-amps');
   add('etch', 'deep-enough');

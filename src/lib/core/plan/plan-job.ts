@@ -76,9 +76,13 @@ function compute(job: JobInput, pairing: Pairing): { figures: Figures; settings:
   const evaluate = (supply: Supply) => assess({ ...job, supply }, pairing, recipe, openArea);
   const typed = evaluate(job.supply);
   const proposal = proposeSupply(job, pairing.family, openArea, (supply) => evaluate(supply).middle);
+  const proposed = evaluate(proposal);
   return {
     figures: withLooks(job, pairing, typed.figures(), typed.ledger),
-    settings: settingsFrom(proposal, evaluate(proposal).figures()),
+    settings: settingsFrom(
+      proposal,
+      withLooks({ ...job, supply: proposal }, pairing, proposed.figures(), proposed.ledger),
+    ),
   };
 }
 
@@ -157,11 +161,19 @@ function tradeMinutes({ family, anion }: Pairing): readonly [number, number] | n
 }
 
 function settingsFrom(supply: Supply, figures: Figures): Settings | null {
-  const { run_time: minutes, charge: stopCharge, volts: display } = figures;
-  if (!minutes || !stopCharge || !display) return null;
+  const { run_time: minutes, charge: stopCharge, volts: display, first_look: firstLook } = figures;
+  if (!minutes || !stopCharge || !display || !firstLook) return null;
   return supply.control === 'amps'
-    ? { control: 'amps', amps: supply.amps, ceiling: supply.maxVolts, display, minutes, stopCharge }
-    : { control: 'volts', volts: supply.volts, minutes };
+    ? {
+        control: 'amps',
+        amps: supply.amps,
+        ceiling: supply.maxVolts,
+        display,
+        minutes,
+        stopCharge,
+        firstLook,
+      }
+    : { control: 'volts', volts: supply.volts, minutes, firstLook };
 }
 
 /** Freezes a plan through and through, so that no reader can change what another shows. */

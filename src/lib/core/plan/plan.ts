@@ -40,8 +40,14 @@ export type Settings =
       readonly minutes: Figure;
       /** A·h at which to stop */
       readonly stopCharge: Figure;
+      readonly firstLook: Figure;
     }
-  | { readonly control: 'volts'; readonly volts: number; readonly minutes: Figure };
+  | {
+      readonly control: 'volts';
+      readonly volts: number;
+      readonly minutes: Figure;
+      readonly firstLook: Figure;
+    };
 
 /** Everything computed for a job; frozen. Screens, papers and records show this and nothing else. */
 export interface Plan {

@@ -50,7 +50,7 @@ interface Pane {
 
 const shown = (figure: Figure) => ({ value: figureNumber(figure), unit: figure.unit, figure });
 
-function panesOf({ settings, figures }: Plan): Pane[] {
+function panesOf({ settings }: Plan): Pane[] {
   if (!settings) return [];
   const { minutes } = settings;
   const panes: Pane[] =
@@ -78,8 +78,7 @@ function panesOf({ settings, figures }: Plan): Pane[] {
           { head: sheetTexts.set, value: plain(settings.volts), unit: 'V', note: sheetTexts.voltsKnob },
           { head: sheetTexts.stopAfter, ...shown(minutes), note: sheetTexts.currentOn },
         ];
-  const look = figures.first_look;
-  return look ? [...panes, { head: sheetTexts.firstLook, ...shown(look), note: sheetTexts.lookHow }] : panes;
+  return [...panes, { head: sheetTexts.firstLook, ...shown(settings.firstLook), note: sheetTexts.lookHow }];
 }
 
 const paneContent = ({ head, value, unit, figure, note }: Pane): Content => ({
