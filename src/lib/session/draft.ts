@@ -38,6 +38,8 @@ export const blankDraft = {
   'tub.waterByJug': '',
   'bath.from': 'new',
   'bath.record': '',
+  /** JSON of what a bath from the shelf holds already, mg/L by element */
+  'bath.dissolved': '',
   'bath.salt': 'NaNO3',
   'bath.strength': '60',
   'bath.water': 'deionised',

@@ -83,6 +83,14 @@ function supplyFile(draft: Draft) {
   };
 }
 
+/** Metal that a bath from the shelf holds already. */
+function heldBefore(draft: Draft): object {
+  const held = JSON.parse(draft['bath.dissolved'] || '{}') as Record<string, number>;
+  return Object.fromEntries(
+    Object.entries(held).map(([element, value]) => [element, { value, unit: 'mg/L' }]),
+  );
+}
+
 /** The job file that a draft stands for: what the command line would read. */
 export function jobFileOf(draft: Draft): object {
   const room = amount(draft['place.room'], 'm3');
@@ -98,7 +106,9 @@ export function jobFileOf(draft: Draft): object {
       strength: amount(draft['bath.strength'], 'g/L'),
       water: draft['bath.water'],
       temperature: amount(draft['bath.temperature'], draft['unit.temperature']),
-      ...(draft['bath.from'] === 'shelf' ? { record: draft['bath.record'] } : {}),
+      ...(draft['bath.from'] === 'shelf'
+        ? { record: draft['bath.record'], dissolved: heldBefore(draft) }
+        : {}),
     },
     resist: { kind: draft['resist.kind'] },
     supply: supplyFile(draft),

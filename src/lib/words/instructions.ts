@@ -28,6 +28,7 @@ export const instructionTexts: Readonly<Record<string, string>> = {
   'mask-vinyl': 'Stick the vinyl down and press every edge with a burnisher.',
   'mask-toner': 'Iron the toner on, soak off the paper, touch up pinholes.',
   'mask-dry-film': 'Laminate the film, expose and develop it as its maker says, rinse well.',
+  'mask-asphaltum': 'Brush the asphaltum on thinly and let it dry for hours; scratch the design through it.',
   'stop-out-back': 'Stop out the back, the edges, the seams and the hanger.',
   'stop-out-edges': 'Stop out the edges, the seams and the hanger.',
   'thinnest-line': 'Check the artwork: a resist line thinner than {line} will not last this depth.',
@@ -56,6 +57,7 @@ export const instructionTexts: Readonly<Record<string, string>> = {
   'remove-vinyl': 'Peel the vinyl off under warm water.',
   'remove-toner': 'Take the toner off with acetone, away from the bath and the supply.',
   'remove-dry-film': 'Strip the film as its maker says.',
+  'remove-asphaltum': 'Take the asphaltum off with white spirit, away from the bath and the supply.',
   'dry-and-measure': 'Dry the piece, weigh it, measure the depth, take a picture.',
   'settle-and-keep':
     'Let the bath settle, keep it closed but not airtight, in the {family} jar, for the next job.',

@@ -21,6 +21,7 @@ export const resistKinds = [
   'vinyl',
   'toner',
   'dry-film',
+  'asphaltum',
 ] as const;
 export type ResistKind = (typeof resistKinds)[number];
 
@@ -33,14 +34,16 @@ export const resistNames: Readonly<Record<string, ResistKind>> = {
   tape: 'vinyl',
   'toner-transfer': 'toner',
   photoresist: 'dry-film',
+  bitumen: 'asphaltum',
 };
 
 /** What takes each resist off: a flammable solvent, or none. */
-export const removers: Readonly<Record<ResistKind, 'acetone' | 'alcohol' | null>> = {
+export const removers: Readonly<Record<ResistKind, 'acetone' | 'alcohol' | 'white-spirit' | null>> = {
   'nail-varnish': 'acetone',
   'paint-pen': 'acetone',
   'permanent-marker': 'alcohol',
   vinyl: null,
   toner: 'acetone',
   'dry-film': null,
+  asphaltum: 'white-spirit',
 };

@@ -1,0 +1,17 @@
+const MINUTE = 60_000;
+const HOUR = 60 * MINUTE;
+
+/** Wall time as the maker's clock shows it. */
+export const clockTime = (at: number): string =>
+  new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' }).format(at);
+
+/** A stretch of time, such as 3 min 12 s. */
+export function spanText(ms: number): string {
+  const [hours, minutes, seconds] = [
+    Math.floor(ms / HOUR),
+    Math.floor((ms % HOUR) / MINUTE),
+    Math.floor((ms % MINUTE) / 1000),
+  ];
+  if (hours > 0) return `${String(hours)} h ${String(minutes)} min`;
+  return minutes > 0 ? `${String(minutes)} min ${String(seconds)} s` : `${String(seconds)} s`;
+}
