@@ -1,0 +1,75 @@
+import type { DryRun, Pair } from './import.ts';
+import type { JobRecord } from './records.ts';
+import type { Everything } from './store.ts';
+
+/** What becomes of records that both have and that differ. */
+export type Choice = 'mine' | 'theirs' | 'both';
+
+export interface Choices {
+  readonly jobs: Choice;
+  readonly baths: Choice;
+  /** there is one set of preferences: both cannot stand */
+  readonly preferences: 'mine' | 'theirs';
+}
+
+/** States of the procedure in which current may flow. */
+export const isPowered = ({ snapshot }: JobRecord): boolean => {
+  const value =
+    typeof snapshot === 'object' && snapshot !== null && 'value' in snapshot ? snapshot.value : null;
+  if (typeof value !== 'object' || value === null || !('etch' in value)) return false;
+  return value.etch === 'running' || value.etch === 'stopping';
+};
+
+const FROM_FILE = ' (from file)';
+
+/**
+ * What to write, by the maker's choices. A job whose supply may be on is never written over: the file's
+ * stands beside it.
+ * @param newId makes an id for a copy
+ */
+export function toWrite(run: DryRun, choices: Choices, newId: () => string): Everything {
+  const renamed = new Map<string, string>();
+  const wanted = <T extends { readonly id: string }>(
+    conflicts: readonly Pair<T>[],
+    choice: (pair: Pair<T>) => Choice,
+    copy: (theirs: T, id: string) => T,
+  ): readonly T[] =>
+    conflicts.flatMap((pair) => {
+      const chosen = choice(pair);
+      if (chosen === 'mine') return [];
+      if (chosen === 'theirs') return [pair.theirs];
+      const id = newId();
+      renamed.set(pair.theirs.id, id);
+      return [copy(pair.theirs, id)];
+    });
+
+  const baths = [
+    ...run.baths.fresh,
+    ...wanted(
+      run.baths.conflicts,
+      () => choices.baths,
+      (bath, id) => ({ ...bath, id, name: bath.name + FROM_FILE }),
+    ),
+  ];
+  const bathNames = new Map(renamed);
+  const jobs = [
+    ...run.jobs.fresh,
+    ...wanted(
+      run.jobs.conflicts,
+      ({ mine }) => (isPowered(mine) && choices.jobs === 'theirs' ? 'both' : choices.jobs),
+      (job, id) => ({
+        ...job,
+        id,
+        draft: { ...job.draft, title: (job.draft['title'] ?? '') + FROM_FILE },
+      }),
+    ),
+  ].map((job) => {
+    // a job of the file draws on the file's bath, under the name that it now has
+    const bath = bathNames.get(job.draft['bath.record'] ?? '');
+    return bath === undefined ? job : { ...job, draft: { ...job.draft, 'bath.record': bath } };
+  });
+  const [pair] = run.preferences.conflicts;
+  const preferences =
+    run.preferences.fresh[0] ?? (pair && choices.preferences === 'theirs' ? pair.theirs : undefined);
+  return { jobs: [...jobs, ...run.rawJobs], baths: [...baths, ...run.rawBaths], preferences };
+}

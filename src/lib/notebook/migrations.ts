@@ -1,0 +1,48 @@
+/** A stored value while it is being raised: only its version is known for certain. */
+export type Stored = Readonly<Record<string, unknown>>;
+
+/** One step of a kind of record to its next version. */
+export interface Migration {
+  /** `kind/number`; number n raises version n to n + 1 */
+  readonly id: string;
+  readonly up: (old: Stored) => Stored;
+}
+
+/** All steps of one kind, from version 1. */
+export interface Sequence {
+  readonly kind: string;
+  /** the version that the last step leads to */
+  readonly latest: number;
+  readonly migrations: readonly Migration[];
+}
+
+/** @throws Error when ids are not `kind/1`, `kind/2` … without a gap */
+export function sequenceOf(kind: string, migrations: readonly Migration[]): Sequence {
+  migrations.forEach(({ id }, i) => {
+    const expected = `${kind}/${i + 1}`;
+    if (id !== expected) throw new Error(`migration found: ${id}, expected: ${expected}`);
+  });
+  return { kind, latest: migrations.length + 1, migrations };
+}
+
+/** Nothing has changed shape since version 1. */
+export const sequences = {
+  job: sequenceOf('job', []),
+  bath: sequenceOf('bath', []),
+  preferences: sequenceOf('preferences', []),
+} as const satisfies Record<string, Sequence>;
+
+const isStored = (raw: unknown): raw is Stored => typeof raw === 'object' && raw !== null;
+
+/**
+ * Raises a stored value to the latest version. What has no version, or a later one than this app knows,
+ * is handed back as it is: the schema then says what is wrong with it.
+ */
+export function migrate(raw: unknown, { latest, migrations }: Sequence): unknown {
+  if (!isStored(raw) || !Number.isInteger(raw['version'])) return raw;
+  const from = raw['version'] as number;
+  if (from < 1 || from >= latest) return raw;
+  return migrations
+    .slice(from - 1)
+    .reduce<Stored>((old, { up }, i) => ({ ...up(old), version: from + i + 1 }), raw);
+}

@@ -1,0 +1,75 @@
+import { stepIds } from '../core/rules/rule.ts';
+import type { StepId } from '../core/rules/rule.ts';
+import { isPowered } from '../notebook/import-choices.ts';
+import type { JobRecord, UnreadableRecord } from '../notebook/records.ts';
+import { openNotebook } from '../notebook/store.ts';
+import type { Notebook } from '../notebook/store.ts';
+
+let opened: Promise<Notebook> | null = null;
+
+/**
+ * The notebook for pages that list and move jobs. Apart from the bench's, which brings the procedure and
+ * the planner with it: the start page is to open without them.
+ */
+export function openShelf(): Promise<Notebook> {
+  const forget = (): void => {
+    opened = null;
+  };
+  opened ??= openNotebook(forget);
+  opened.catch(forget);
+  return opened;
+}
+
+/** One job as the list shows it. */
+export interface JobLine {
+  readonly id: string;
+  readonly title: string;
+  readonly metal: string;
+  readonly step: StepId;
+  readonly touchedAt: number;
+  /** the supply may be on */
+  readonly powered: boolean;
+}
+
+export interface JobsHere {
+  readonly jobs: readonly JobLine[];
+  readonly unreadable: readonly UnreadableRecord[];
+}
+
+/** Step that a stored procedure stands at; the first when it has never run. */
+function stepOf({ snapshot }: JobRecord): StepId {
+  const value =
+    typeof snapshot === 'object' && snapshot !== null && 'value' in snapshot ? snapshot.value : 'metal';
+  const name = typeof value === 'object' && value !== null ? Object.keys(value)[0] : value;
+  return stepIds.find((step) => step === name) ?? 'metal';
+}
+
+export const lineOf = (record: JobRecord): JobLine => ({
+  id: record.id,
+  title: record.draft['title'] ?? '',
+  metal: record.draft['piece.metal'] ?? '',
+  step: stepOf(record),
+  touchedAt: record.updatedAt,
+  powered: isPowered(record),
+});
+
+/** Those that may be powered first, then the latest touched. */
+export const inOrder = (lines: readonly JobLine[]): readonly JobLine[] =>
+  lines.toSorted((a, b) => Number(b.powered) - Number(a.powered) || b.touchedAt - a.touchedAt);
+
+export async function jobsHere(): Promise<JobsHere> {
+  const { records, unreadable } = await (await openShelf()).jobs();
+  return { jobs: inOrder(records.map(lineOf)), unreadable };
+}
+
+/**
+ * Deletes a job.
+ * @returns puts it back as it was; null when it is not there, or its supply may be on
+ */
+export async function deleteJob(id: string): Promise<(() => Promise<void>) | null> {
+  const book = await openShelf();
+  const record = await book.job(id);
+  if (record === null || 'raw' in record || isPowered(record)) return null;
+  await book.deleteJob(id);
+  return () => book.saveJob(record, 'strict');
+}

@@ -1,0 +1,103 @@
+/**
+ * A new version of the app never takes over during a run. Every page with a run on holds a shared lock;
+ * the new version is offered, and let in, only while the lock can be had alone.
+ */
+const BENCH = 'etchwright-bench';
+
+/**
+ * Holds the bench for a run. Any number of pages may.
+ * @returns lets it go
+ */
+export function holdBench(): () => void {
+  // absent on plain http, where no new version is ever installed either
+  if (!('locks' in navigator)) return () => undefined;
+  let release: () => void = () => undefined;
+  const held = new Promise<void>((done) => {
+    release = done;
+  });
+  void navigator.locks.request(BENCH, { mode: 'shared' }, () => held);
+  return release;
+}
+
+/**
+ * Does something while nobody holds the bench. Asked for only if free at once: a waiting request would
+ * keep the next run from its lock.
+ */
+async function withBenchFree<T>(work: () => Promise<T>): Promise<T | null> {
+  if (!('locks' in navigator)) return null;
+  return navigator.locks.request(BENCH, { ifAvailable: true }, (lock) => (lock === null ? null : work()));
+}
+
+async function registration(): Promise<ServiceWorkerRegistration | undefined> {
+  return 'serviceWorker' in navigator ? navigator.serviceWorker.getRegistration() : undefined;
+}
+
+/** Whether a new version is installed and may be let in now. */
+export async function isUpdateReady(): Promise<boolean> {
+  const waiting = (await registration())?.waiting;
+  // without a controller this is the first version, which simply starts
+  if (!waiting || !navigator.serviceWorker.controller) return false;
+  return (await withBenchFree(() => Promise.resolve(true))) === true;
+}
+
+/** Calls back whenever it may have changed whether a new version is ready. */
+export function watchUpdates(look: () => void): () => void {
+  const gone = new AbortController();
+  const { signal } = gone;
+  document.addEventListener('visibilitychange', look, { signal });
+  void registration().then((registered) => {
+    registered?.addEventListener(
+      'updatefound',
+      () => registered.installing?.addEventListener('statechange', look, { signal }),
+      { signal },
+    );
+    look();
+  });
+  return () => {
+    gone.abort();
+  };
+}
+
+/**
+ * Lets the new version in and loads the page again. Called by the maker's tap, never by itself.
+ * @returns false when a run has begun meanwhile, or nothing waits
+ */
+export async function takeUpdate(): Promise<boolean> {
+  const waiting = (await registration())?.waiting;
+  if (!waiting) return false;
+  const done = await withBenchFree(async () => {
+    const inCharge = new Promise<void>((resolve) => {
+      navigator.serviceWorker.addEventListener(
+        'controllerchange',
+        () => {
+          resolve();
+        },
+        { once: true },
+      );
+    });
+    waiting.postMessage('SKIP_WAITING');
+    await inCharge;
+    location.reload();
+    return true;
+  });
+  return done === true;
+}
+
+/** What this browser gives, said plainly on the start page. */
+export interface Standing {
+  /** an address that browsers trust: https, or this machine */
+  readonly secure: boolean;
+  /** every page is kept for use without a network */
+  readonly offline: boolean;
+  /** the browser has promised not to clear the notebook by itself */
+  readonly persisted: boolean;
+}
+
+export async function standing(): Promise<Standing> {
+  const secure = isSecureContext;
+  return {
+    secure,
+    offline: secure && Boolean((await registration())?.active),
+    persisted: 'storage' in navigator && (await navigator.storage.persisted()),
+  };
+}

@@ -1,0 +1,39 @@
+import type { BathRecord, JobRecord, Preferences } from '$lib/notebook/records.ts';
+
+export const aJob = (id: string, change: Partial<JobRecord> = {}): JobRecord => ({
+  version: 1,
+  id,
+  createdAt: 1_764_000_000_000,
+  updatedAt: 1_764_000_000_000,
+  appVersion: '0.1.0',
+  draft: { title: `Job ${id}`, 'piece.metal': 'sterling-925', 'bath.record': '' },
+  at: '',
+  procedureVersion: 1,
+  snapshot: null,
+  events: [],
+  planAtStart: null,
+  readings: [],
+  result: null,
+  ...change,
+});
+
+export const aBath = (id: string, change: Partial<BathRecord> = {}): BathRecord => ({
+  version: 1,
+  id,
+  name: 'SILVER 1',
+  salt: 'NaNO3',
+  strength: 60,
+  water: 'deionised',
+  madeAt: 1_764_000_000_000,
+  lastUsedAt: 1_764_000_000_000,
+  chargeAh: 0.4,
+  dissolved: { Ag: 120 },
+  metalGroup: 'silver',
+  where: 'shelf',
+  ...change,
+});
+
+export const somePreferences: Preferences = { version: 1, use: 'home', country: 'NZ', paper: 'A4' };
+
+/** A job whose current may flow. */
+export const running = { value: { etch: 'running' }, context: {} };

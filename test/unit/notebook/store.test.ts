@@ -1,0 +1,58 @@
+import 'fake-indexeddb/auto';
+import { IDBFactory } from 'fake-indexeddb';
+import { openDB } from 'idb';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { openNotebook } from '$lib/notebook/store.ts';
+import type { Notebook } from '$lib/notebook/store.ts';
+import { aBath, aJob, somePreferences } from './records-for-test.ts';
+
+let book: Notebook;
+
+beforeEach(async () => {
+  vi.stubGlobal('indexedDB', new IDBFactory());
+  book = await openNotebook();
+});
+
+/** Puts a value past the schema, as an older or newer app may have left it. */
+async function putRaw(value: unknown): Promise<void> {
+  const db = await openDB('etchwright', 1);
+  await db.put('jobs', value);
+  db.close();
+}
+
+describe('the notebook', () => {
+  test('gives back what was kept', async () => {
+    await book.saveJob(aJob('a'), 'strict');
+    await book.saveBath(aBath('b'));
+    expect(await book.job('a')).toEqual(aJob('a'));
+    expect((await book.baths()).records).toEqual([aBath('b')]);
+    expect(await book.job('none')).toBeNull();
+  });
+  test('keeps what it cannot read, says why, and reads the rest', async () => {
+    const odd = { id: 'odd', version: 7, draft: 'from later' };
+    await putRaw(odd);
+    await book.saveJob(aJob('a'), 'relaxed');
+    const { records, unreadable } = await book.jobs();
+    expect(records.map(({ id }) => id)).toEqual(['a']);
+    expect(unreadable).toEqual([{ id: 'odd', raw: odd, why: expect.stringMatching(/^version: /) as string }]);
+    expect((await book.everything()).jobs).toContainEqual(odd);
+  });
+  test('writes all or nothing', async () => {
+    await book.saveJob(aJob('a'), 'strict');
+    const noKey = { version: 1 };
+    await expect(
+      book.saveAll({ jobs: [aJob('b'), noKey], baths: [aBath('c')], preferences: somePreferences }),
+    ).rejects.toThrow();
+    expect(await book.everything()).toEqual({ jobs: [aJob('a')], baths: [], preferences: undefined });
+  });
+  test('leaves preferences alone when there are none to write', async () => {
+    await book.saveMeta('preferences', somePreferences);
+    await book.saveAll({ jobs: [], baths: [], preferences: undefined });
+    expect((await book.everything()).preferences).toEqual(somePreferences);
+  });
+  test('deletes one job only', async () => {
+    await book.saveAll({ jobs: [aJob('a'), aJob('b')], baths: [], preferences: undefined });
+    await book.deleteJob('a');
+    expect((await book.jobs()).records.map(({ id }) => id)).toEqual(['b']);
+  });
+});
