@@ -63,11 +63,11 @@ const isNewBath = (foundation: Foundation): boolean => input(foundation, 'bath.r
 
 /**
  * Every check, in the order asked; the gravest of each hold first. An option says what is seen, never
- * "OK"; the texts are in the words room.
+ * "OK", and the right one stands in no fixed place, so that the eye has to read. Texts are in the words room.
  */
 export const checks: readonly Check[] = [
-  choice('mixing', 'goggles-for-salt', { 'on-eyes': true, 'on-bench': false, none: false }, critical),
-  choice('mixing', 'gloves-for-salt', { 'on-whole': true, torn: false, off: false }, critical),
+  choice('mixing', 'goggles-for-salt', { 'on-bench': false, 'on-eyes': true, none: false }, critical),
+  choice('mixing', 'gloves-for-salt', { torn: false, off: false, 'on-whole': true }, critical),
   choice(
     'mixing',
     'jar-says',
@@ -83,16 +83,16 @@ export const checks: readonly Check[] = [
   choice(
     'mixing',
     'tub-holds',
-    { 'clean-water': true, nothing: false, 'something-else': false },
+    { nothing: false, 'something-else': false, 'clean-water': true },
     { inputs: ['bath.water', 'tub'], figures: ['water_volume'], when: isNewBath },
   ),
-  choice('mixing', 'under-tub', { tray: true, table: false }),
-  choice('mixing', 'food-flame-children', { away: true, near: false }),
+  choice('mixing', 'under-tub', { table: false, tray: true }),
+  choice('mixing', 'food-flame-children', { near: false, away: true }),
 
   choice(
     'power',
     'piece-clip',
-    { plus: true, minus: false, 'not-sure': false },
+    { minus: false, plus: true, 'not-sure': false },
     { ...critical, inputs: ['piece.metal', 'cathode.metal'] },
   ),
   {
@@ -109,42 +109,42 @@ export const checks: readonly Check[] = [
   choice(
     'power',
     'between',
-    { 'clear-liquid': true, touching: false, 'not-sure': false },
+    { touching: false, 'clear-liquid': true, 'not-sure': false },
     { ...critical, inputs: ['piece', 'cathode', 'tub'] },
   ),
   choice(
     'power',
     'bubbles-low-volts',
-    { 'at-plate': true, 'at-piece': false, 'not-seen': false },
+    { 'at-piece': false, 'at-plate': true, 'not-seen': false },
     { inputs: ['cathode', 'piece.metal'], when: hasStainlessPlate },
   ),
   choice('power', 'tub-top', { open: true, covered: false }),
-  choice('power', 'clips', { 'dry-above': true, wet: false }),
+  choice('power', 'clips', { wet: false, 'dry-above': true }),
   choice(
     'power',
     'window',
-    { open: true, outdoors: true, closed: false },
+    { closed: false, open: true, outdoors: true },
     { inputs: ['bath.salt', 'place'], figures: ['hydrogen'] },
   ),
   choice('power', 'goggles-at-bath', { 'on-eyes': true, off: false }),
-  choice('power', 'mask-holds', { whole: true, gaps: false }, { inputs: ['resist', 'piece.depth'] }),
+  choice('power', 'mask-holds', { gaps: false, whole: true }, { inputs: ['resist', 'piece.depth'] }),
 
-  choice('lifting', 'meter-reads', { zero: true, 'not-zero': false, 'not-sure': false }, critical),
-  choice('lifting', 'gloves-at-bath', { 'on-whole': true, torn: false, off: false }, critical),
+  choice('lifting', 'meter-reads', { 'not-zero': false, zero: true, 'not-sure': false }, critical),
+  choice('lifting', 'gloves-at-bath', { off: false, torn: false, 'on-whole': true }, critical),
   choice('lifting', 'first-rinse', { 'filled-beside': true, 'not-yet': false }),
-  choice('lifting', 'in-hand', { tongs: true, fingers: false }),
-  choice('lifting', 'flame-near', { none: true, some: false }, { inputs: ['resist'], when: usesSolvent }),
+  choice('lifting', 'in-hand', { fingers: false, tongs: true }),
+  choice('lifting', 'flame-near', { some: false, none: true }, { inputs: ['resist'], when: usesSolvent }),
 
   choice(
     'storing',
     'smell',
-    { nothing: true, ammonia: false, pool: false },
+    { ammonia: false, pool: false, nothing: true },
     { ...critical, inputs: ['bath.salt', 'piece.metal'] },
   ),
   choice(
     'storing',
     'colour',
-    { 'as-before': true, yellow: false, 'not-sure': false },
+    { yellow: false, 'as-before': true, 'not-sure': false },
     { ...critical, inputs: ['cathode.metal', 'piece.metal'] },
   ),
   choice(
@@ -156,14 +156,14 @@ export const checks: readonly Check[] = [
   choice(
     'storing',
     'label-says',
-    { 'this-bath': true, another: false, 'no-label': false },
+    { another: false, 'this-bath': true, 'no-label': false },
     {
       inputs: ['bath.salt', 'piece.metal'],
       figures: ['dissolved_metal.Ag', 'dissolved_metal.Cu', 'dissolved_metal.Zn'],
     },
   ),
-  choice('storing', 'container', { 'not-food': true, food: false }),
-  choice('storing', 'goes-to', { shelf: true, collection: true, drain: false }, { inputs: ['place'] }),
+  choice('storing', 'container', { food: false, 'not-food': true }),
+  choice('storing', 'goes-to', { shelf: true, drain: false, collection: true }, { inputs: ['place'] }),
 ];
 
 export type CheckId = string;

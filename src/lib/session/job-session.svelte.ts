@@ -125,12 +125,14 @@ export class JobSession {
     });
   }
 
-  /** Faults of some fields, as typed now. */
-  faultsOf(fields: readonly FieldId[]): readonly Fault[] {
-    return this.faults.filter((fault) => {
+  /** Faults of some fields, as typed now, one a field. */
+  faultsOf(fields: readonly FieldId[]): readonly { readonly field: FieldId; readonly fault: Fault }[] {
+    const found = this.faults.flatMap((fault) => {
       const field = fieldOf(fault, this.draft);
-      return field !== null && fields.includes(field);
+      return field !== null && fields.includes(field) ? [{ field, fault }] : [];
     });
+    // a plate as large as the piece repeats the piece's faults
+    return found.filter(({ field }, i) => found.findIndex((other) => other.field === field) === i);
   }
 
   /** Sends a fact to the procedure and writes it down; the grave ones strictly. */

@@ -55,9 +55,20 @@ export function chargeSoFar(
 export const ampsNow = (readings: readonly Reading[], target: Target): number =>
   readings.findLast(({ amps }) => amps !== null)?.amps ?? target.amps;
 
+/** Share of the target from which a further bite is a decision of its own. */
+const DONE = 0.9;
+/** What a further bite adds, as a share of the target. */
+const FURTHER = 0.25;
+
+/** Where this run ends: the target, or a quarter more when it had been reached before the run began. */
+const goalOf = (target: number, before: number): number =>
+  before >= DONE * target ? before + FURTHER * target : target;
+
+const earlier = (runs: readonly Run[]): readonly Run[] => runs.filter(({ offAt }) => offAt !== null);
+
 /**
- * When to stop, ms since 1970: where charge is counted, when the rest of it has passed at today's amps;
- * else when the planned minutes are over.
+ * When to stop, ms since 1970: where charge is counted, when the rest of it has passed at the latest amps;
+ * else when the planned minutes are over. A further bite, asked for after the target, adds a quarter.
  */
 export function stopAt(
   runs: readonly Run[],
@@ -65,12 +76,14 @@ export function stopAt(
   target: Target,
   now: number,
 ): number {
-  if (!target.countsCharge) return now + target.minutes * MINUTE - energised(runs, now);
-  const left = target.chargeAh - chargeSoFar(runs, readings, target, now);
   const amps = ampsNow(readings, target);
   // no current, no end in sight: the planned minutes stand
-  if (!(amps > 0)) return now + target.minutes * MINUTE - energised(runs, now);
-  return now + (left / amps) * HOUR;
+  if (!target.countsCharge || !(amps > 0)) {
+    const goal = goalOf(target.minutes * MINUTE, energised(earlier(runs), now));
+    return now + goal - energised(runs, now);
+  }
+  const goal = goalOf(target.chargeAh, chargeSoFar(earlier(runs), readings, target, now));
+  return now + ((goal - chargeSoFar(runs, readings, target, now)) / amps) * HOUR;
 }
 
 /** What a reading means for the maker, gravest first; null when it is in order. */

@@ -30,10 +30,10 @@ const fieldNames: Readonly<Record<string, string>> = {
 };
 
 /** A fault as a maker reads it: what was found, what is expected. */
-export function faultText({ path, found, expected }: Fault): string {
-  const name = fieldNames[path.replace(/\.(value|unit)$/, '')] ?? path;
+export function faultText({ path, found, expected }: Fault, field: string): string {
+  const name = fieldNames[field] ?? fieldNames[path.replace(/\.(value|unit)$/, '')] ?? path;
   const typed = found.replace(/^"(.*)"$/, '$1');
   return typed === 'nothing' || typed === ''
-    ? `${name} is missing: type ${expected}.`
+    ? `${name} is missing: type a number.`
     : `${name}: found ${typed}, expected ${expected}.`;
 }
