@@ -1,0 +1,236 @@
+import { expect } from '@playwright/test';
+import type { Page } from '@playwright/test';
+
+/** How a hand works the screen: fingers, or the keyboard alone. Each act counts as one tap or keystroke group. */
+export interface Hand {
+  readonly acts: () => number;
+  press(name: string | RegExp): Promise<void>;
+  choose(label: string | RegExp): Promise<void>;
+  type(label: string, value: string): Promise<void>;
+  say(asks: string, option: string): Promise<void>;
+}
+
+/** Finger: taps where it looks. */
+export function finger(page: Page): Hand {
+  let acts = 0;
+  return {
+    acts: () => acts,
+    press: async (name) => {
+      acts += 1;
+      await page
+        .getByRole('button', { name, exact: typeof name === 'string' })
+        .last()
+        .click();
+    },
+    choose: async (label) => {
+      acts += 1;
+      await page.getByRole('radio', { name: label }).click();
+    },
+    type: async (label, value) => {
+      acts += 1;
+      await page.getByRole('textbox', { name: label, exact: true }).fill(value);
+    },
+    say: async (asks, option) => {
+      acts += 1;
+      await page.getByRole('group', { name: asks }).getByRole('button', { name: option }).click();
+    },
+  };
+}
+
+/** Keyboard: reaches everything by Tab, never by pointer. */
+export function keyboard(page: Page): Hand {
+  let acts = 0;
+  const reach = async (wanted: ReturnType<Page['getByRole']>): Promise<void> => {
+    const target = await wanted.elementHandle();
+    for (let tabs = 0; tabs < 120; tabs += 1) {
+      if (await page.evaluate((element) => document.activeElement === element, target)) return;
+      await page.keyboard.press('Tab');
+    }
+    throw new Error('not reached by Tab');
+  };
+  return {
+    acts: () => acts,
+    press: async (name) => {
+      acts += 1;
+      await reach(page.getByRole('button', { name, exact: typeof name === 'string' }).last());
+      await page.keyboard.press('Enter');
+    },
+    choose: async (label) => {
+      acts += 1;
+      const wanted = page.getByRole('radio', { name: label });
+      // one stop a group: the chosen one, then arrows
+      const group = page.getByRole('group').filter({ has: wanted }).last();
+      const checked = group.locator('input:checked');
+      await reach(
+        (await checked.count()) > 0
+          ? (checked as ReturnType<Page['getByRole']>)
+          : (group.locator('input').first() as never),
+      );
+      for (let i = 0; i < 12 && !(await wanted.isChecked()); i += 1) await page.keyboard.press('ArrowDown');
+      await expect(wanted).toBeChecked();
+    },
+    type: async (label, value) => {
+      acts += 1;
+      await reach(page.getByRole('textbox', { name: label, exact: true }));
+      await page.keyboard.press('ControlOrMeta+A');
+      await page.keyboard.type(value);
+    },
+    say: async (asks, option) => {
+      acts += 1;
+      await reach(page.getByRole('group', { name: asks }).getByRole('button', { name: option }));
+      await page.keyboard.press('Enter');
+    },
+  };
+}
+
+/** One screen of the shortest honest path: its heading, and what a beginner does there. */
+export interface Screen {
+  readonly heading: string;
+  readonly act: (hand: Hand) => Promise<void>;
+  /** a hold's critical answers are asked anew after a reload, so the screen is done over */
+  readonly hold?: boolean;
+}
+
+const go = (hand: Hand): Promise<void> => hand.press('Continue');
+
+/** A sterling pendant in sodium nitrate with a bench supply, from metal to sheet. */
+export const pendantJob: readonly Screen[] = [
+  { heading: 'What metal is the piece?', act: go },
+  {
+    heading: 'How big is it?',
+    act: async (hand) => {
+      await hand.type('Width', '30');
+      await hand.type('Height', '40');
+      await hand.type('Thickness', '1');
+      await go(hand);
+    },
+  },
+  { heading: 'Is anything on it?', act: go },
+  { heading: 'How deep shall it bite?', act: go },
+  {
+    heading: 'How much of the face stays bare?',
+    act: async (hand) => {
+      await hand.choose(/As a share/);
+      await hand.press('30 %');
+      await go(hand);
+    },
+  },
+  { heading: 'How does current reach the piece?', act: go },
+  { heading: 'What hangs opposite?', act: go },
+  {
+    heading: 'What do they hang in?',
+    act: async (hand) => {
+      await hand.type('Inside length', '120');
+      await hand.type('Inside width', '80');
+      await hand.type('Depth of liquid', '60');
+      await go(hand);
+    },
+  },
+  { heading: 'A new bath, or one from the shelf?', act: go },
+  { heading: 'Which salt?', act: go },
+  { heading: 'How much salt for this tub?', act: go },
+  {
+    heading: 'Stop and look: before mixing',
+    hold: true,
+    act: async (hand) => {
+      await hand.say('Your goggles are', 'Over my eyes');
+      await hand.say('Your gloves are', 'On, whole');
+      await hand.say('The jar’s label says', 'Sodium nitrate');
+      await hand.say('In the tub there is', 'Clean water');
+      await hand.say('Under the tub there is', 'A tray');
+      await hand.say('Food, flames, children and pets are', 'Not here');
+      await hand.press('Go on');
+    },
+  },
+  { heading: 'Mix, in this order', act: (hand) => hand.press('Mixed and labelled') },
+  { heading: 'Let it stand', act: go },
+  { heading: 'What keeps the bath off?', act: go },
+  { heading: 'Clean it until water lies flat', act: go },
+  { heading: 'Mask it', act: go },
+  { heading: 'How much is bare now?', act: go },
+  { heading: 'What gives the current?', act: go },
+  { heading: 'Where, and for whom?', act: go },
+  { heading: 'Set the knobs', act: go },
+  {
+    heading: 'Stop and look: before power',
+    hold: true,
+    act: async (hand) => {
+      await hand.say('The wire from your piece runs to', 'Plus');
+      await hand.type('V', '8');
+      await hand.press('That is what I read');
+      await hand.say('Between piece and plate you see', 'Clear liquid');
+      await hand.say('The top of the tub is', 'Open');
+      await hand.say('Both clips hang', 'Dry');
+      await hand.say('The window is', 'Open');
+      await hand.say('Goggles now', 'Over my eyes');
+      await hand.say('The resist is', 'Whole');
+      await hand.press('Clock on');
+    },
+  },
+];
+
+/** From the first bite to the sheet. */
+export const pendantBite: readonly Screen[] = [
+  { heading: 'Biting', act: (hand) => hand.press('Stop') },
+  { heading: 'Is the supply off?', act: (hand) => hand.press(/Supply off/) },
+  { heading: 'Deep enough?', act: (hand) => hand.press('Deep enough') },
+  {
+    heading: 'Stop and look: before lifting',
+    hold: true,
+    act: async (hand) => {
+      await hand.say('The supply’s meter reads', 'Zero');
+      await hand.say('Your gloves are', 'On, whole');
+      await hand.say('The first-rinse tub is', 'Filled');
+      await hand.say('In your hand are', 'Plastic tongs');
+      await hand.say('Flames, torch, heater near by', 'None');
+      await hand.press('Go on');
+    },
+  },
+  { heading: 'Rinse, strip, dry', act: go },
+  { heading: 'What did you get?', act: go },
+  {
+    heading: 'Stop and look: before storing',
+    hold: true,
+    act: async (hand) => {
+      await hand.say('The bath smells of', 'Nothing');
+      await hand.say('The liquid is', 'Clear');
+      await hand.say('On plate and walls you see', 'Grey moss');
+      await hand.say('The jar’s label names', 'This bath');
+      await hand.say('The jar once held', 'No food');
+      await hand.say('The bath goes to', 'The shelf');
+      await hand.press('Go on');
+    },
+  },
+  {
+    heading: 'Keep the bath, or hand it over?',
+    act: async (hand) => {
+      await hand.choose(/Keep it/);
+      await go(hand);
+    },
+  },
+];
+
+export const atHeading = async (page: Page, heading: string): Promise<void> => {
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(heading);
+};
+
+/** Walks screens in order; `at` looks at each before anything is done on it. */
+export async function walk(
+  page: Page,
+  hand: Hand,
+  screens: readonly Screen[],
+  at: (screen: Screen) => Promise<void> = async () => undefined,
+): Promise<void> {
+  for (const screen of screens) {
+    await atHeading(page, screen.heading);
+    await at(screen);
+    await screen.act(hand);
+  }
+}
+
+/** Starts a job from the start page, as anybody would. */
+export async function startJob(page: Page): Promise<void> {
+  await page.goto('/');
+  await page.getByRole('button', { name: 'Start a job' }).click();
+  await atHeading(page, 'What metal is the piece?');
+}

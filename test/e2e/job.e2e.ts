@@ -1,0 +1,145 @@
+import AxeBuilder from '@axe-core/playwright';
+import { readFile } from 'node:fs/promises';
+import { expect, test } from '@playwright/test';
+import type { Page } from '@playwright/test';
+import { atHeading, finger, keyboard, pendantBite, pendantJob, startJob, walk } from './job-walk.ts';
+
+test.describe.configure({ timeout: 180_000 });
+
+const sizes = { phone: { width: 390, height: 844 }, desk: { width: 1280, height: 800 } } as const;
+
+async function makePapers(page: Page): Promise<Buffer> {
+  await atHeading(page, 'What was done');
+  await page.getByRole('button', { name: 'Make the papers' }).click();
+  await expect(page.getByText('The papers are ready.')).toBeVisible({ timeout: 20_000 });
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('link', { name: 'Save the file' }).click(),
+  ]);
+  return readFile(await download.path());
+}
+
+for (const [name, viewport] of Object.entries(sizes)) {
+  test(`a beginner goes from metal to printed sheet on a ${name} in at most 90 acts`, async ({ page }) => {
+    await page.setViewportSize(viewport);
+    const problems: string[] = [];
+    page.on('pageerror', (error) => problems.push(error.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error') problems.push(message.text());
+    });
+    await startJob(page);
+    const hand = finger(page);
+    await walk(page, hand, [...pendantJob, ...pendantBite], async () => {
+      const over = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect(over, 'nothing sticks out sideways').toBeLessThanOrEqual(0);
+    });
+    const papers = await makePapers(page);
+    expect(papers.subarray(0, 5).toString()).toBe('%PDF-');
+    // starting, making and opening the papers come on top
+    expect(hand.acts() + 3).toBeLessThanOrEqual(90);
+    expect(problems).toEqual([]);
+  });
+}
+
+test('the whole job is done by keyboard alone', async ({ page }) => {
+  await startJob(page);
+  await walk(page, keyboard(page), [...pendantJob, ...pendantBite]);
+  await atHeading(page, 'What was done');
+});
+
+test('a job that is killed and opened again at any screen goes on there', async ({ page }) => {
+  await startJob(page);
+  await walk(page, finger(page), pendantJob, async ({ heading }) => {
+    await page.reload();
+    await atHeading(page, heading);
+  });
+  await atHeading(page, 'Biting');
+  await page.reload();
+  await atHeading(page, 'Is the supply off?');
+  await expect(page.getByText('A run was on when the page went.')).toBeVisible();
+  await walk(page, finger(page), pendantBite.slice(1), async ({ heading }) => {
+    await page.reload();
+    await atHeading(page, heading);
+  });
+  await atHeading(page, 'What was done');
+});
+
+test('no screen has a serious accessibility fault, and every target is large', async ({ page }) => {
+  await page.setViewportSize(sizes.phone);
+  await startJob(page);
+  const look = async ({ heading }: { heading: string }): Promise<void> => {
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+    expect(grave.map(({ id, nodes }) => `${heading}: ${id} ${nodes[0]?.html ?? ''}`)).toEqual([]);
+    const small = await page.evaluate(() =>
+      [
+        ...document.querySelectorAll(
+          'main button, main a, main summary, main label:has(input[type=radio], input[type=checkbox]), main select, main input[type=text]',
+        ),
+      ]
+        .filter((element) => element.checkVisibility())
+        .map((element) => ({
+          text: element.textContent.trim().slice(0, 30),
+          height: element.getBoundingClientRect().height,
+        }))
+        .filter(({ height }) => height > 0 && height < 64),
+    );
+    expect(small, heading).toEqual([]);
+  };
+  await walk(page, finger(page), pendantJob, look);
+  const stop = page.getByRole('button', { name: 'Stop', exact: true }).last();
+  expect((await stop.boundingBox())?.height).toBeGreaterThanOrEqual(96);
+  await walk(page, finger(page), pendantBite, look);
+});
+
+test('a look-in asks only the critical checks anew, and an edit asks its dependents', async ({ page }) => {
+  await startJob(page);
+  const hand = finger(page);
+  await walk(page, hand, pendantJob);
+  await walk(page, hand, pendantBite.slice(0, 2));
+  await hand.press('Deeper, etch again');
+  await atHeading(page, 'Stop and look: before power');
+  await expect(page.getByText('look again: the current has been off')).toHaveCount(3);
+  await expect(page.getByRole('button', { name: 'Clock on' })).toBeDisabled();
+  await page.getByText('6 of 9').click();
+  await page.getByRole('button', { name: /^Electrodes/ }).click();
+  await hand.press('Continue');
+  await hand.press('Continue');
+  await hand.type('Gap between piece and plate', '40');
+  await hand.press('Continue');
+  await page.getByText(/of 9/).click();
+  await page.getByRole('button', { name: /^Etch/ }).click();
+  await expect(page.getByRole('group', { name: 'The wire from your piece runs to' })).toContainText(
+    'look again',
+  );
+  await expect(page.getByRole('group', { name: 'Between piece and plate you see' })).toContainText(
+    'gap (m): 0.03 before, 0.04 now',
+  );
+  await expect(page.getByRole('group', { name: /volts knob/ })).toContainText('check again');
+  await expect(page.getByRole('group', { name: /volts knob/ })).toContainText('gap');
+});
+
+test('silver in table salt is refused on a page of its own, with the way on', async ({ page }) => {
+  await startJob(page);
+  const hand = finger(page);
+  await walk(page, hand, pendantJob.slice(0, 9));
+  await hand.choose(/Table salt/);
+  await hand.press('Continue');
+  await atHeading(page, 'Not this way');
+  await expect(page.getByText(/Use sodium nitrate/)).toBeVisible();
+  await hand.press('Change the answer');
+  await atHeading(page, 'Which salt?');
+});
+
+test('a second tab only reads, until it takes the job over', async ({ context, page }) => {
+  await startJob(page);
+  const second = await context.newPage();
+  await second.goto(page.url());
+  await expect(second.getByText(/Another tab has this job open/)).toBeVisible();
+  await expect(second.getByRole('button', { name: 'Continue' })).toBeDisabled();
+  await second.getByRole('button', { name: 'Take over here' }).click();
+  await expect(second.getByRole('button', { name: 'Continue' })).toBeEnabled();
+  await expect(page.getByText(/Another tab has this job open/)).toBeVisible();
+});
