@@ -1,12 +1,8 @@
 import { firstAid, minutes } from '../core/facts/first-aid.ts';
 import type { FirstAidLine } from '../core/facts/first-aid.ts';
 import { sources } from '../core/facts/sources.ts';
-
-/** What a maker may need help with at once. */
-export const troubleIds = ['eye', 'skin', 'swallowed', 'gas', 'fire', 'shock', 'cut'] as const;
-export type TroubleId = (typeof troubleIds)[number];
-
-export const isTrouble = (id: string): id is TroubleId => troubleIds.some((known) => known === id);
+import { troubleIds } from './help-ids.ts';
+import type { TroubleId } from './help-ids.ts';
 
 const texts: Readonly<Record<FirstAidLine, string>> = {
   'eye-rinse': 'Rinse the eye now. Lukewarm running water, lids held open.',

@@ -132,6 +132,59 @@ export const sources = {
     how: 'read',
     address: 'https://openstax.org/books/chemistry-2e/pages/l-standard-electrode-half-cell-potentials',
   },
+  webPoisonControl: {
+    title: 'Poison Control (US), first aid for poisons',
+    how: 'read',
+    address: 'https://www.webpoisoncontrol.org/first-aid',
+  },
+  poisonCentreCall: {
+    title: 'Missouri Poison Center, first aid and what to have ready',
+    how: 'read',
+    address: 'https://missouripoisoncenter.org/prevention/first-aid/',
+  },
+  cdcGetOff: {
+    title: 'CDC, Get It Off: getting a chemical off and out',
+    how: 'read',
+    address: 'https://www.cdc.gov/chemicalemergencies/get-it-off.html',
+  },
+  burnsCentre: { title: 'Burns centre, first aid for chemical burns', how: 'read' },
+  contactFirstAid: {
+    title: 'Allegheny College, first aid for chemical contact',
+    how: 'read',
+    address: 'https://sites.allegheny.edu/safety-committee/policies-and-manuals/first-aid-chemical-contact/',
+  },
+  icsc0185: {
+    title: 'ILO/WHO International Chemical Safety Card 0185, sodium nitrate',
+    how: 'read',
+    address: 'https://www.inchem.org/documents/icsc/icsc/eics0185.htm',
+  },
+  gloveGuide: {
+    title: 'Cornell University, chemical hygiene plan, ch. 11: glove selection',
+    how: 'secondaryCopy',
+  },
+  gloveTeaching: {
+    title: 'Teaching slides on glove selection: butyl for ketones and esters, PVC and PVA limits',
+    how: 'read',
+  },
+  gloveLayers: {
+    title: 'Song, UCLA thesis: permeation through one, two and three layers of gloves',
+    how: 'read',
+    address: 'https://escholarship.org/uc/item/57d151wr',
+  },
+  en374: {
+    title: 'EN ISO 374-1:2016, protective gloves: types, code letters, permeation levels',
+    how: 'secondaryCopy',
+  },
+  en166: { title: 'EN 166, eye protection: frame symbols', how: 'secondaryCopy' },
+  ansiZ87: { title: 'ANSI/ISEA Z87.1, eye protection: D3, D4 and D5 marks', how: 'secondaryCopy' },
+  goggleVents: {
+    title: 'Indiana Administrative Code 355 IAC 3-1.5-8: what counts as chemical splash goggles',
+    how: 'read',
+  },
+  wearAdvice: {
+    title: 'What to wear by task: recommendation made for this work from the classes of the substances',
+    how: 'own',
+  },
   tradePractice: { title: 'Common practice of the trade, no source', how: 'memory' },
   memory: { title: 'From memory, unchecked', how: 'memory' },
 } as const satisfies Record<string, Source>;

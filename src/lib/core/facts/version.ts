@@ -1,4 +1,5 @@
 import { atomicWeights } from './elements.ts';
+import { firstAid, minutes } from './first-aid.ts';
 import { landReserve, leadResistance, limits, practice, tubCooling, undercutRatio } from './bench-facts.ts';
 import { copperSulfateOffset, filmTransport, offsets, valences, yieldPriors } from './electrode-facts.ts';
 import { metals, refusedMetals } from './metals.ts';
@@ -6,6 +7,7 @@ import { bathSalts, refusedSalts } from './salts.ts';
 import { sources } from './sources.ts';
 import { labels } from './substances.ts';
 import { removers, resistKinds, supplyKinds } from './supplies.ts';
+import { gloveLayers, goggleMarks, letterMinutes, moreHazardStatements, wearAdvice, worn } from './wear.ts';
 
 /** 32-bit FNV-1a of a text's UTF-16 units, as 8 hex digits (Fowler, Noll, Vo). */
 function fingerprint(text: string): string {
@@ -36,6 +38,14 @@ const tables = {
   resistKinds,
   removers,
   labels,
+  firstAid,
+  minutes,
+  worn,
+  letterMinutes,
+  goggleMarks,
+  gloveLayers,
+  wearAdvice,
+  moreHazardStatements,
   sources,
 };
 
