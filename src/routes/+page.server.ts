@@ -1,4 +1,13 @@
 import { examples } from '$lib/session/examples.ts';
+import { draftOf } from '$lib/session/jobs-from-plan.ts';
+import { planInWords } from '$lib/words/plan-summary.ts';
 
-/** Planned when the site is built: the page opens without computing. */
-export const load = () => ({ examples: examples() });
+/** Planned and put into words when the site is built: the page opens without computing. */
+export const load = () => ({
+  examples: examples().map(({ file, plan }) => ({
+    file,
+    words: planInWords(plan),
+    figures: plan.figures,
+    draft: draftOf(plan.job),
+  })),
+});

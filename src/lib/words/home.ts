@@ -1,0 +1,37 @@
+/** What the start page says. Steps and metals have their words elsewhere; this page opens without them. */
+export const home = {
+  lead: 'Etch a design into silver, copper or brass with salt water and a low voltage, to the depth you chose.',
+  about:
+    'It works out the salt, the amps, the minutes and the depth for your piece in your tub, with honest ranges, and says what can hurt you before each step. It cannot switch your supply. The label or data sheet of the bottle in your hand wins over anything here, and so do local rules.',
+  start: 'Start a job',
+  examples: 'Three jobs, planned',
+  examplesHint: 'Invented examples. Open one to see its plan, how each figure came about, and its cautions.',
+  noScript: 'This page needs JavaScript to start a job. The examples, Help and What to wear work without.',
+  none: 'No job in this browser yet.',
+  running: 'Is the supply off?',
+  runningHint: 'This job’s clock was on. Look at the supply first, then open the job.',
+} as const;
+
+/** What the browser does not give, and what to do about it. */
+export const standingTexts = {
+  insecure:
+    'Plain http: nothing is kept for use offline, and the screen cannot be held awake. Set your phone’s screen to stay on, or use an https address.',
+  noStorage:
+    'This browser gives no storage, as in some private windows: a job cannot be kept. Open an ordinary window.',
+  notPersisted:
+    'The browser may clear jobs it thinks unused: Safari after seven days without a visit. Save a notebook file now and then.',
+  offline: 'Ready for use without a network.',
+  notYet: 'Being made ready for use without a network.',
+} as const;
+
+/** "today 10:42", "yesterday 16:05", "3 Nov 2026" by the reader's own calendar. */
+export function whenTouched(at: number, now: number): string {
+  const then = new Date(at);
+  const clock = `${then.getHours()}:${String(then.getMinutes()).padStart(2, '0')}`;
+  const dayOf = (date: Date): number =>
+    new Date(date.getFullYear(), date.getMonth(), date.getDate()).getTime();
+  const days = Math.round((dayOf(new Date(now)) - dayOf(then)) / 86_400_000);
+  if (days === 0) return `today ${clock}`;
+  if (days === 1) return `yesterday ${clock}`;
+  return new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' }).format(then);
+}

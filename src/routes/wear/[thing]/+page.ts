@@ -1,0 +1,10 @@
+import { error } from '@sveltejs/kit';
+import { isThing, thingIds } from '$lib/ui/wear/things.ts';
+import type { EntryGenerator, PageLoad } from './$types';
+
+export const entries: EntryGenerator = () => thingIds.map((thing) => ({ thing }));
+
+export const load: PageLoad = ({ params: { thing } }) => {
+  if (!isThing(thing)) error(404, 'Nothing is known of that here.');
+  return { thing };
+};
