@@ -32,8 +32,9 @@ worker.addEventListener('install', (event) => {
       await cache.addAll(
         wanted.map((path) => new Request(path, { cache: fresh.has(path) ? 'default' : 'reload' })),
       );
-      // a host may serve it with its own status, which is no reason not to install
-      await cache.add(unknownPage).catch(() => undefined);
+      // hosts serve it with a status of their own; what matters is the page
+      const unknown = await fetch(unknownPage, { cache: 'reload' }).catch(() => null);
+      if (unknown) await cache.put(unknownPage, unknown);
     })(),
   );
 });

@@ -128,9 +128,9 @@ const troubles: Readonly<Record<TroubleId, Trouble>> = {
     title: 'Gas or a smell',
     lines: ['gas-out', 'gas-plug', 'gas-sit', 'gas-stay-out', 'gas-call', 'gas-nothing'],
     differs: [
-      { of: 'Smells of a swimming pool', line: 'gas-chlorine' },
+      { of: 'A smell of swimming pool', line: 'gas-chlorine' },
       { of: 'Brown gas', line: 'gas-brown' },
-      { of: 'Smells of ammonia, silver bath', line: 'gas-ammonia' },
+      { of: 'A smell of ammonia at a silver bath', line: 'gas-ammonia' },
       { of: 'Acetone, alcohol', line: 'gas-solvent' },
     ],
   },

@@ -1,0 +1,41 @@
+import type { Page } from '@playwright/test';
+
+/** A job as the notebook stores it, in a few words. */
+export const storedJob = (id: string, title: string, change: object = {}): object => ({
+  version: 1,
+  id,
+  createdAt: 1_764_000_000_000,
+  updatedAt: 1_764_000_000_000,
+  appVersion: '0.1.0',
+  draft: { title, 'piece.metal': 'C11000' },
+  at: '',
+  procedureVersion: 1,
+  snapshot: null,
+  events: [],
+  planAtStart: null,
+  readings: [],
+  result: null,
+  ...change,
+});
+
+/** Puts values into the notebook past the app, once the app has made it. */
+export async function seed(page: Page, jobs: readonly object[]): Promise<void> {
+  await page.evaluate(
+    (values) =>
+      new Promise<void>((done, failed) => {
+        const opening = indexedDB.open('etchwright', 1);
+        opening.onerror = () => {
+          failed(new Error('the notebook does not open'));
+        };
+        opening.onsuccess = () => {
+          const transaction = opening.result.transaction('jobs', 'readwrite');
+          for (const value of values) transaction.objectStore('jobs').put(value);
+          transaction.oncomplete = () => {
+            opening.result.close();
+            done();
+          };
+        };
+      }),
+    jobs,
+  );
+}
