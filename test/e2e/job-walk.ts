@@ -180,6 +180,7 @@ export const pendantBite: readonly Screen[] = [
     act: async (hand) => {
       await hand.say('The supply’s meter reads', 'Zero');
       await hand.say('Your gloves are', 'On, whole');
+      await hand.say('Your goggles are still', 'Over my eyes');
       await hand.say('The first-rinse tub is', 'Filled');
       await hand.say('In your hand are', 'Plastic tongs');
       await hand.say('Flames, torch, heater near by', 'None');

@@ -131,6 +131,7 @@ export const checks: readonly Check[] = [
 
   choice('lifting', 'meter-reads', { 'not-zero': false, zero: true, 'not-sure': false }, critical),
   choice('lifting', 'gloves-at-bath', { off: false, torn: false, 'on-whole': true }, critical),
+  choice('lifting', 'goggles-lifting', { off: false, 'on-eyes': true }),
   choice('lifting', 'first-rinse', { 'filled-beside': true, 'not-yet': false }),
   choice('lifting', 'in-hand', { fingers: false, tongs: true }),
   choice('lifting', 'flame-near', { some: false, none: true }, { inputs: ['resist'], when: usesSolvent }),

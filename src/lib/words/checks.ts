@@ -154,6 +154,11 @@ export const checkTexts: Readonly<Record<string, CheckText>> = {
     options: { 'on-whole': 'on, whole', torn: 'torn or wet inside', off: 'off' },
     fixes: { torn: putOnGloves, off: putOnGloves },
   },
+  'goggles-lifting': {
+    asks: 'Your goggles are still',
+    options: { 'on-eyes': 'over my eyes', off: 'off' },
+    fixes: { off: putOnGoggles },
+  },
   'first-rinse': {
     asks: 'The first-rinse tub is',
     options: { 'filled-beside': 'filled, beside the bath', 'not-yet': 'not there yet' },

@@ -1,0 +1,104 @@
+import { describe, expect, test } from 'vitest';
+import { createTestModel, getShortestPaths } from 'xstate/graph';
+import { checksOf, holdIds } from '../../src/lib/procedure/checks.ts';
+import type { HoldId } from '../../src/lib/procedure/checks.ts';
+import type { ProcedureEvent } from '../../src/lib/procedure/events.ts';
+import type { Foundation } from '../../src/lib/procedure/foundation.ts';
+import { freshnessOf } from '../../src/lib/procedure/freshness.ts';
+import { procedure } from '../../src/lib/procedure/machine.ts';
+import { foundations, pathOf, rightAnswer } from './bench.ts';
+import type { Snapshot } from './bench.ts';
+
+const plan = foundations[0] as Foundation;
+const at = 1_000;
+
+const holdAt: Readonly<Record<string, HoldId>> = {
+  'electrolyte.hold': 'mixing',
+  'etch.hold': 'power',
+  'neutralise.hold': 'lifting',
+  'bath.hold': 'storing',
+};
+
+/** Every event with every payload that a screen sends. A hold offers each check that is not yet in order. */
+function eventsAt(snapshot: Snapshot): ProcedureEvent[] {
+  const hold = holdAt[pathOf(snapshot)];
+  const next =
+    hold && checksOf(hold, plan).find((check) => freshnessOf(check, snapshot.context, at) !== 'fresh');
+  return [
+    ...(next
+      ? [{ type: 'check.answered', check: next.id, value: rightAnswer(next, plan), at } as const]
+      : []),
+    { type: 'step.finished', at },
+    { type: 'step.back' },
+    ...(['metal', 'electrolyte', 'etch'] as const).map((step) => ({ type: 'step.chosen', step }) as const),
+    { type: 'start.pressed', at },
+    { type: 'stop.pressed', at },
+    ...(['zero', 'not-zero', 'not-sure'] as const).map(
+      (reading) => ({ type: 'meter.read', reading, at }) as const,
+    ),
+    ...(['deeper', 'enough', 'not-sure'] as const).map(
+      (verdict) => ({ type: 'depth.judged', verdict, at }) as const,
+    ),
+    { type: 'bite.again', at },
+    { type: 'job.restored', at },
+  ];
+}
+
+/** Where one stands: the state, how many checks of each hold are in order, and the route. */
+const serializeState = (snapshot: Snapshot): string => {
+  const { context } = snapshot;
+  const inOrder = holdIds.map(
+    (hold) => checksOf(hold, plan).filter((check) => freshnessOf(check, context, at) === 'fresh').length,
+  );
+  return JSON.stringify([pathOf(snapshot), inOrder, context.rebite]);
+};
+
+describe('every shortest path', () => {
+  const paths = getShortestPaths(procedure, {
+    input: { foundation: plan },
+    events: eventsAt,
+    serializeState,
+    limit: 400_000,
+  }) as unknown as { state: Snapshot; steps: { event: ProcedureEvent; state: Snapshot }[] }[];
+
+  test('is found: all states are reached', () => {
+    const reached = new Set(paths.map(({ state }) => pathOf(state)));
+    for (const state of [
+      'metal',
+      'electrodes',
+      'electrolyte.recipe',
+      'electrolyte.hold',
+      'electrolyte.mixing',
+      'resist',
+      'settings',
+      'etch.hold',
+      'etch.running',
+      'etch.stopping',
+      'etch.looking',
+      'neutralise.hold',
+      'neutralise.rinsing',
+      'bath.hold',
+      'bath.stored',
+      'sheet',
+    ]) {
+      expect(reached, state).toContain(state);
+    }
+    expect(paths.length).toBeGreaterThan(100);
+  });
+
+  test('into power goes through every check of both holds', () => {
+    for (const { state, steps } of paths) {
+      if (!state.hasTag('powered')) continue;
+      const seen = new Set(
+        steps.flatMap(({ event }) => (event.type === 'check.answered' ? [event.check] : [])),
+      );
+      for (const check of [...checksOf('mixing', plan), ...checksOf('power', plan)]) {
+        expect(seen, check.id).toContain(check.id);
+      }
+    }
+  });
+});
+
+test('the machine waits for nothing and calls nobody, so that every path can be walked', () => {
+  expect(() => createTestModel(procedure)).not.toThrow();
+});

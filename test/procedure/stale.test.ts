@@ -1,0 +1,145 @@
+import { describe, expect, test } from 'vitest';
+import { checks, checksOf, holdIds } from '../../src/lib/procedure/checks.ts';
+import type { Check } from '../../src/lib/procedure/checks.ts';
+import { KEEPS, changesSince, freshnessOf } from '../../src/lib/procedure/freshness.ts';
+import type { Foundation } from '../../src/lib/procedure/foundation.ts';
+import { amount, patched, pendant } from '../fixtures/jobs.ts';
+import { clear, foundationFor, foundations, pathOf, start, step, toRunning } from './bench.ts';
+import type { Snapshot } from './bench.ts';
+
+const plan = foundations[0] as Foundation;
+const AT = 1_000;
+
+/** A job in which every check has been answered rightly. */
+const answered = (): Snapshot => holdIds.reduce((now, hold) => clear(now, hold, AT), start(plan));
+
+const freshness = (snapshot: Snapshot, check: Check, at = AT) => freshnessOf(check, snapshot.context, at);
+
+const listed = (check: Check, path: string): boolean =>
+  check.inputs.some((named) => path === named || path.startsWith(`${named}.`)) ||
+  check.figures.includes(path);
+
+describe('a change makes exactly its dependents stale:', () => {
+  const applying = holdIds.flatMap((hold) => checksOf(hold, plan));
+  test.each(Object.keys(plan.inputs))('input %s', (path) => {
+    const changed = { ...plan, inputs: { ...plan.inputs, [path]: '"another"' } };
+    const now = step(answered(), { type: 'plan.changed', foundation: changed });
+    for (const check of applying) {
+      expect(freshness(now, check) === 'changed', check.id).toBe(listed(check, path));
+    }
+    const back = step(now, { type: 'plan.changed', foundation: plan });
+    for (const check of applying) expect(freshness(back, check), check.id).toBe('fresh');
+  });
+  test.each(Object.keys(plan.figures))('figure %s', (id) => {
+    const changed = { ...plan, figures: { ...plan.figures, [id]: 'another' } };
+    const now = step(answered(), { type: 'plan.changed', foundation: changed });
+    for (const check of applying) {
+      expect(freshness(now, check) === 'changed', check.id).toBe(listed(check, id));
+    }
+  });
+});
+
+test('an inch for 25.4 mm makes nothing stale', () => {
+  const inches = foundationFor(
+    patched(pendant(), { 'cathode.gap': amount(30 / 25.4, 'in'), 'piece.thickness': amount(1 / 25.4, 'in') }),
+  );
+  expect(inches).toEqual(plan);
+});
+
+test('a stale answer shows what it rested on and what stands there now', () => {
+  const wider = { ...plan, inputs: { ...plan.inputs, 'cathode.gap': '0.04' } };
+  const now = step(answered(), { type: 'plan.changed', foundation: wider });
+  const check = checks.find(({ id }) => id === 'between') as Check;
+  const answer = now.context.answers[check.id];
+  if (!answer) throw new Error('unanswered');
+  const gap = { path: 'cathode.gap', before: '0.03', after: '0.04' };
+  // the gap is no part of what this check lists unless it names it
+  expect(changesSince(answer, check, wider)).toEqual(listed(check, 'cathode.gap') ? [gap] : []);
+});
+
+test('answers keep half an hour, and none survives a clock set back', () => {
+  const now = answered();
+  for (const check of checksOf('power', plan)) {
+    expect(freshness(now, check, AT + KEEPS - 1), check.id).toBe('fresh');
+    expect(freshness(now, check, AT + KEEPS), check.id).toBe('old');
+    expect(freshness(now, check, AT - 1), check.id).toBe('old');
+  }
+  expect(KEEPS).toBe(30 * 60 * 1000);
+});
+
+describe('after a stop', () => {
+  const looked = step(step(toRunning(plan), { type: 'stop.pressed', at: 2_000 }), {
+    type: 'meter.read',
+    reading: 'zero',
+    at: 3_000,
+  });
+  test('only the critical answers are asked anew', () => {
+    const again = step(looked, { type: 'depth.judged', verdict: 'deeper', at: 4_000 });
+    expect(pathOf(again)).toBe('etch.hold');
+    for (const check of checksOf('power', plan)) {
+      expect(freshness(again, check, 4_000), check.id).toBe(check.critical ? 'spent' : 'fresh');
+    }
+  });
+  test('Start stays locked until they are', () => {
+    const again = step(looked, { type: 'depth.judged', verdict: 'deeper', at: 4_000 });
+    expect(pathOf(step(again, { type: 'start.pressed', at: 4_000 }))).toBe('etch.hold');
+    expect(pathOf(step(clear(again, 'power', 4_000), { type: 'start.pressed', at: 4_000 }))).toBe(
+      'etch.running',
+    );
+  });
+});
+
+describe('under power', () => {
+  test('an edit asks for stop at once, and the power stays on until the meter is read', () => {
+    const edited = step(toRunning(plan), { type: 'plan.changed', foundation: foundations[3] as Foundation });
+    expect(edited.context.stopWanted).toBe(true);
+    expect(pathOf(edited)).toBe('etch.running');
+  });
+  test('the same plan again asks for nothing', () => {
+    const same = step(toRunning(plan), { type: 'plan.changed', foundation: { ...plan } });
+    expect(same.context.stopWanted).toBe(false);
+  });
+  test('stop is taken in every powered state', () => {
+    const stopping = step(toRunning(plan), { type: 'stop.pressed', at: 2_000 });
+    expect(pathOf(stopping)).toBe('etch.stopping');
+    expect(pathOf(step(stopping, { type: 'stop.pressed', at: 2_100 }))).toBe('etch.stopping');
+    expect(stopping.hasTag('powered')).toBe(true);
+  });
+  test('only a meter at zero ends it', () => {
+    const stopping = step(toRunning(plan), { type: 'stop.pressed', at: 2_000 });
+    for (const reading of ['not-zero', 'not-sure'] as const) {
+      expect(pathOf(step(stopping, { type: 'meter.read', reading, at: 2_100 }))).toBe('etch.stopping');
+    }
+    expect(pathOf(step(stopping, { type: 'meter.read', reading: 'zero', at: 2_100 }))).toBe('etch.looking');
+  });
+  test('a page that comes back asks whether the supply is off', () => {
+    expect(pathOf(step(toRunning(plan), { type: 'job.restored', at: 9_000 }))).toBe('etch.stopping');
+  });
+});
+
+test('biting a stripped piece again asks every power check anew', () => {
+  let now = step(step(toRunning(plan), { type: 'stop.pressed', at: 2_000 }), {
+    type: 'meter.read',
+    reading: 'zero',
+    at: 2_000,
+  });
+  now = step(now, { type: 'depth.judged', verdict: 'enough', at: 2_000 });
+  now = step(clear(now, 'lifting', 2_000), { type: 'step.finished', at: 2_000 });
+  now = step(now, { type: 'bite.again', at: 2_000 });
+  expect(pathOf(now)).toBe('resist');
+  for (const check of checksOf('power', plan))
+    expect(freshness(now, check, 2_000), check.id).toBe('unanswered');
+});
+
+test('a bath that has changed since it was mixed locks Start', () => {
+  const running = toRunning(plan);
+  const ready = step(step(running, { type: 'stop.pressed', at: 2_000 }), {
+    type: 'meter.read',
+    reading: 'zero',
+    at: 2_000,
+  });
+  const hold = step(ready, { type: 'depth.judged', verdict: 'deeper', at: 2_000 });
+  const other = foundations[3] as Foundation;
+  const cleared = clear(step(hold, { type: 'plan.changed', foundation: other }), 'power', 2_000);
+  expect(pathOf(step(cleared, { type: 'start.pressed', at: 2_000 }))).toBe('etch.hold');
+});

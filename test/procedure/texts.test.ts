@@ -1,0 +1,70 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+import { blocks, watches } from '../../src/lib/core/rules/index.ts';
+import { checks, checksOf, holdIds } from '../../src/lib/procedure/checks.ts';
+import { checkTexts, holdTexts } from '../../src/lib/words/checks.ts';
+import { ruleCases } from '../fixtures/rule-cases.ts';
+import { foundations } from './bench.ts';
+
+const rules = fileURLToPath(new URL('../../src/lib/core/rules', import.meta.url));
+const shared = new Set(['rule.ts', 'asks.ts', 'index.ts']);
+
+describe('every check', () => {
+  test.each(checks.map((check) => [check.id, check] as const))(
+    '%s is worded, and each wrong answer leads on',
+    (id, check) => {
+      const text = checkTexts[id];
+      expect(text?.asks ?? '').not.toBe('');
+      if (check.kind === 'number') expect(text?.fixes['number'] ?? '').not.toBe('');
+      else {
+        for (const option of check.options) {
+          expect(text?.options[option.id] ?? '', option.id).not.toBe('');
+          expect((text?.fixes[option.id] ?? '') === '', option.id).toBe(option.ok);
+        }
+        expect(check.options.filter(({ ok }) => ok).length).toBeGreaterThan(0);
+        expect(check.options.filter(({ ok }) => !ok).length).toBeGreaterThan(0);
+      }
+    },
+  );
+  test('the right answer stands in no fixed place', () => {
+    const places = checks.flatMap((check) =>
+      check.kind === 'choice' ? [check.options.findIndex(({ ok }) => ok)] : [],
+    );
+    expect(new Set(places).size).toBeGreaterThan(2);
+  });
+});
+
+describe('every hold', () => {
+  test.each(foundations.map((foundation, i) => [i, foundation] as const))(
+    'of plan %i has 5 to 9 checks, at most 3 critical, those first',
+    (_, foundation) => {
+      for (const hold of holdIds) {
+        const open = checksOf(hold, foundation);
+        const critical = open.filter((check) => check.critical);
+        expect(open.length, hold).toBeGreaterThanOrEqual(5);
+        expect(open.length, hold).toBeLessThanOrEqual(9);
+        expect(critical.length, hold).toBeLessThanOrEqual(3);
+        expect(critical.length, hold).toBeGreaterThan(0);
+        expect(open.slice(0, critical.length), hold).toEqual(critical);
+        expect(holdTexts[hold]?.title ?? '').not.toBe('');
+      }
+    },
+  );
+});
+
+describe('every rule', () => {
+  const ids = [...blocks, ...watches].map(({ id }) => id);
+  test('has a case that it speaks about and one that it is silent about', () => {
+    expect(Object.keys(ruleCases).sort()).toEqual([...ids].sort());
+  });
+  test('has a file of its own, named after it', () => {
+    const files = readdirSync(rules).filter((file) => !shared.has(file));
+    expect(files.sort()).toEqual(ids.map((id) => `${id}.ts`).sort());
+    for (const id of ids) expect(readFileSync(join(rules, `${id}.ts`), 'utf8')).toContain(`id: '${id}'`);
+  });
+  test('names a source', () => {
+    for (const { id, sources } of [...blocks, ...watches]) expect(sources.length, id).toBeGreaterThan(0);
+  });
+});

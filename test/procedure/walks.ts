@@ -1,0 +1,192 @@
+import { checksOf } from '../../src/lib/procedure/checks.ts';
+import type { HoldId } from '../../src/lib/procedure/checks.ts';
+import type { Foundation } from '../../src/lib/procedure/foundation.ts';
+import type { ProcedureEvent } from '../../src/lib/procedure/events.ts';
+import { stepIds } from '../../src/lib/core/rules/rule.ts';
+import { Oracle } from './oracle.ts';
+import { checkIds, foundations, pathOf, rightAnswer, start, step, stored } from './bench.ts';
+import type { Snapshot } from './bench.ts';
+
+/** mulberry32: a small generator whose whole state is its seed. */
+function randomFrom(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4_294_967_296;
+  };
+}
+
+export interface Tally {
+  readonly reached: Record<string, number>;
+  runs: number;
+  edits: number;
+  reloads: number;
+  clockBack: number;
+}
+
+const powered = new Set(['etch.running', 'etch.stopping']);
+
+/** What a maker, a browser or bad luck may do next; most of it leads onwards. */
+function nextEvent(snapshot: Snapshot, at: number, random: () => number): ProcedureEvent {
+  const pick = <T>(items: readonly T[]): T => items[Math.floor(random() * items.length)] as T;
+  const { foundation } = snapshot.context;
+  const path = pathOf(snapshot);
+  const dice = random();
+  if (dice < 0.03) return { type: 'plan.changed', foundation: pick(foundations) };
+  if (dice < 0.05) return { type: 'job.restored', at };
+  if (dice < 0.07) return { type: 'step.chosen', step: pick(stepIds) };
+  if (dice < 0.09)
+    return pick([
+      { type: 'step.back' },
+      { type: 'stop.pressed', at },
+      { type: 'start.pressed', at },
+      { type: 'bite.again', at },
+    ] as const);
+  if (dice < 0.12)
+    return {
+      type: 'check.answered',
+      check: pick(checkIds),
+      value: pick(['plus', 'minus', 'zero', 7, 12, '']),
+      at,
+    };
+  if (path === 'etch.running') return { type: 'stop.pressed', at };
+  if (path === 'etch.stopping')
+    return { type: 'meter.read', reading: pick(['zero', 'not-zero', 'not-sure']), at };
+  if (path === 'etch.looking')
+    return { type: 'depth.judged', verdict: pick(['deeper', 'enough', 'not-sure']), at };
+  const hold = {
+    'electrolyte.hold': 'mixing',
+    'etch.hold': 'power',
+    'neutralise.hold': 'lifting',
+    'bath.hold': 'storing',
+  }[path];
+  if (hold !== undefined && random() < 0.93) {
+    const open = checksOf(hold as HoldId, foundation);
+    const unanswered = open.find(
+      ({ id }) => (snapshot.context.answers[id]?.seq ?? 0) <= snapshot.context.spent,
+    );
+    const check = unanswered ?? (random() < 0.5 ? pick(open) : undefined);
+    if (check) return { type: 'check.answered', check: check.id, value: rightAnswer(check, foundation), at };
+  }
+  if (path === 'etch.hold') return { type: 'start.pressed', at };
+  if (path === 'neutralise.rinsing' && random() < 0.2) return { type: 'bite.again', at };
+  return { type: 'step.finished', at };
+}
+
+interface Checkpoint {
+  readonly snapshot: Snapshot;
+  /** events so far, with the state each was taken in */
+  readonly past: readonly (readonly [ProcedureEvent, string])[];
+}
+
+const EPOCH = 1_700_000_000_000;
+
+/** Every state along an honest job, so that walks may set out from any of them. */
+function checkpointsOf(foundation: Foundation): Checkpoint[] {
+  const points: Checkpoint[] = [{ snapshot: start(foundation), past: [] }];
+  const take = (event: ProcedureEvent): void => {
+    const last = points.at(-1) as Checkpoint;
+    points.push({
+      snapshot: step(last.snapshot, event),
+      past: [...last.past, [event, pathOf(last.snapshot)]],
+    });
+  };
+  const at = EPOCH;
+  const finish = { type: 'step.finished', at } as const;
+  const clearAll = (hold: HoldId): void => {
+    for (const check of checksOf(hold, foundation)) {
+      take({ type: 'check.answered', check: check.id, value: rightAnswer(check, foundation), at });
+    }
+  };
+  for (let i = 0; i < 3; i += 1) take(finish);
+  clearAll('mixing');
+  for (let i = 0; i < 4; i += 1) take(finish);
+  clearAll('power');
+  take({ type: 'start.pressed', at });
+  take({ type: 'stop.pressed', at });
+  take({ type: 'meter.read', reading: 'zero', at });
+  take({ type: 'depth.judged', verdict: 'enough', at });
+  clearAll('lifting');
+  for (let i = 0; i < 2; i += 1) take(finish);
+  clearAll('storing');
+  take(finish);
+  return points;
+}
+
+const checkpoints = foundations.filter(({ mayPower }) => mayPower).flatMap(checkpointsOf);
+
+function assert(holds: boolean, what: string, note: () => string): void {
+  if (!holds) throw new Error(`${what}: ${note()}`);
+}
+
+/** Walks one random job from a random checkpoint and holds every step against the oracle. */
+export function walkOnce(seed: number, tally: Tally): void {
+  const random = randomFrom(seed);
+  const { snapshot, past } = checkpoints[Math.floor(random() * checkpoints.length)] as Checkpoint;
+  let now = snapshot;
+  const oracle = new Oracle(snapshot.context.foundation);
+  for (const [event, path] of past) oracle.take(event, path);
+  let at = EPOCH;
+  let ran = false;
+  const length = 8 + Math.floor(random() * 24);
+  for (let i = 0; i < length; i += 1) {
+    const jump = random();
+    if (jump < 0.01) tally.clockBack += 1;
+    at += jump < 0.01 ? -600_000 : jump > 0.98 ? 2_000_000 : Math.floor(random() * 20_000);
+    if (random() < 0.01) {
+      now = stored(now);
+      tally.reloads += 1;
+    }
+    const event = nextEvent(now, at, random);
+    const before = pathOf(now);
+    now = step(now, event);
+    const after = pathOf(now);
+    const note = (): string => `seed ${seed}, step ${i}: ${event.type} in ${before} led to ${after}`;
+    if (event.type === 'plan.changed' && powered.has(before)) tally.edits += 1;
+
+    const clear = (hold: HoldId): void => {
+      const blockers = oracle.blockers(hold, at);
+      assert(blockers.length === 0, blockers.join('; '), note);
+    };
+    if (after === 'etch.running' && before !== 'etch.running') {
+      assert(event.type === 'start.pressed', 'only Start starts', note);
+      assert(oracle.foundation.mayPower, 'a plan that may not be powered', note);
+      clear('power');
+      assert(
+        oracle.broken('mixing').length === 0,
+        `mixed on other grounds: ${oracle.broken('mixing').join()}`,
+        note,
+      );
+      ran = true;
+    }
+    if (after === 'electrolyte.mixing' && before === 'electrolyte.hold') clear('mixing');
+    if (after === 'neutralise.rinsing' && before === 'neutralise.hold') clear('lifting');
+    if (after === 'bath.stored' && before === 'bath.hold') clear('storing');
+    if (powered.has(before)) {
+      const stops = event.type === 'stop.pressed' || event.type === 'job.restored';
+      assert(!stops || after === 'etch.stopping', 'stop is taken in every powered state', note);
+      const zero = event.type === 'meter.read' && event.reading === 'zero';
+      assert(
+        powered.has(after) || (before === 'etch.stopping' && zero),
+        'only a meter at zero ends power',
+        note,
+      );
+      assert(before !== 'etch.stopping' || after !== 'etch.running', 'no way back into power', note);
+    }
+    assert(now.hasTag('powered') === powered.has(after), 'the tag tells', note);
+    assert(now.status === 'active', 'the machine lives', note);
+    oracle.take(event, before);
+    tally.reached[after] = (tally.reached[after] ?? 0) + 1;
+  }
+  if (ran) tally.runs += 1;
+}
+
+/** Walks many; a failure names its seed, and ETCHWRIGHT_SEED sets another. */
+export function walkMany(count: number, offset: number): Tally {
+  const base = Number(process.env['ETCHWRIGHT_SEED'] ?? 20_261_125) + offset;
+  const tally: Tally = { reached: {}, runs: 0, edits: 0, reloads: 0, clockBack: 0 };
+  for (let i = 0; i < count; i += 1) walkOnce(base + i, tally);
+  return tally;
+}
