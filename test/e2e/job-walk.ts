@@ -1,5 +1,5 @@
 import { expect } from '@playwright/test';
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 
 /** How a hand works the screen: fingers, or the keyboard alone. Each act counts as one tap or keystroke group. */
 export interface Hand {
@@ -40,7 +40,7 @@ export function finger(page: Page): Hand {
 /** Keyboard: reaches everything by Tab, never by pointer. */
 export function keyboard(page: Page): Hand {
   let acts = 0;
-  const reach = async (wanted: ReturnType<Page['getByRole']>): Promise<void> => {
+  const reach = async (wanted: Locator): Promise<void> => {
     const target = await wanted.elementHandle();
     for (let tabs = 0; tabs < 120; tabs += 1) {
       if (await page.evaluate((element) => document.activeElement === element, target)) return;
@@ -61,11 +61,7 @@ export function keyboard(page: Page): Hand {
       // one stop a group: the chosen one, then arrows
       const group = page.getByRole('group').filter({ has: wanted }).last();
       const checked = group.locator('input:checked');
-      await reach(
-        (await checked.count()) > 0
-          ? (checked as ReturnType<Page['getByRole']>)
-          : (group.locator('input').first() as never),
-      );
+      await reach((await checked.count()) > 0 ? checked : group.locator('input').first());
       for (let i = 0; i < 12 && !(await wanted.isChecked()); i += 1) await page.keyboard.press('ArrowDown');
       await expect(wanted).toBeChecked();
     },
@@ -212,7 +208,7 @@ export const pendantBite: readonly Screen[] = [
 ];
 
 export const atHeading = async (page: Page, heading: string): Promise<void> => {
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText(heading);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(heading, { timeout: 15_000 });
 };
 
 /** Walks screens in order; `at` looks at each before anything is done on it. */
@@ -220,7 +216,7 @@ export async function walk(
   page: Page,
   hand: Hand,
   screens: readonly Screen[],
-  at: (screen: Screen) => Promise<void> = async () => undefined,
+  at: (screen: Screen) => Promise<void> = () => Promise.resolve(),
 ): Promise<void> {
   for (const screen of screens) {
     await atHeading(page, screen.heading);

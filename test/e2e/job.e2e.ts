@@ -1,5 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
 import { atHeading, finger, keyboard, pendantBite, pendantJob, startJob, walk } from './job-walk.ts';
@@ -7,6 +8,16 @@ import { atHeading, finger, keyboard, pendantBite, pendantJob, startJob, walk } 
 test.describe.configure({ timeout: 180_000 });
 
 const sizes = { phone: { width: 390, height: 844 }, desk: { width: 1280, height: 800 } } as const;
+
+/** A picture of the screen for people to look at, when `npm run shots` asks for it. */
+async function picture(page: Page, size: string, heading: string): Promise<void> {
+  const folder = process.env['ETCHWRIGHT_SHOTS'];
+  if (folder === undefined) return;
+  pictures += 1;
+  const name = `job-${size}-${String(pictures).padStart(2, '0')}-${heading.toLowerCase().replace(/[^a-z]+/g, '-')}.png`;
+  await page.screenshot({ path: join(folder, name), fullPage: true });
+}
+let pictures = 0;
 
 async function makePapers(page: Page): Promise<Buffer> {
   await atHeading(page, 'What was done');
@@ -29,12 +40,14 @@ for (const [name, viewport] of Object.entries(sizes)) {
     });
     await startJob(page);
     const hand = finger(page);
-    await walk(page, hand, [...pendantJob, ...pendantBite], async () => {
+    await walk(page, hand, [...pendantJob, ...pendantBite], async ({ heading }) => {
+      await picture(page, name, heading);
       const over = await page.evaluate(
         () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
       );
       expect(over, 'nothing sticks out sideways').toBeLessThanOrEqual(0);
     });
+    await picture(page, name, 'What was done');
     const papers = await makePapers(page);
     expect(papers.subarray(0, 5).toString()).toBe('%PDF-');
     // starting, making and opening the papers come on top
@@ -42,6 +55,18 @@ for (const [name, viewport] of Object.entries(sizes)) {
     expect(problems).toEqual([]);
   });
 }
+
+test('the whole job is done with the network off', async ({ page, context }) => {
+  await page.goto('/');
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await page.reload();
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  await context.setOffline(true);
+  await startJob(page);
+  await walk(page, finger(page), [...pendantJob, ...pendantBite]);
+  const papers = await makePapers(page);
+  expect(papers.subarray(0, 5).toString()).toBe('%PDF-');
+});
 
 test('the whole job is done by keyboard alone', async ({ page }) => {
   await startJob(page);

@@ -2,7 +2,7 @@
  * Pictures of every prerendered page of the build, in each look a reader may have, for people to look at.
  * They go to the folder named on the command line, by default one in the system's temporary folder.
  */
-import { spawn } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, relative, sep } from 'node:path';
@@ -59,3 +59,17 @@ try {
 } finally {
   server.kill();
 }
+
+// the screens of a job come from the walk that the browser tests do
+const walk = spawnSync(
+  process.execPath,
+  [
+    join(root, 'node_modules/@playwright/test/cli.js'),
+    'test',
+    'test/e2e/job.e2e.ts',
+    '-g',
+    'a beginner goes',
+  ],
+  { cwd: root, stdio: 'inherit', env: { ...process.env, ETCHWRIGHT_SHOTS: folder } },
+);
+process.exitCode = walk.status ?? 1;

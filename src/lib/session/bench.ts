@@ -6,6 +6,7 @@ import { isUnreadable, openNotebook } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
 import { blankDraft } from './draft.ts';
 import { JobSession } from './job-session.svelte.ts';
+import { newId } from './new-id.ts';
 
 export const appVersion = __APP_VERSION__;
 
@@ -21,7 +22,7 @@ export const notebook = (): Promise<Notebook> =>
 export function newRecord(now: number, draft: Readonly<Record<string, string>> = blankDraft): JobRecord {
   return {
     version: recordVersion,
-    id: crypto.randomUUID(),
+    id: newId(),
     createdAt: now,
     updatedAt: now,
     appVersion,

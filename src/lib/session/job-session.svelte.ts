@@ -15,6 +15,7 @@ import { viewOf } from './actor-view.svelte.ts';
 import { draftFrom } from './draft.ts';
 import type { Draft, FieldId } from './draft.ts';
 import { fieldOf, filledDraft, jobFileOf } from './job-file.ts';
+import { holdBench } from './updates.ts';
 
 /** Before anything is planned nothing may be mixed or powered. */
 const nothingYet: Foundation = { inputs: {}, figures: {}, mostVolts: 0, mayMix: false, mayPower: false };
@@ -56,6 +57,9 @@ export class JobSession {
   readonly #parts: Parts;
   readonly #actor: Actor<Procedure>;
   readonly #view: ReturnType<typeof viewOf>;
+  readonly #minds: { unsubscribe: () => void };
+  /** lets the bench go; null while nothing is powered */
+  #letGo: (() => void) | null = null;
   #planned: Promise<void> = Promise.resolve();
   #writes: Promise<void> = Promise.resolve();
 
@@ -72,6 +76,9 @@ export class JobSession {
     });
     this.#view = viewOf(this.#actor);
     this.#actor.start();
+    this.#minds = this.#actor.subscribe(() => {
+      this.#mindBench();
+    });
   }
 
   /** Plans the stored draft and tells the procedure that it was away. */
@@ -193,7 +200,20 @@ export class JobSession {
       });
   }
 
+  /** While current may flow no new version of the app is let in. */
+  #mindBench(): void {
+    if (this.isPowered) this.#letGo ??= holdBench();
+    else this.#release();
+  }
+
+  #release(): void {
+    this.#letGo?.();
+    this.#letGo = null;
+  }
+
   close(): void {
+    this.#minds.unsubscribe();
+    this.#release();
     this.#actor.stop();
     this.#parts.planner.close();
   }

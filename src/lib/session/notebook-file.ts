@@ -1,3 +1,4 @@
+import { newId } from './new-id.ts';
 import { notebookFile, notebookFileName } from '../notebook/export.ts';
 import { dryRun, isBadFile, MOST_BYTES } from '../notebook/import.ts';
 import type { BadFile, DryRun } from '../notebook/import.ts';
@@ -53,12 +54,6 @@ export async function tryFile(file: File): Promise<DryRun | BadFile> {
   // the size is judged before the content is read into memory
   const text = file.size > 0 && file.size <= MOST_BYTES ? await file.text() : '';
   return dryRun(text, file.size, await book.everything());
-}
-
-/** An id as records have, also where the browser gives no randomUUID, as on plain http. */
-function newId(): string {
-  const bytes = crypto.getRandomValues(new Uint8Array(16));
-  return [...bytes].map((byte) => byte.toString(16).padStart(2, '0')).join('');
 }
 
 /** Writes what was chosen, all or nothing. */

@@ -3,6 +3,7 @@ import { recordVersion } from '../notebook/records.ts';
 import type { BathRecord, JobRecord } from '../notebook/records.ts';
 import { chargeSoFar } from './revise.ts';
 import { notebook } from './bench.ts';
+import { newId } from './new-id.ts';
 import { metalGroupOf } from './shelf.ts';
 import { targetOf } from './target.ts';
 import type { Run } from '../procedure/machine.ts';
@@ -74,14 +75,7 @@ export async function shelveBath(
   const again = records.find(({ id }) => id === done);
   const bath = again
     ? { ...again, where }
-    : bathAfter(
-        plan,
-        records,
-        chargeSoFar(runs, record.readings, target, now),
-        where,
-        now,
-        crypto.randomUUID(),
-      );
+    : bathAfter(plan, records, chargeSoFar(runs, record.readings, target, now), where, now, newId());
   await book.saveBath(bath);
   await book.saveMeta(key, bath.id);
   return bath;
