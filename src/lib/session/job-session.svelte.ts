@@ -52,6 +52,8 @@ export class JobSession {
   /** set when the last write failed: nothing may start then */
   trouble = $state<string | null>(null);
   saving = $state(false);
+  /** the state that is on the disk: screens follow it, so that none is seen that a reload would lose */
+  shown = $state.raw<string | object>('metal');
   readonly mayWrite: boolean;
 
   readonly #parts: Parts;
@@ -62,6 +64,7 @@ export class JobSession {
   #letGo: (() => void) | null = null;
   #planned: Promise<void> = Promise.resolve();
   #writes: Promise<void> = Promise.resolve();
+  #durability: Durability = 'relaxed';
 
   constructor(record: JobRecord, parts: Parts) {
     this.id = record.id;
@@ -76,6 +79,7 @@ export class JobSession {
     });
     this.#view = viewOf(this.#actor);
     this.#actor.start();
+    this.#show();
     this.#minds = this.#actor.subscribe(() => {
       this.#mindBench();
     });
@@ -85,6 +89,7 @@ export class JobSession {
   async open(): Promise<void> {
     if (this.record.snapshot !== null) this.#tell({ type: 'job.restored', at: this.#parts.now() });
     await this.settle();
+    await this.saved();
   }
 
   get snapshot() {
@@ -181,23 +186,37 @@ export class JobSession {
   }
 
   #keep(change: Partial<JobRecord>, durability: Durability): void {
-    if (!this.mayWrite) return;
+    if (!this.mayWrite) {
+      this.#show();
+      return;
+    }
     this.record = { ...this.record, ...change, updatedAt: this.now };
-    const { record } = this;
+    this.#durability = this.#durability === 'strict' ? 'strict' : durability;
+    if (this.saving) return;
     this.saving = true;
-    this.#writes = this.#writes
-      .then(() => this.#parts.notebook.saveJob(record, durability))
-      .then(
-        () => {
-          this.trouble = null;
-        },
-        (error: unknown) => {
-          this.trouble = error instanceof Error ? error.message : String(error);
-        },
-      )
-      .finally(() => {
-        if (this.record === record) this.saving = false;
-      });
+    this.#writes = this.#write();
+  }
+
+  /** Writes the latest record until nothing newer is left; what came in meanwhile goes in one write. */
+  async #write(): Promise<void> {
+    let written: JobRecord | null = null;
+    while (written !== this.record) {
+      written = this.record;
+      const durability = this.#durability;
+      this.#durability = 'relaxed';
+      try {
+        await this.#parts.notebook.saveJob(written, durability);
+        this.trouble = null;
+      } catch (error) {
+        this.trouble = error instanceof Error ? error.message : String(error);
+      }
+    }
+    this.saving = false;
+    this.#show();
+  }
+
+  #show(): void {
+    this.shown = this.#actor.getSnapshot().value;
   }
 
   /** While current may flow no new version of the app is let in. */
