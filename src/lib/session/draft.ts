@@ -22,7 +22,7 @@ export const blankDraft = {
   'piece.openShare': '',
   'piece.count': '1',
   'piece.through': 'no',
-  /** space-separated: seams stones glue hinges plating */
+  /** space-separated: seams oldsolder stones glue hinges plating */
   'piece.attached': '',
   hanger: 'wire',
   'cathode.metal': 'same',

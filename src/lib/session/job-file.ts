@@ -1,4 +1,5 @@
 import type { Fault } from '../core/plan/fault.ts';
+import { fromSi, toSi } from '../core/units/convert.ts';
 import { blankDraft } from './draft.ts';
 import type { Draft, FieldId } from './draft.ts';
 
@@ -10,6 +11,28 @@ export const typedNumber = (text: string): number | string => {
 
 const amount = (text: string, unit: string) =>
   text.trim() === '' ? undefined : { value: typedNumber(text), unit };
+
+/** Right through is the sheet's thickness; from both faces each bites half of it. */
+function throughDepth(draft: Draft) {
+  const unit = draft['piece.thickness.unit'];
+  const whole = amount(draft['piece.thickness'], unit);
+  if (draft['piece.faces'] !== 'both' || typeof whole?.value !== 'number') return whole;
+  try {
+    const metres = toSi(whole.value, unit, 'length');
+    return { value: Number((fromSi(metres, 'mm') / 2).toPrecision(6)), unit: 'mm' };
+  } catch (error) {
+    // no such gauge: the thickness itself is at fault, and says so
+    if (error instanceof RangeError) return whole;
+    throw error;
+  }
+}
+
+/** What is on the piece decides before the sheet's own metal does. */
+const metalOf = (draft: Draft): string => {
+  const attached = draft['piece.attached'].split(' ');
+  if (attached.includes('oldsolder')) return 'cadmium-solder';
+  return attached.includes('plating') ? 'plated' : draft['piece.metal'];
+};
 
 function pieceFile(draft: Draft) {
   const length = draft['unit.length'];
@@ -27,16 +50,15 @@ function pieceFile(draft: Draft) {
         : { width: amount(draft['piece.width'], length), height: amount(draft['piece.height'], length) };
   const area = draft['piece.area'];
   const share = typedNumber(draft['piece.openShare']);
-  const attached = draft['piece.attached'].split(' ');
   return {
-    metal: attached.includes('plating') ? 'plated' : draft['piece.metal'],
+    metal: metalOf(draft),
     shape,
     ...size,
     thickness: amount(draft['piece.thickness'], draft['piece.thickness.unit']),
     faces: draft['piece.faces'],
     ...(area === 'area' ? { openArea: amount(draft['piece.openArea'], 'cm2') } : {}),
     ...(area === 'share' ? { openShare: typeof share === 'number' ? share / 100 : share } : {}),
-    depth: { value: planned, unit: 'mm' },
+    depth: draft['piece.purpose'] === 'through' ? throughDepth(draft) : { value: planned, unit: 'mm' },
     count: typedNumber(draft['piece.count']),
     through: draft['piece.through'] === 'yes',
   };
@@ -117,30 +139,35 @@ export function jobFileOf(draft: Draft): object {
   };
 }
 
-/** What stands in for fields that are still blank, so that a wrong pairing is refused at the first question. */
-const standIns: Partial<Record<FieldId, string>> = {
-  'piece.width': '30',
-  'piece.height': '40',
-  'piece.diameter': '30',
-  'piece.length': '60',
-  'piece.thickness': '1',
-  'cathode.width': '30',
-  'cathode.height': '40',
+/** What stands in for fields that are still blank, mm, so that a wrong pairing is refused at the first question. */
+const standIns: Partial<Record<FieldId, number>> = {
+  'piece.width': 30,
+  'piece.height': 40,
+  'piece.diameter': 30,
+  'piece.length': 60,
+  'cathode.width': 30,
+  'cathode.height': 40,
 };
+const MM_PER_INCH = 25.4;
 
 /** A draft with stand-ins for blanks. A tub still unknown becomes a jug, which nothing can fail to fit. */
 export function filledDraft(draft: Draft): Draft {
   const tubFields = ['tub.length', 'tub.width', 'tub.fill', 'tub.diameter', 'tub.waterByJug'] as const;
   const needed = { box: [0, 1, 2], round: [3, 2], jug: [4] }[draft['tub.kind']] ?? [];
   const isTubBlank = needed.some((i) => draft[tubFields[i] as FieldId].trim() === '');
-  const blanks = Object.entries(standIns).filter(([field]) => draft[field as FieldId].trim() === '');
+  const perUnit = draft['unit.length'] === 'in' ? MM_PER_INCH : 1;
+  const blanks = Object.entries(standIns)
+    .filter(([field]) => draft[field as FieldId].trim() === '')
+    .map(([field, mm]): [string, string] => [field, String(Number((mm / perUnit).toPrecision(4)))]);
+  const isAreaBlank =
+    draft[draft['piece.area'] === 'area' ? 'piece.openArea' : 'piece.openShare'].trim() === '';
+  const isThicknessBlank = draft['piece.thickness'].trim() === '';
   return {
     ...draft,
     ...Object.fromEntries(blanks),
+    ...(isThicknessBlank ? { 'piece.thickness': '1', 'piece.thickness.unit': 'mm' } : {}),
     ...(isTubBlank ? { 'tub.kind': 'jug', 'tub.waterByJug': '500' } : {}),
-    ...(draft['piece.openArea'].trim() === '' && draft['piece.openShare'].trim() === ''
-      ? { 'piece.area': 'later' }
-      : {}),
+    ...(isAreaBlank ? { 'piece.area': 'later' } : {}),
   };
 }
 

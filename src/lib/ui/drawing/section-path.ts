@@ -1,0 +1,61 @@
+/** Geometry of the section drawing: one scale for everything below the resist. */
+
+const LEFT = 10;
+const RIGHT = 270;
+/** the open line in the resist */
+const [FROM, TO] = [95, 185] as const;
+export const sectionTop = 44;
+/** how deep a groove is drawn, and how much of a sheet is shown under it */
+const DEPTH = 46;
+const WHOLE = 100;
+const MOST = 118;
+const WIDEST = 60;
+
+export interface Section {
+  /** outline of the metal that stays */
+  readonly metal: string;
+  /** where a sheet too thick to show is broken off; null when it shows whole */
+  readonly breakAt: number | null;
+  readonly bottom: number;
+  /** y of the groove's floor */
+  readonly floor: number;
+  /** x from where the metal begins to the resist's edge */
+  readonly side: readonly [number, number];
+  /** drawing units per metre */
+  readonly scale: number;
+}
+
+/**
+ * Lays out a groove under an open line, or one on each face.
+ * @param thickness depth undercut all in m
+ */
+export function sectionOf(thickness: number, depth: number, undercut: number, faces: 1 | 2): Section {
+  const isThrough = faces * depth >= thickness * 0.999;
+  const scale =
+    isThrough || faces === 2
+      ? WHOLE / thickness
+      : Math.min(DEPTH / depth, WIDEST / Math.max(undercut, Number.MIN_VALUE));
+  const whole = thickness * scale;
+  const bottom = sectionTop + Math.min(whole, MOST);
+  const down = Math.min(depth * scale, whole / faces);
+  const across = Math.min(undercut * scale, WIDEST);
+  const [left, right] = [FROM - across, TO + across];
+  const floor = sectionTop + down;
+  const roof = bottom - down;
+  const into = (x: number, y: number, sweep: 0 | 1): string => `A${across} ${down} 0 0 ${sweep} ${x} ${y}`;
+
+  const top = `H${left}${into(FROM, floor, 0)}`;
+  const end = `H${LEFT}z`;
+  const under = faces === 2 ? `H${right}${into(TO, roof, 0)}H${FROM}${into(left, bottom, 0)}` : '';
+  const metal = isThrough
+    ? `M${LEFT} ${sectionTop}${top}${faces === 2 ? into(left, bottom, 0) : ''}${end}` +
+      `M${RIGHT} ${sectionTop}H${right}${into(TO, floor, 1)}${faces === 2 ? into(right, bottom, 1) : ''}H${RIGHT}z`
+    : `M${LEFT} ${sectionTop}${top}H${TO}${into(right, sectionTop, 0)}H${RIGHT}V${bottom}${under}${end}`;
+  return { metal, breakAt: whole > MOST ? bottom - 22 : null, bottom, floor, side: [left, FROM], scale };
+}
+
+/** Life size is about this many drawing units a metre on a phone held upright. */
+const LIFE = 3300;
+
+/** How many times life size, to one digit. */
+export const enlargement = (scale: number): number => Number((scale / LIFE).toPrecision(1));
