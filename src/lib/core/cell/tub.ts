@@ -63,8 +63,10 @@ export type Misfit = 'tooTall' | 'tooWide' | 'tooLong' | 'tooMany' | 'crowded';
 /** Checks the piece and gap against the tub. A jug has no walls to check against. */
 export function misfit(piece: Piece, cathode: Cathode, tub: Tub): Misfit | null {
   if (tub.kind === 'jug') return null;
-  if (piece.height > tub.fill) return 'tooTall';
-  const across = Math.max(piece.width, cathode.width);
+  // a disc is held as the square of equal area: its diameter is what has to fit
+  const reach = piece.shape === 'disc' ? 2 / Math.sqrt(Math.PI) : 1;
+  if (reach * piece.height > tub.fill) return 'tooTall';
+  const across = Math.max(reach * piece.width, cathode.width);
   const along = cathode.gap + piece.thickness + PLATE_THICKNESS;
   if (tub.kind === 'round') {
     if (across > tub.diameter) return 'tooWide';

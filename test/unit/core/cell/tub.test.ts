@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { boxOf, displaced, immersedHeight, misfit } from '../../../../src/lib/core/cell/tub.ts';
 import type { Tub } from '../../../../src/lib/core/cell/setup.ts';
 import { si } from '../../../../src/lib/core/units/quantity.ts';
-import { amount, jobOf, patched, pendant } from '../../../fixtures/jobs.ts';
+import { amount, jobOf, patched, pendant, tokens } from '../../../fixtures/jobs.ts';
 
 const mm = (value: number) => si<'length'>(value / 1e3);
 const round = (diameter: number, fill: number): Tub => ({
@@ -65,6 +65,12 @@ describe('the fit', () => {
   ] as const)('%s, and just not', (reason, over, under) => {
     expect(fits(over)).toBe(reason);
     expect(fits(under)).toBeNull();
+  });
+  test('measures a disc by its diameter', () => {
+    const { piece, cathode, tub } = jobOf(tokens());
+    const filled = (mm: number) => ({ ...tub, fill: mm / 1e3 }) as typeof tub;
+    expect(misfit(piece, cathode, filled(25.01))).not.toBe('tooTall');
+    expect(misfit(piece, cathode, filled(24.9))).toBe('tooTall');
   });
   test('in a round tub counts across and along together', () => {
     const tub = { diameter: amount(40, 'mm'), fill: amount(60, 'mm') };
