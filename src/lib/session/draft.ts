@@ -44,6 +44,10 @@ export const blankDraft = {
   'bath.strength': '60',
   'bath.water': 'deionised',
   'bath.temperature': '20',
+  /** metal family that the recipe was proposed for; own once the maker has chosen */
+  'bath.for': '',
+  /** ms since 1970, when the salt went in; blank before */
+  'bath.mixedAt': '',
   /** smallest step of the maker's scale, g; none when there is no fine scale */
   scale: '1',
   'resist.kind': 'nail-varnish',

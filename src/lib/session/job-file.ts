@@ -168,6 +168,8 @@ export function filledDraft(draft: Draft): Draft {
     ...(isThicknessBlank ? { 'piece.thickness': '1', 'piece.thickness.unit': 'mm' } : {}),
     ...(isTubBlank ? { 'tub.kind': 'jug', 'tub.waterByJug': '500' } : {}),
     ...(isAreaBlank ? { 'piece.area': 'later' } : {}),
+    ...(draft['bath.salt'] === 'no-label' ? { 'bath.salt': blankDraft['bath.salt'] } : {}),
+    ...(draft['supply.volts'].trim() === '' ? { 'supply.volts': blankDraft['supply.volts'] } : {}),
   };
 }
 

@@ -1,26 +1,40 @@
 /** A recipe that a maker's scale can show. */
 export type Weighing =
   | { readonly kind: 'weigh'; readonly grams: number }
-  /** dissolve a round mass in a round volume and pour off what is wanted */
+  /** more than is wanted, of the same strength: pour off what the tub takes */
   | { readonly kind: 'pour'; readonly grams: number; readonly waterMl: number; readonly pourMl: number };
 
-/** Salt for a stock that a kitchen scale shows well, g. */
-const STOCK = 100;
+/** What a kitchen scale, or a packet with its weight printed on, gives well enough, g. */
+const WHOLE = 50;
+/** A mass below this many steps of the scale is shown too coarsely: off by more than a tenth. */
+const LEAST_STEPS = 5;
+/** Marks on a jug, mL. */
+const JUG = 5;
+
+const nearest = (value: number, step: number): number =>
+  Number((Math.round(value / step) * step).toPrecision(6));
+
+interface Wanted {
+  /** salt for the tub, g */
+  readonly grams: number;
+  /** g per litre of water */
+  readonly strength: number;
+  /** bath that the tub takes, mL */
+  readonly bathMl: number;
+}
 
 /**
- * Rounds the salt to the scale, or makes a larger stock to pour from when there is no fine scale.
- * @param grams salt wanted
- * @param strength g per litre of water
+ * Rounds the salt to the scale. Where the scale is too coarse, or there is none, mixes a whole number of
+ * 50 g into the water that gives the same strength: strength does not care how much is made.
  * @param step smallest step of the scale, g; null without a fine one
  */
-export function weighingFor(grams: number, strength: number, step: number | null): Weighing {
-  if (step !== null && grams >= 5 * step)
-    return { kind: 'weigh', grams: Number((Math.round(grams / step) * step).toPrecision(6)) };
-  const stock = STOCK * Math.max(1, Math.ceil(grams / STOCK));
+export function weighingFor({ grams, strength, bathMl }: Wanted, step: number | null): Weighing {
+  if (step !== null && grams >= LEAST_STEPS * step) return { kind: 'weigh', grams: nearest(grams, step) };
+  const stock = WHOLE * Math.max(1, Math.ceil(grams / WHOLE));
   return {
     kind: 'pour',
     grams: stock,
-    waterMl: Math.round((1000 * stock) / strength),
-    pourMl: Math.round((1000 * grams) / strength),
+    waterMl: nearest((1000 * stock) / strength, JUG),
+    pourMl: nearest(bathMl, JUG),
   };
 }

@@ -32,6 +32,7 @@ const fieldNames: Readonly<Record<string, string>> = {
 /** A fault as a maker reads it: what was found, what is expected. */
 export function faultText({ path, found, expected }: Fault, field: string): string {
   const name = fieldNames[field] ?? fieldNames[path.replace(/\.(value|unit)$/, '')] ?? path;
+  if (path === 'bath.salt') return 'A jar without a label makes no bath. Choose a salt that you can name.';
   const typed = found.replace(/^"(.*)"$/, '$1');
   return typed === 'nothing' || typed === ''
     ? `${name} is missing: type a number.`

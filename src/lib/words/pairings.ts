@@ -1,4 +1,5 @@
 import type { MetalFamily } from '../core/facts/metals.ts';
+import type { SaltRefusal } from '../core/facts/salts.ts';
 import type { Anion } from '../core/facts/salts/salt-facts.ts';
 
 /** What the metal and the bath do to each other, in a sentence. */
@@ -19,3 +20,19 @@ export const pairingTexts: Readonly<Record<MetalFamily, Readonly<Record<Anion, s
     sulfate: 'Copper and zinc leave together, slowly.',
   },
 };
+
+/** Why a known salt makes no bath, in a sentence. */
+export const refusedSaltTexts: Readonly<Record<SaltRefusal, string>> = {
+  ammoniumNitrate: 'It feeds fires and explosions, and with silver it makes a crust that can explode.',
+  ammonium: 'Ammonium takes up silver and copper, and with silver it makes a crust that can explode.',
+  chlorideOther: 'It would act much like table salt, but nothing here is measured for it.',
+  treatmentOnly: 'It changes a used bath; it does not carry a bite.',
+  poorBath: 'It bites badly, or costs more than it gives.',
+  etchant: 'It etches by itself, without current, so no amp-hours can be counted.',
+};
+
+/** What the care is that a salt asks for. */
+export const saltCareTexts = {
+  chlorine: 'Open the window: if the current falls away it can give chlorine.',
+  film: 'Stop often and brush the film off.',
+} as const;

@@ -1,0 +1,47 @@
+import type { Plan } from '../core/plan/plan.ts';
+import { instructionTexts } from '../words/instructions.ts';
+import { fill } from '../words/render.ts';
+import { weighingFor } from './stock.ts';
+import type { Weighing } from './stock.ts';
+
+export interface MixingLine {
+  readonly id: string;
+  readonly text: string;
+}
+
+/** How the plan's salt is weighed on the maker's scale; null for a bath that is mixed already. */
+export function weighingOf({ figures, job }: Plan, scale: string): Weighing | null {
+  const { salt_mass: salt, bath_volume: bath } = figures;
+  if (!salt || !bath || job.bath.record !== null) return null;
+  return weighingFor(
+    { grams: salt.value, strength: job.bath.strength, bathMl: bath.value },
+    scale === 'none' ? null : Number(scale),
+  );
+}
+
+/**
+ * The plan's lines of mixing, with the mass as the maker's scale can show it. A stock is mixed in a jug
+ * and poured, so that its lines stand in for the tub's.
+ */
+export function mixingLines(plan: Plan, scale: string): readonly MixingLine[] {
+  const weighing = weighingOf(plan, scale);
+  const lines = plan.instructions.filter(({ step }) => step === 'electrolyte');
+  const text = (id: string, params: Parameters<typeof fill>[1]): MixingLine => ({
+    id,
+    text: fill(instructionTexts[id] ?? '', params),
+  });
+  return lines.flatMap(({ id, params }): MixingLine[] => {
+    if (weighing && id === 'weigh-salt')
+      return [text(id, { ...params, mass: { value: weighing.grams, unit: 'g' } })];
+    if (weighing?.kind === 'pour') {
+      if (id === 'pour-water' || id === 'pour-jug')
+        return [text('stock-water', { ...params, water: { value: weighing.waterMl, unit: 'mL' } })];
+      if (id === 'label-tub')
+        return [
+          text('stock-pour', { volume: { value: weighing.pourMl, unit: 'mL' } }),
+          text('label-both', {}),
+        ];
+    }
+    return [text(id, params)];
+  });
+}

@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest';
+import { weighingFor } from '../../../src/lib/session/stock.ts';
+
+const bath = { grams: 29.6, strength: 60, bathMl: 500 };
+
+describe('weighing on the maker’s own scale', () => {
+  it.each([
+    [0.1, 29.6],
+    [1, 30],
+    [5, 30],
+  ])('rounds to a step of %f g', (step, grams) => {
+    expect(weighingFor(bath, step)).toEqual({ kind: 'weigh', grams });
+  });
+
+  it.each([
+    ['no fine scale', 29.6, null],
+    ['a scale that would be off by more than a tenth', 24, 5],
+  ] as const)('makes a round stock of the same strength with %s', (_name, grams, step) => {
+    const weighing = weighingFor({ ...bath, grams }, step);
+    expect(weighing).toMatchObject({ kind: 'pour', grams: 50, pourMl: 500 });
+    // strength is salt over water, and jugs show 5 mL
+    if (weighing.kind === 'pour') expect((1000 * weighing.grams) / weighing.waterMl).toBeCloseTo(60, 0);
+  });
+
+  it('makes as much stock as the tub takes', () => {
+    const weighing = weighingFor({ grams: 118, strength: 60, bathMl: 2000 }, null);
+    expect(weighing).toMatchObject({ kind: 'pour', grams: 150, waterMl: 2500, pourMl: 2000 });
+  });
+});
