@@ -41,6 +41,8 @@ export const jobRecord = v.object({
   planAtStart: v.nullable(v.unknown()),
   readings: v.array(reading),
   result: v.nullable(result),
+  /** when the supply went off, by the run's start, where the maker knows better than the clock of the page */
+  switchedOff: v.optional(v.record(text, time)),
 });
 
 export type JobRecord = v.InferOutput<typeof jobRecord>;
@@ -62,6 +64,8 @@ export const bathRecord = v.object({
   /** mg/L by element */
   dissolved: v.record(text, v.number()),
   metalGroup: text,
+  /** mL */
+  volumeMl: v.optional(v.number()),
   where: v.picklist(['shelf', 'handed-over']),
 });
 

@@ -5,6 +5,7 @@ import type { Plan } from '../core/plan/plan.ts';
 import type { StepId } from '../core/rules/rule.ts';
 import type { Durability, Notebook } from '../notebook/store.ts';
 import type { JobRecord, Reading, Result } from '../notebook/records.ts';
+import { checkNamed } from '../procedure/checks.ts';
 import { foundationOf } from '../procedure/foundation.ts';
 import type { Foundation } from '../procedure/foundation.ts';
 import type { ProcedureEvent } from '../procedure/events.ts';
@@ -12,9 +13,11 @@ import { procedure, procedureVersion } from '../procedure/machine.ts';
 import type { Procedure } from '../procedure/machine.ts';
 import type { Planner } from '../work/planner.ts';
 import { viewOf } from './actor-view.svelte.ts';
+import { restBell, unlockBell } from './alarm.ts';
 import { draftFrom } from './draft.ts';
 import type { Draft, FieldId } from './draft.ts';
 import { fieldOf, filledDraft, jobFileOf } from './job-file.ts';
+import type { StopReason } from './run-log.ts';
 import { holdBench } from './updates.ts';
 
 /** Before anything is planned nothing may be mixed or powered. */
@@ -29,6 +32,11 @@ const strictEvents = new Set<ProcedureEvent['type']>([
   'depth.judged',
   'job.restored',
 ]);
+
+/** A look before power, or Start itself. */
+const isBeforePower = (event: ProcedureEvent): boolean =>
+  event.type === 'start.pressed' ||
+  (event.type === 'check.answered' && checkNamed(event.check).hold === 'power');
 
 interface Parts {
   readonly notebook: Notebook;
@@ -150,17 +158,28 @@ export class JobSession {
   /** Sends a fact to the procedure and writes it down; the grave ones strictly. */
   send(event: ProcedureEvent): void {
     if (!this.mayWrite) return;
+    // inside the tap: the bell may then sound when the time is up
+    if (isBeforePower(event)) unlockBell();
     this.#tell(event);
   }
 
-  #tell(event: ProcedureEvent): void {
+  /** Stops, and writes down why: the screens that follow go on from there. */
+  stop(why: StopReason, symptom?: string): void {
+    if (!this.mayWrite) return;
+    this.#tell(
+      { type: 'stop.pressed', at: this.now },
+      { why, ...(symptom === undefined ? {} : { symptom }) },
+    );
+  }
+
+  #tell(event: ProcedureEvent, note: Readonly<Record<string, string>> = {}): void {
     this.#view.send(event);
     const started = event.type === 'start.pressed' && this.isPowered;
     this.#keep(
       {
         snapshot: this.#actor.getPersistedSnapshot(),
         procedureVersion,
-        ...(event.type === 'plan.changed' ? {} : { events: [...this.record.events, { ...event }] }),
+        ...(event.type === 'plan.changed' ? {} : { events: [...this.record.events, { ...event, ...note }] }),
         ...(started ? { planAtStart: JSON.parse(JSON.stringify(this.plan)) as unknown } : {}),
       },
       strictEvents.has(event.type) ? 'strict' : 'relaxed',
@@ -178,6 +197,11 @@ export class JobSession {
 
   setResult(result: Result): void {
     this.#keep({ result }, 'relaxed');
+  }
+
+  /** The maker knows when the supply of a run went off. */
+  tellOff(startedAt: number, at: number): void {
+    this.#keep({ switchedOff: { ...this.record.switchedOff, [String(startedAt)]: at } }, 'strict');
   }
 
   /** Resolves when everything so far is on the disk. */
@@ -226,8 +250,10 @@ export class JobSession {
   }
 
   #release(): void {
-    this.#letGo?.();
+    if (this.#letGo === null) return;
+    this.#letGo();
     this.#letGo = null;
+    restBell();
   }
 
   close(): void {

@@ -15,3 +15,17 @@ export function spanText(ms: number): string {
   if (hours > 0) return `${String(hours)} h ${String(minutes)} min`;
   return minutes > 0 ? `${String(minutes)} min ${String(seconds)} s` : `${String(seconds)} s`;
 }
+
+/** The same, its digits apart from what follows or leads them, where a clock counts to twelve. */
+export function clockParts(at: number): { readonly digits: string; readonly half: string } {
+  const parts = new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' }).formatToParts(at);
+  const half = parts.find(({ type }) => type === 'dayPeriod')?.value ?? '';
+  return {
+    digits: parts
+      .filter(({ type }) => type !== 'dayPeriod')
+      .map(({ value }) => value)
+      .join('')
+      .trim(),
+    half,
+  };
+}

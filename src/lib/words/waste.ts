@@ -9,6 +9,8 @@ export const wasteTexts = {
     'Check your country’s rules: they change, and the collection’s word counts, not this page’s (November 2026).',
   strictest:
     'No country was given, so the strictest holds: hand over untreated, and nothing down any drain but unused table salt or baking soda.',
+  store:
+    'Upright, in a tray, locked away from children, pets, food and frost. Apart from acids, ammonia, bleach, solvents, and from the other metal group’s jar.',
   scale:
     'For scale, not a pouring limit: United States rule 40 CFR 261.24 calls liquid waste toxic from 5 mg/L silver. Copper has no line there, and does harm in water all the same.',
 } as const;

@@ -1,0 +1,132 @@
+import type { Plan } from '../core/plan/plan.ts';
+import type { JobRecord, Reading } from '../notebook/records.ts';
+import type { Run } from '../procedure/machine.ts';
+import { chargeSoFar, endOf, energised, stopAt } from './revise.ts';
+import type { Spread, Target } from './revise.ts';
+import { targetOf } from './target.ts';
+
+/** Why Stop was pressed; the record keeps it with the event. */
+export type StopReason = 'done' | 'look' | 'wrong';
+
+export interface Stop {
+  readonly why: StopReason | 'page-went';
+  /** what looked wrong, by id */
+  readonly symptom: string | null;
+}
+
+type Events = JobRecord['events'];
+
+const timeOf = (event: Events[number]): number => (typeof event['at'] === 'number' ? event['at'] : 0);
+const reasons: readonly unknown[] = ['done', 'look', 'wrong'] satisfies StopReason[];
+
+/** How the run that is ending, or the last one, came to its stop; null before the first. */
+export function lastStop(events: Events): Stop | null {
+  const started = events.findLastIndex(({ type }) => type === 'start.pressed');
+  if (started < 0) return null;
+  const event = events
+    .slice(started + 1)
+    .find(({ type }) => type === 'stop.pressed' || type === 'job.restored');
+  if (!event) return null;
+  if (event.type === 'job.restored') return { why: 'page-went', symptom: null };
+  return {
+    why: reasons.includes(event['why']) ? (event['why'] as StopReason) : 'done',
+    symptom: typeof event['symptom'] === 'string' ? event['symptom'] : null,
+  };
+}
+
+/**
+ * The earliest moment at which a run's current may have ended: when Stop was pressed, or when the page
+ * that went was last heard from. The latest is when the meter was seen at zero.
+ */
+export function earliestOff(run: Run, events: Events, readings: readonly Reading[], now: number): number {
+  const end = endOf(run, now);
+  const stopped = run.stoppedAt ?? end;
+  const isRestored = events.some((event) => event.type === 'job.restored' && timeOf(event) === stopped);
+  if (!isRestored) return Math.max(run.startedAt, Math.min(stopped, end));
+  const heard = [...events, ...readings.map(({ at }) => ({ type: 'reading', at }))]
+    .map(timeOf)
+    .filter((at) => at >= run.startedAt && at < stopped);
+  return Math.max(run.startedAt, ...heard);
+}
+
+/** Runs with the moment of switching off that the maker remembers, where it differs. */
+export const runsAsTold = (runs: readonly Run[], told: JobRecord['switchedOff'] = {}): readonly Run[] =>
+  runs.map((run) => ({ ...run, offAt: told[String(run.startedAt)] ?? run.offAt }));
+
+/** Doubt about the end of a run below which nothing is asked, ms. */
+const DOUBT = 2 * 60_000;
+
+/** Between which moments the supply of a run went off. */
+export interface Doubt {
+  readonly run: Run;
+  readonly earliest: number;
+  readonly latest: number;
+  /** the stop as last planned, where it lies between */
+  readonly planned: number | null;
+}
+
+/** The last run, when the moment of switching off is in doubt and has not been told. */
+export function runInDoubt(record: JobRecord, runs: readonly Run[], target: Target | null): Doubt | null {
+  const run = runs.at(-1);
+  if (!run?.offAt || record.switchedOff?.[String(run.startedAt)] !== undefined) return null;
+  const earliest = earliestOff(run, record.events, record.readings, run.offAt);
+  const latest = run.offAt;
+  if (latest - earliest <= DOUBT) return null;
+  const going = [...runs.slice(0, -1), { ...run, stoppedAt: null, offAt: null }];
+  const told = runsAsTold(going, record.switchedOff);
+  const planned = target ? stopAt(told, record.readings, target, earliest) : null;
+  const isBetween = planned !== null && planned > earliest && planned < latest;
+  return { run, earliest, latest, planned: isBetween ? planned : null };
+}
+
+/** What has happened so far, against the plan as it stood at the start. */
+export interface SoFar {
+  readonly plan: Plan | null;
+  readonly target: Target | null;
+  /** as told by the maker */
+  readonly runs: readonly Run[];
+  /** ms with current on */
+  readonly on: number;
+  readonly chargeAh: number;
+  /** less than `chargeAh` when a run's end is in doubt */
+  readonly leastChargeAh: number;
+  /** ms since 1970 */
+  readonly stop: number;
+  /** mean depth by that count, μm */
+  readonly depth: Spread | null;
+}
+
+export function soFar(record: JobRecord, runs: readonly Run[], plan: Plan | null, now: number): SoFar {
+  const stood = (record.planAtStart as Plan | null) ?? plan;
+  const target = targetOf(stood);
+  const told = runsAsTold(runs, record.switchedOff);
+  const on = energised(told, now);
+  if (!target)
+    return { plan: stood, target, runs: told, on, chargeAh: 0, leastChargeAh: 0, stop: now, depth: null };
+  const chargeOf = (some: readonly Run[]): number => chargeSoFar(some, record.readings, target, now);
+  const chargeAh = chargeOf(told);
+  const least = told.map((run) =>
+    run.offAt === null || record.switchedOff?.[String(run.startedAt)] !== undefined
+      ? run
+      : { ...run, offAt: earliestOff(run, record.events, record.readings, now) },
+  );
+  const leastChargeAh = chargeOf(least);
+  const depth = stood?.figures.depth;
+  const share = (charge: number): number => (target.chargeAh > 0 ? charge / target.chargeAh : 0);
+  return {
+    plan: stood,
+    target,
+    runs: told,
+    on,
+    chargeAh,
+    leastChargeAh,
+    stop: stopAt(told, record.readings, target, now),
+    depth: depth
+      ? {
+          value: depth.value * share(chargeAh),
+          low: depth.low * share(leastChargeAh),
+          high: depth.high * share(chargeAh),
+        }
+      : null,
+  };
+}

@@ -1,0 +1,23 @@
+/** What a reading out of order means, and what to do first. */
+export const readingTexts = {
+  'stop-hot': {
+    stop: true,
+    text: '40 °C or more: stop now. Resist lifts and gas takes over. Let the bath cool.',
+  },
+  'volts-high': {
+    stop: true,
+    text: '10 V or more: stop now, then turn the volts down to what the plan says.',
+  },
+  'amps-jumped': {
+    stop: true,
+    text: 'Amps are up by half: resist is lifting, or the parts touch. Stop and look.',
+  },
+  'amps-gone': {
+    stop: true,
+    text: 'Amps have fallen below half: film, a loose clip, or the metal is used up. Stop and look.',
+  },
+  warm: {
+    stop: false,
+    text: '35 °C or more: turn the amps down, or stop and let it cool. Look at the thermometer every minute.',
+  },
+} as const;
