@@ -50,7 +50,7 @@ const serializeState = (snapshot: Snapshot): string => {
   const inOrder = holdIds.map(
     (hold) => checksOf(hold, plan).filter((check) => freshnessOf(check, context, at) === 'fresh').length,
   );
-  return JSON.stringify([pathOf(snapshot), inOrder, context.rebite]);
+  return JSON.stringify([pathOf(snapshot), inOrder, context.runs.length > context.runsBeforeMask]);
 };
 
 describe('every shortest path', () => {

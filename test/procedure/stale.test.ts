@@ -117,6 +117,35 @@ describe('under power', () => {
   });
 });
 
+test('a run of an older procedure opens at the question whether the supply is off, and nowhere else leads out', () => {
+  const opened = step(start(plan), { type: 'job.restored', at: 9_000, poweredSince: 1_000 });
+  expect(pathOf(opened)).toBe('etch.stopping');
+  expect(opened.hasTag('powered')).toBe(true);
+  expect(opened.context.runs).toEqual([{ startedAt: 1_000, stoppedAt: 9_000, offAt: null }]);
+  const off = step(opened, { type: 'meter.read', reading: 'zero', at: 9_500 });
+  expect(pathOf(off)).toBe('etch.looking');
+  // no answer came along, so that power needs every one of them
+  const deeper = step(off, { type: 'depth.judged', verdict: 'deeper', at: 9_600 });
+  expect(pathOf(step(deeper, { type: 'start.pressed', at: 9_600 }))).toBe('etch.hold');
+});
+
+test('back from the power hold goes to the piece that was bitten, not past it', () => {
+  let now = step(step(toRunning(plan), { type: 'stop.pressed', at: 2_000 }), {
+    type: 'meter.read',
+    reading: 'zero',
+    at: 2_000,
+  });
+  now = step(step(now, { type: 'depth.judged', verdict: 'deeper', at: 2_000 }), { type: 'step.back' });
+  expect(pathOf(now)).toBe('etch.looking');
+  now = step(now, { type: 'depth.judged', verdict: 'enough', at: 2_000 });
+  now = step(clear(now, 'lifting', 2_000), { type: 'step.finished', at: 2_000 });
+  // a new mask has nothing to judge yet
+  now = step(now, { type: 'bite.again', at: 2_000 });
+  now = step(step(now, { type: 'step.finished', at: 2_000 }), { type: 'step.finished', at: 2_000 });
+  expect(pathOf(now)).toBe('etch.hold');
+  expect(pathOf(step(now, { type: 'step.back' }))).toBe('settings');
+});
+
 test('biting a stripped piece again asks every power check anew', () => {
   let now = step(step(toRunning(plan), { type: 'stop.pressed', at: 2_000 }), {
     type: 'meter.read',

@@ -127,7 +127,12 @@ export const checks: readonly Check[] = [
     { inputs: ['bath.salt', 'place'], figures: ['hydrogen'] },
   ),
   choice('power', 'goggles-at-bath', { 'on-eyes': true, off: false }),
-  choice('power', 'mask-holds', { gaps: false, whole: true }, { inputs: ['resist', 'piece.depth'] }),
+  choice(
+    'power',
+    'mask-holds',
+    { gaps: false, whole: true },
+    { inputs: ['resist', 'piece.depth', 'hanger', 'attached'] },
+  ),
 
   choice('lifting', 'meter-reads', { 'not-zero': false, zero: true, 'not-sure': false }, critical),
   choice('lifting', 'gloves-at-bath', { off: false, torn: false, 'on-whole': true }, critical),

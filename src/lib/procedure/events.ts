@@ -24,4 +24,5 @@ export type ProcedureEvent =
   | { readonly type: 'meter.read'; readonly reading: MeterReading; readonly at: number }
   | { readonly type: 'depth.judged'; readonly verdict: DepthVerdict; readonly at: number }
   | { readonly type: 'bite.again'; readonly at: number }
-  | { readonly type: 'job.restored'; readonly at: number };
+  /** `poweredSince`: its snapshot cannot be read any more, and its events tell of a run that nobody ended */
+  | { readonly type: 'job.restored'; readonly at: number; readonly poweredSince?: number };

@@ -8,7 +8,7 @@ import { doesHoldStand, fingerprintOf, isHoldClear } from './freshness.ts';
 import type { Answers } from './freshness.ts';
 
 /** Raise when states or context change shape: an older snapshot is then not resumed. */
-export const procedureVersion = 1;
+export const procedureVersion = 2;
 
 /** One energised stretch. */
 export interface Run {
@@ -32,8 +32,8 @@ export interface ProcedureContext {
   readonly reached: StepId;
   /** an input changed while powered: stop is asked for at once */
   readonly stopWanted: boolean;
-  /** a piece whose mask came off is bitten again */
-  readonly rebite: boolean;
+  /** runs under a mask that has come off since; 0 for the first bite */
+  readonly runsBeforeMask: number;
 }
 
 const order = (step: StepId): number => stepIds.indexOf(step);
@@ -61,6 +61,8 @@ const machineSetup = setup({
       event.type === 'step.finished' && isHoldClear('lifting', context, event.at),
     mayStore: ({ context, event }) =>
       event.type === 'step.finished' && isHoldClear('storing', context, event.at),
+    hasRunUnderMask: ({ context }) => context.runs.length > context.runsBeforeMask,
+    isLeftPowered: ({ event }) => event.type === 'job.restored' && event.poweredSince !== undefined,
     isPlanned: ({ context }) => context.foundation.mayPower,
     isZero: ({ event }) => event.type === 'meter.read' && event.reading === 'zero',
     goesDeeper: ({ event }) => event.type === 'depth.judged' && event.verdict === 'deeper',
@@ -93,6 +95,12 @@ const machineSetup = setup({
           }
         : {},
     ),
+    // all that is known of a run that an older procedure began
+    adoptRun: assign(({ event }) =>
+      event.type === 'job.restored' && event.poweredSince !== undefined
+        ? { runs: [{ startedAt: event.poweredSince, stoppedAt: event.at, offAt: null }] }
+        : {},
+    ),
     markStopped: assign(({ context, event }) =>
       event.type === 'stop.pressed' || event.type === 'job.restored'
         ? { runs: endRun(context.runs, { stoppedAt: event.at }) }
@@ -108,7 +116,7 @@ const machineSetup = setup({
     })),
     // the mask is new, so nothing seen before the first bite counts for the second
     startRebite: assign(({ context }) => ({
-      rebite: true,
+      runsBeforeMask: context.runs.length,
       answers: Object.fromEntries(
         Object.entries(context.answers).filter(([check]) => checkNamed(check).hold !== 'power'),
       ),
@@ -153,13 +161,21 @@ export const procedure = machineSetup.createMachine({
     runs: [],
     reached: 'metal',
     stopWanted: false,
-    rebite: false,
+    runsBeforeMask: 0,
   }),
   initial: 'metal',
   states: {
     metal: {
       entry: reach('metal'),
-      on: { ...atRest, 'step.finished': 'electrodes', 'step.chosen': choices },
+      on: {
+        ...atRest,
+        'step.finished': 'electrodes',
+        'step.chosen': choices,
+        'job.restored': [
+          { guard: 'isLeftPowered', target: '#job.etch.stopping', actions: 'adoptRun' },
+          { actions: 'spendCritical' },
+        ],
+      },
     },
     electrodes: {
       entry: reach('electrodes'),
@@ -196,7 +212,8 @@ export const procedure = machineSetup.createMachine({
           on: {
             ...atRest,
             'start.pressed': { guard: 'mayPower', target: 'running', actions: 'beginRun' },
-            'step.back': '#job.settings',
+            // a bitten piece has not been judged yet: nobody has to power it again to say that it is deep enough
+            'step.back': [{ guard: 'hasRunUnderMask', target: 'looking' }, { target: '#job.settings' }],
             'step.chosen': choices,
           },
         },

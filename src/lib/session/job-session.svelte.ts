@@ -17,6 +17,8 @@ import { restBell, unlockBell } from './alarm.ts';
 import { draftFrom } from './draft.ts';
 import type { Draft, FieldId } from './draft.ts';
 import { fieldOf, filledDraft, jobFileOf } from './job-file.ts';
+import { isPreference, keepPreferences } from './preferences.ts';
+import { unendedSince } from './run-log.ts';
 import type { StopReason } from './run-log.ts';
 import { holdBench } from './updates.ts';
 
@@ -70,6 +72,8 @@ export class JobSession {
   readonly #minds: { unsubscribe: () => void };
   /** lets the bench go; null while nothing is powered */
   #letGo: (() => void) | null = null;
+  /** begun under a procedure whose snapshot cannot be resumed, and not known to have ended */
+  readonly #poweredSince: number | null;
   #planned: Promise<void> = Promise.resolve();
   #writes: Promise<void> = Promise.resolve();
   #durability: Durability = 'relaxed';
@@ -81,6 +85,7 @@ export class JobSession {
     this.record = record;
     this.draft = draftFrom(record.draft);
     const resumes = record.snapshot !== null && record.procedureVersion === procedureVersion;
+    this.#poweredSince = resumes ? null : unendedSince(record.events);
     this.#actor = createActor(procedure, {
       input: { foundation: nothingYet },
       ...(resumes ? { snapshot: record.snapshot as never } : {}),
@@ -95,7 +100,10 @@ export class JobSession {
 
   /** Plans the stored draft and tells the procedure that it was away. */
   async open(): Promise<void> {
-    if (this.record.snapshot !== null) this.#tell({ type: 'job.restored', at: this.#parts.now() });
+    const at = this.#parts.now();
+    if (this.#poweredSince !== null)
+      this.#tell({ type: 'job.restored', at, poweredSince: this.#poweredSince });
+    else if (this.record.snapshot !== null) this.#tell({ type: 'job.restored', at });
     await this.settle();
     await this.saved();
   }
@@ -122,6 +130,8 @@ export class JobSession {
     if (!this.mayWrite) return;
     this.draft = { ...this.draft, [field]: value };
     this.#keep({ draft: this.draft }, 'relaxed');
+    // a disk that is full says so with the job itself
+    if (isPreference(field)) void keepPreferences(this.#parts.notebook, this.draft).catch(() => undefined);
     if (this.isPowered) void this.settle();
   }
 
@@ -173,6 +183,8 @@ export class JobSession {
   }
 
   #tell(event: ProcedureEvent, note: Readonly<Record<string, string>> = {}): void {
+    // a start that was refused never was: the record must not tell of a run
+    if (event.type === 'start.pressed' && !this.snapshot.can(event)) return;
     this.#view.send(event);
     const started = event.type === 'start.pressed' && this.isPowered;
     this.#keep(

@@ -34,6 +34,14 @@ export function lastStop(events: Events): Stop | null {
   };
 }
 
+/** When the run began that no reading of zero has ended since; null when the last one was ended. */
+export function unendedSince(events: Events): number | null {
+  const last = events.findLast(
+    (event) => event.type === 'start.pressed' || (event.type === 'meter.read' && event['reading'] === 'zero'),
+  );
+  return last?.type === 'start.pressed' ? timeOf(last) : null;
+}
+
 /**
  * The earliest moment at which a run's current may have ended: when Stop was pressed, or when the page
  * that went was last heard from. The latest is when the meter was seen at zero.
