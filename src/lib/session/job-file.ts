@@ -27,6 +27,9 @@ function throughDepth(draft: Draft) {
   }
 }
 
+/** Things on a piece that make it no piece for this bath. */
+const isRefused = (thing: string): boolean => thing === 'oldsolder' || thing === 'plating';
+
 /** What is on the piece decides before the sheet's own metal does. */
 const metalOf = (draft: Draft): string => {
   const attached = draft['piece.attached'].split(' ');
@@ -61,6 +64,7 @@ function pieceFile(draft: Draft) {
     depth: draft['piece.purpose'] === 'through' ? throughDepth(draft) : { value: planned, unit: 'mm' },
     count: typedNumber(draft['piece.count']),
     through: draft['piece.through'] === 'yes',
+    attached: draft['piece.attached'].split(' ').filter((thing) => !isRefused(thing) && thing !== ''),
   };
 }
 
@@ -132,6 +136,7 @@ export function jobFileOf(draft: Draft): object {
         ? { record: draft['bath.record'], dissolved: heldBefore(draft) }
         : {}),
     },
+    hanger: draft.hanger,
     resist: { kind: draft['resist.kind'] },
     supply: supplyFile(draft),
     place: { use: draft['place.use'], ...(room ? { room } : {}), ...(country ? { country } : {}) },

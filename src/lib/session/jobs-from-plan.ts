@@ -79,6 +79,8 @@ export function draftOf(job: JobInput): Draft {
     'bath.strength': typed(bath.strength),
     'bath.water': bath.water,
     'bath.temperature': typed(bath.temperature - ICE),
+    'piece.attached': job.attached.join(' '),
+    ...(job.hanger === null ? {} : { hanger: job.hanger }),
     'resist.kind': job.resist,
     ...supplyFields(job),
     'place.use': place.use,

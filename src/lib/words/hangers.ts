@@ -1,3 +1,5 @@
+import type { Hanger } from '../core/cell/setup.ts';
+
 /** How current reaches the piece: why this way, and how to do it. Common practice, no source. */
 export const hangers = [
   {
@@ -24,6 +26,9 @@ export const hangers = [
     hint: 'All bite alike, if all hang alike.',
     how: 'Give each piece its own wire from one bar, all as long and as thick, so that each gets its share. Paint the wires up to the line.',
   },
-] as const;
-
-export type HangerId = (typeof hangers)[number]['id'];
+] as const satisfies readonly {
+  readonly id: Hanger;
+  readonly label: string;
+  readonly hint: string;
+  readonly how: string;
+}[];

@@ -4,6 +4,17 @@ export const instructionTexts: Readonly<Record<string, string>> = {
   'measure-piece': 'Measure the sheet: {thickness} thick. Weigh it if you can; the loss tells the depth.',
   'depth-wanted': 'Plan the bite: {depth} on average.',
   'depth-through': 'Etch right through: {depth} on average, from each bare face.',
+  'attached-stones': 'Take the stones out. A piece whose stone stays in is not dipped.',
+  'attached-glue': 'Take all glue off.',
+  'attached-hinges': 'Take hinges, catches and springs off.',
+  'attached-seams': 'Paint each solder seam twice: solder bites faster than sheet.',
+  'hang-wire':
+    'Tape a bare wire end to clean metal on the back. Paint resist over tape and wire, up to the liquid line.',
+  'hang-hole': 'Hook it by its hole, with the piece’s own metal. Paint the hook up to the liquid line.',
+  'hang-tab':
+    'Hold it by the tab, clip above the liquid. Paint the tab up to the liquid line; saw it off at the end.',
+  'hang-rack':
+    'Hang each piece on its own wire from one bar, all alike. Paint the wires up to the liquid line.',
   'hang-piece':
     'Fix the hanger so that it holds the piece and carries the current; keep the clip above the liquid.',
   'plate-opposite': 'Hang the plate, {plate}, exactly opposite the piece, {gap} away, level with it.',

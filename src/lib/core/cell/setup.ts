@@ -56,6 +56,14 @@ export type Tub =
   | { readonly kind: 'round'; readonly diameter: Length; readonly fill: Length }
   | { readonly kind: 'jug'; readonly water: Volume };
 
+/** What stays on the piece and needs a hand; what forbids the bath is a refused metal. */
+export const attachments = ['seams', 'stones', 'glue', 'hinges'] as const;
+export type Attachment = (typeof attachments)[number];
+
+/** How current reaches the piece. */
+export const hangers = ['wire', 'hole', 'tab', 'rack'] as const;
+export type Hanger = (typeof hangers)[number];
+
 export const waters = ['deionised', 'distilled', 'rain', 'tap'] as const;
 export type Water = (typeof waters)[number];
 

@@ -17,7 +17,7 @@ export function instructionsFor(
   figures: Figures,
   settings: Settings | null,
 ): Instruction[] {
-  const { piece, cathode, bath, resist, tub } = job;
+  const { piece, cathode, bath, resist, tub, attached, hanger } = job;
   const { family, anion } = pairing;
   const lines: Instruction[] = [];
   const add = (step: Instruction['step'], id: string, params: Params = {}): void => {
@@ -28,7 +28,9 @@ export function instructionsFor(
   add('metal', 'measure-piece', { thickness: { value: piece.thickness * 1e3, unit: 'mm' } });
   if (figures.depth) add('metal', piece.through ? 'depth-through' : 'depth-wanted', { depth: figures.depth });
 
-  add('electrodes', 'hang-piece');
+  for (const thing of attached) if (thing !== 'seams') add('metal', `attached-${thing}`);
+
+  add('electrodes', hanger === null ? 'hang-piece' : `hang-${hanger}`);
   add('electrodes', 'plate-opposite', {
     plate: cathode.metal,
     gap: { value: cathode.gap * 1e3, unit: 'mm' },
@@ -59,6 +61,7 @@ export function instructionsFor(
   add('resist', 'water-break');
   add('resist', `mask-${resist}`);
   add('resist', piece.faces === 'both' ? 'stop-out-edges' : 'stop-out-back');
+  if (attached.includes('seams')) add('resist', 'attached-seams');
   if (figures.thinnest_line) add('resist', 'thinnest-line', { line: figures.thinnest_line });
 
   if (settings?.control === 'amps') {

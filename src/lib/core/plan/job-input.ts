@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { toJsonSchema } from '@valibot/to-json-schema';
-import type { Cathode, Piece, Setup, Supply, Tub } from '../cell/setup.ts';
+import type { Attachment, Cathode, Hanger, Piece, Setup, Supply, Tub } from '../cell/setup.ts';
+import { attachments } from '../cell/setup.ts';
 import { cathodeNames } from '../facts/electrode-facts.ts';
 import { isBitable, metalNames, metals, refusedMetals } from '../facts/metals.ts';
 import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
@@ -19,6 +20,10 @@ import { schemaFault } from './schema-fault.ts';
 export interface JobInput extends Setup {
   readonly title: string;
   readonly paper: 'A4' | 'Letter';
+  /** what is on the piece and must come off or be stopped out */
+  readonly attached: readonly Attachment[];
+  /** null when nobody said */
+  readonly hanger: Hanger | null;
 }
 
 export type ParsedJob = { readonly job: JobInput } | { readonly faults: readonly Fault[] };
@@ -164,6 +169,8 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
     job: {
       title: typed.title,
       paper: typed.paper,
+      attached: attachments.filter((thing) => typed.piece.attached.includes(thing)),
+      hanger: typed.hanger ?? null,
       piece,
       cathode,
       tub,

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { uses, waters } from '../cell/setup.ts';
+import { attachments, hangers, uses, waters } from '../cell/setup.ts';
 import { atomicWeights } from '../facts/elements.ts';
 import { resistKinds, resistNames, supplyKinds } from '../facts/supplies.ts';
 import { amount } from './amount.ts';
@@ -19,6 +19,7 @@ const sheet = {
   depth: length(0.001, 50),
   count: v.optional(v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(100)), 1),
   through: v.optional(v.boolean(), false),
+  attached: v.optional(v.array(v.picklist(attachments)), []),
   at: optional(v.strictObject({ y: length(0), z: length(0) })),
 };
 
@@ -93,6 +94,7 @@ export const jobSchema = v.strictObject({
   cathode,
   tub,
   bath,
+  hanger: optional(v.picklist(hangers)),
   resist: v.strictObject({ kind: v.picklist([...resistKinds, ...keys(resistNames)]) }),
   supply,
   place: v.optional(place, { use: 'home' }),

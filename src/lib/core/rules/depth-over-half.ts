@@ -8,15 +8,17 @@ export const depthOverHalf = {
   signal: 'NOTICE',
   sources: ['budgetEstimate'],
   applies: ({ piece, figures }) => {
-    const { depth } = figures;
-    if (!depth || piece.through) return null;
+    if (piece.through) return null;
+    // before the bare area is known only the wanted depth is
+    const wanted = piece.depth * 1e6;
+    const deepest = figures.depth?.high ?? wanted;
     const faces = piece.faces === 'both' ? 2 : 1;
-    const left = piece.thickness * 1e6 - faces * depth.high;
-    if (faces * depth.high <= (piece.thickness * 1e6) / 2) return null;
+    const thickness = piece.thickness * 1e6;
+    if (faces * deepest <= thickness / 2) return null;
     return {
-      depth,
-      left: { value: Math.max(0, left) / 1000, unit: 'mm' },
-      thickness: { value: piece.thickness * 1000, unit: 'mm' },
+      depth: figures.depth ?? { value: wanted, unit: 'um' },
+      left: { value: Number(Math.max(0, thickness - faces * deepest).toPrecision(2)), unit: 'um' },
+      thickness: { value: thickness, unit: 'um' },
     };
   },
 } as const satisfies Watch;
