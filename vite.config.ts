@@ -17,6 +17,8 @@ export default defineConfig({
   preview: { port: 4173, strictPort: true },
   test: {
     environment: 'node',
+    // a loaded machine of two cores is slow, not wrong
+    testTimeout: 30_000,
     include: ['test/{unit,reference,verification,property,procedure,architecture}/**/*.test.ts'],
   },
 });

@@ -119,6 +119,41 @@ test('no screen has a serious accessibility fault, and every target is large', a
   await walk(page, finger(page), pendantBite, look);
 });
 
+test('a run that an older procedure began opens at the question whether the supply is off', async ({
+  page,
+}) => {
+  await startJob(page);
+  await walk(page, finger(page), pendantJob);
+  await atHeading(page, 'Biting');
+  await expect(page.locator('a.home')).toHaveCount(0);
+  await page.goto('/404.html');
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('etchwright');
+        opening.onerror = () => {
+          reject(new Error('no storage'));
+        };
+        opening.onsuccess = () => {
+          const writing = opening.result.transaction('jobs', 'readwrite');
+          const jobs = writing.objectStore('jobs');
+          jobs.getAll().onsuccess = ({ target }) => {
+            const [record] = (target as IDBRequest<{ procedureVersion: number; snapshot: unknown }[]>).result;
+            jobs.put({ ...record, procedureVersion: 0, snapshot: { value: 'no state of ours' } });
+          };
+          writing.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+  );
+  await page.goBack();
+  await atHeading(page, 'Is the supply off?');
+  await finger(page).press(/Supply off/);
+  await atHeading(page, 'Deep enough?');
+});
+
 test('a look-in asks only the critical checks anew, and an edit asks its dependents', async ({ page }) => {
   await startJob(page);
   const hand = finger(page);
@@ -140,10 +175,10 @@ test('a look-in asks only the critical checks anew, and an edit asks its depende
     'look again',
   );
   await expect(page.getByRole('group', { name: 'Between piece and plate you see' })).toContainText(
-    'gap (m): 0.03 before, 0.04 now',
+    /Gap: 30.mm before, 40.mm now/,
   );
   await expect(page.getByRole('group', { name: /volts knob/ })).toContainText('check again');
-  await expect(page.getByRole('group', { name: /volts knob/ })).toContainText('gap');
+  await expect(page.getByRole('group', { name: /volts knob/ })).toContainText('Gap');
 });
 
 test('silver in table salt is refused on a page of its own, with the way on', async ({ page }) => {

@@ -77,6 +77,8 @@ export const preferences = v.object({
   use: text,
   country: text,
   paper: text,
+  /** m³, as typed */
+  room: v.optional(text),
 });
 
 export type Preferences = v.InferOutput<typeof preferences>;

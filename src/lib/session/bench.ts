@@ -7,6 +7,7 @@ import type { Notebook } from '../notebook/store.ts';
 import { blankDraft } from './draft.ts';
 import { JobSession } from './job-session.svelte.ts';
 import { newId } from './new-id.ts';
+import { preferredAnswers } from './preferences.ts';
 
 export const appVersion = __APP_VERSION__;
 
@@ -89,8 +90,9 @@ export async function openJob(
 
 /** Starts a job and returns its id. */
 export async function startJob(draft?: Readonly<Record<string, string>>): Promise<string> {
-  const record = newRecord(Date.now(), draft);
-  await (await notebook()).saveJob(record, 'strict');
+  const book = await notebook();
+  const record = newRecord(Date.now(), draft ?? { ...blankDraft, ...(await preferredAnswers(book)) });
+  await book.saveJob(record, 'strict');
   // absent on plain http
   if ('storage' in navigator) void navigator.storage.persist();
   return record.id;

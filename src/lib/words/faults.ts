@@ -1,4 +1,5 @@
 import type { Fault } from '../core/plan/fault.ts';
+import { plain } from '../core/units/format.ts';
 
 /** What a field is called in a sentence. */
 const fieldNames: Readonly<Record<string, string>> = {
@@ -33,6 +34,9 @@ const fieldNames: Readonly<Record<string, string>> = {
 export function faultText({ path, found, expected }: Fault, field: string): string {
   const name = fieldNames[field] ?? fieldNames[path.replace(/\.(value|unit)$/, '')] ?? path;
   if (path === 'bath.salt') return 'A jar without a label makes no bath. Choose a salt that you can name.';
+  // typed in per cent, read as a share of one
+  if (path === 'piece.openShare' && Number.isFinite(Number(found)))
+    return `The bare share: found ${plain(100 * Number(found))} %, expected more than 0 and at most 100 %.`;
   const typed = found.replace(/^"(.*)"$/, '$1');
   return typed === 'nothing' || typed === ''
     ? `${name} is missing: type a number.`
