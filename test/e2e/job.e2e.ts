@@ -9,6 +9,25 @@ test.describe.configure({ timeout: 180_000 });
 
 const sizes = { phone: { width: 390, height: 844 }, desk: { width: 1280, height: 800 } } as const;
 
+interface Look {
+  readonly viewport: { readonly width: number; readonly height: number };
+  readonly colorScheme?: 'dark';
+  readonly forcedColors?: 'active';
+}
+
+/** Both sizes always; for people to look at, also the dark, a reader's own colours, and the narrowest. */
+const looks: Readonly<Record<string, Look>> = {
+  phone: { viewport: sizes.phone },
+  desk: { viewport: sizes.desk },
+  ...(process.env['ETCHWRIGHT_SHOTS'] === undefined
+    ? {}
+    : {
+        dark: { viewport: sizes.phone, colorScheme: 'dark' },
+        forced: { viewport: sizes.phone, forcedColors: 'active' },
+        narrow: { viewport: { width: 320, height: 640 } },
+      }),
+};
+
 /** A picture of the screen for people to look at, when `npm run shots` asks for it. */
 async function picture(page: Page, size: string, heading: string): Promise<void> {
   const folder = process.env['ETCHWRIGHT_SHOTS'];
@@ -30,9 +49,10 @@ async function makePapers(page: Page): Promise<Buffer> {
   return readFile(await download.path());
 }
 
-for (const [name, viewport] of Object.entries(sizes)) {
+for (const [name, { viewport, ...media }] of Object.entries(looks)) {
   test(`a beginner goes from metal to printed sheet on a ${name} in at most 90 acts`, async ({ page }) => {
     await page.setViewportSize(viewport);
+    await page.emulateMedia(media);
     const problems: string[] = [];
     page.on('pageerror', (error) => problems.push(error.message));
     page.on('console', (message) => {

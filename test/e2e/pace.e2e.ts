@@ -12,8 +12,8 @@ interface Interaction {
 }
 
 /** Collects every tap and keystroke with its time to the next frame, ms. */
-const watch = (page: Page): Promise<void> =>
-  page.addInitScript(() => {
+const watch = async (page: Page): Promise<void> => {
+  await page.addInitScript(() => {
     const seen: Interaction[] = [];
     Object.assign(globalThis, { seenInteractions: seen });
     new PerformanceObserver((list) => {
@@ -27,6 +27,7 @@ const watch = (page: Page): Promise<void> =>
       }
     }).observe({ type: 'event', buffered: true, ...{ durationThreshold: 16 } });
   });
+};
 
 /**
  * Interaction to next paint: the slowest interaction, leaving out the very slowest one of every fifty, as the
