@@ -32,6 +32,7 @@ const looks: Readonly<Record<string, Look>> = {
 async function picture(page: Page, size: string, heading: string): Promise<void> {
   const folder = process.env['ETCHWRIGHT_SHOTS'];
   if (folder === undefined) return;
+  await page.emulateMedia({ reducedMotion: 'reduce' });
   pictures += 1;
   const name = `job-${size}-${String(pictures).padStart(2, '0')}-${heading.toLowerCase().replace(/[^a-z]+/g, '-')}.png`;
   await page.screenshot({ path: join(folder, name), fullPage: true });
