@@ -224,3 +224,40 @@ test('a second tab only reads, until it takes the job over', async ({ context, p
   await expect(second.getByRole('button', { name: 'Continue' })).toBeEnabled();
   await expect(page.getByText(/Another tab has this job open/)).toBeVisible();
 });
+
+test('a returning maker starts from the last piece, told what to turn and what has changed', async ({
+  page,
+}) => {
+  await startJob(page);
+  const hand = finger(page);
+  await walk(page, hand, pendantJob);
+  await walk(page, hand, pendantBite.slice(0, 5));
+  await atHeading(page, 'What did you get?');
+  await hand.type('Depth, measured', '0.06');
+  await walk(page, hand, pendantBite.slice(5));
+  await atHeading(page, 'What was done');
+  await expect(page.getByText(/You got 60 μm where 100 was planned. Next time: /)).toBeVisible();
+  await hand.press('Start again from this');
+  await atHeading(page, 'What metal is the piece?');
+  await expect(page.getByText('All answers are as they were then.')).toBeVisible();
+  const before = hand.acts();
+  for (const { heading } of pendantJob.slice(0, 7)) {
+    await atHeading(page, heading);
+    await hand.press('Continue');
+  }
+  await atHeading(page, 'What do they hang in?');
+  await hand.type('Gap between piece and plate', '40');
+  await hand.press('Continue');
+  for (const screen of pendantJob.slice(8)) {
+    await atHeading(page, screen.heading);
+    if (screen.heading === 'Set the knobs') {
+      const beside = page.getByRole('region', { name: /Beside/ });
+      await expect(beside).toContainText(/Gap: 30.mm before, 40.mm now/);
+      await expect(beside.getByRole('row', { name: /^Amp-hours/ })).toBeVisible();
+      break;
+    }
+    await screen.act(hand);
+  }
+  // the mixing hold and one changed number included: well under a minute
+  expect(hand.acts() - before).toBeLessThanOrEqual(30);
+});

@@ -43,6 +43,8 @@ export const jobRecord = v.object({
   result: v.nullable(result),
   /** when the supply went off, by the run's start, where the maker knows better than the clock of the page */
   switchedOff: v.optional(v.record(text, time)),
+  /** id of the job that this one started from */
+  copyOf: v.optional(text),
 });
 
 export type JobRecord = v.InferOutput<typeof jobRecord>;

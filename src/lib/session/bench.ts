@@ -4,6 +4,8 @@ import { recordVersion } from '../notebook/records.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import { isUnreadable, openNotebook } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
+import { earlierOf } from './beside.ts';
+import type { Earlier } from './beside.ts';
 import { blankDraft } from './draft.ts';
 import { JobSession } from './job-session.svelte.ts';
 import { newId } from './new-id.ts';
@@ -64,6 +66,11 @@ export interface OpenJob {
   readonly lost: Promise<void>;
 }
 
+async function earlierIn(book: Notebook, id: string | undefined): Promise<Earlier | null> {
+  const record = id === undefined ? null : await book.job(id);
+  return record === null || isUnreadable(record) ? null : earlierOf(record);
+}
+
 /**
  * Opens a job for this tab.
  * @param steal take it over from another tab
@@ -83,16 +90,25 @@ export async function openJob(
     planner: startPlanner(),
     now: () => Date.now(),
     mayWrite: pen.held,
+    earlier: await earlierIn(book, record.copyOf),
   });
   await session.open();
   return { session, lost: pen.lost };
 }
 
-/** Starts a job and returns its id. */
-export async function startJob(draft?: Readonly<Record<string, string>>): Promise<string> {
+/**
+ * Starts a job and returns its id.
+ * @param draft answers to start with; blank ones and what is asked once without them
+ * @param copyOf id of the job whose answers they are
+ */
+export async function startJob(draft?: Readonly<Record<string, string>>, copyOf?: string): Promise<string> {
   const book = await notebook();
-  const record = newRecord(Date.now(), draft ?? { ...blankDraft, ...(await preferredAnswers(book)) });
-  await book.saveJob(record, 'strict');
+  const record = newRecord(Date.now(), {
+    ...(draft ?? { ...blankDraft, ...(await preferredAnswers(book)) }),
+    // what is mixed is mixed for one job
+    'bath.mixedAt': '',
+  });
+  await book.saveJob(copyOf === undefined ? record : { ...record, copyOf }, 'strict');
   // absent on plain http
   if ('storage' in navigator) void navigator.storage.persist();
   return record.id;

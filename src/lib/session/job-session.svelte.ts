@@ -14,6 +14,7 @@ import type { Procedure } from '../procedure/machine.ts';
 import type { Planner } from '../work/planner.ts';
 import { viewOf } from './actor-view.svelte.ts';
 import { restBell, unlockBell } from './alarm.ts';
+import type { Earlier } from './beside.ts';
 import { draftFrom } from './draft.ts';
 import type { Draft, FieldId } from './draft.ts';
 import { fieldOf, filledDraft, jobFileOf } from './job-file.ts';
@@ -46,6 +47,8 @@ interface Parts {
   readonly now: () => number;
   /** false in a second tab: nothing is written or sent */
   readonly mayWrite: boolean;
+  /** the job that this one started from; null when it is gone, or never ran */
+  readonly earlier: Earlier | null;
 }
 
 /**
@@ -65,6 +68,7 @@ export class JobSession {
   /** the state that is on the disk: screens follow it, so that none is seen that a reload would lose */
   shown = $state.raw<string | object>('metal');
   readonly mayWrite: boolean;
+  readonly earlier: Earlier | null;
 
   readonly #parts: Parts;
   readonly #actor: Actor<Procedure>;
@@ -82,6 +86,7 @@ export class JobSession {
     this.id = record.id;
     this.#parts = parts;
     this.mayWrite = parts.mayWrite;
+    this.earlier = parts.earlier;
     this.record = record;
     this.draft = draftFrom(record.draft);
     const resumes = record.snapshot !== null && record.procedureVersion === procedureVersion;

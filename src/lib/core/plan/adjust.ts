@@ -1,0 +1,44 @@
+import { limits } from '../facts/bench-facts.ts';
+import type { Plan } from './plan.ts';
+
+/** What a bite gave, and what gave it. */
+export interface Bite {
+  /** mean depth measured, μm */
+  readonly gotUm: number;
+  /** mean depth wanted, μm */
+  readonly wantedUm: number;
+  /** with current on */
+  readonly minutes: number;
+  /** mean over those minutes */
+  readonly amps: number;
+}
+
+/** Either of the two alone reaches the wanted depth. */
+export interface Adjustment {
+  /** at the same amps */
+  readonly minutes: number;
+  /** for the same minutes; null where the supply or the liquid at the metal cannot carry them */
+  readonly amps: number | null;
+}
+
+/**
+ * What would have reached the wanted depth. Depth goes with charge as long as the yield stays what it was,
+ * so that minutes or amps grow by wanted over got (Faraday's law; the yield is this bench's own).
+ * @returns null for a depth that tells nothing: none, or none wanted
+ */
+export function adjusted({ gotUm, wantedUm, minutes, amps }: Bite, plan: Plan): Adjustment | null {
+  if (!(gotUm > 0) || !(wantedUm > 0) || !(minutes > 0)) return null;
+  const more = wantedUm / gotUm;
+  const { current, current_density: density, limiting_current_density: limit } = plan.figures;
+  const { supply } = plan.job;
+  const mostBySupply = supply.control === 'volts' && supply.maxAmps !== null ? supply.maxAmps : Infinity;
+  const mostByFilm =
+    current && density && limit
+      ? (current.value * limits.filmWarning.value * limit.value) / density.value
+      : Infinity;
+  const raised = amps * more;
+  return {
+    minutes: minutes * more,
+    amps: amps > 0 && raised <= Math.min(mostBySupply, mostByFilm) ? raised : null,
+  };
+}

@@ -1,0 +1,85 @@
+import { adjusted } from '../core/plan/adjust.ts';
+import type { Adjustment } from '../core/plan/adjust.ts';
+import type { FigureId } from '../core/plan/outcome.ts';
+import type { Plan } from '../core/plan/plan.ts';
+import type { Figure } from '../core/units/figure.ts';
+import type { JobRecord, Result } from '../notebook/records.ts';
+import { foundationOf } from '../procedure/foundation.ts';
+import type { Change } from '../procedure/freshness.ts';
+import type { ProcedureContext } from '../procedure/machine.ts';
+import { soFar } from './run-log.ts';
+import type { SoFar } from './run-log.ts';
+
+const MINUTE = 60_000;
+
+/** The job that this one started from, as it was run. */
+export interface Earlier {
+  readonly title: string;
+  readonly plan: Plan;
+  /** what to turn from there; null when it came out as wanted, or nobody measured */
+  readonly next: NextTime | null;
+}
+
+/** A measured depth beside the wanted one, μm, and what would have reached it. */
+export interface NextTime extends Adjustment {
+  readonly gotUm: number;
+  readonly wantedUm: number;
+  /** minutes that gave what was got */
+  readonly atMinutes: number;
+}
+
+/** A depth within this share of the wanted one came out as wanted. */
+const NEAR = 0.05;
+
+/** What a job is compared by. */
+const compared: readonly FigureId[] = ['current', 'volts', 'run_time', 'charge', 'depth'];
+
+export interface Row {
+  readonly id: FigureId;
+  readonly before: Figure | null;
+  readonly now: Figure | null;
+}
+
+/** The earlier job of a copy, from its record; null when it never ran. */
+export function earlierOf(record: JobRecord | null): Earlier | null {
+  if (record === null || record.planAtStart === null) return null;
+  const plan = record.planAtStart as Plan;
+  const { runs = [] } = (record.snapshot as { readonly context?: Partial<ProcedureContext> }).context ?? {};
+  const so = soFar(record, runs, plan, record.updatedAt);
+  return { title: record.draft['title'] ?? '', plan, next: nextTime(plan, record.result, so) };
+}
+
+/** Every answer that differs from the earlier job's, in SI as the foundation has it. */
+export function changesFrom(earlier: Plan, now: Plan): readonly Change[] {
+  const before = foundationOf(earlier).inputs;
+  const after = foundationOf(now).inputs;
+  return [...new Set([...Object.keys(before), ...Object.keys(after)])]
+    .filter((path) => before[path] !== after[path])
+    .map((path) => ({ path, before: before[path] ?? null, after: after[path] ?? null }));
+}
+
+/** Old and new figures in rows, those left out that neither plan has. */
+export const besides = (earlier: Plan, now: Plan): readonly Row[] =>
+  compared
+    .map((id) => ({ id, before: earlier.figures[id] ?? null, now: now.figures[id] ?? null }))
+    .filter(({ before, now: after }) => before !== null || after !== null);
+
+/**
+ * What to turn next time, from what was measured; null when nothing was, or when it came out as wanted.
+ * @param on ms with current on
+ * @param chargeAh counted over them
+ */
+export function nextTime(
+  plan: Plan,
+  result: Result | null,
+  { on, chargeAh }: Pick<SoFar, 'on' | 'chargeAh'>,
+): NextTime | null {
+  const wantedUm = plan.job.piece.depth * 1e6;
+  const minutes = on / MINUTE;
+  const gotUm = result?.depthUm ?? null;
+  if (gotUm === null || Math.abs(gotUm - wantedUm) <= NEAR * wantedUm) return null;
+  const amps = minutes > 0 ? (60 * chargeAh) / minutes : 0;
+  const bite = { gotUm, wantedUm, minutes, amps };
+  const change = adjusted(bite, plan);
+  return change && { ...change, wantedUm, gotUm, atMinutes: minutes };
+}
