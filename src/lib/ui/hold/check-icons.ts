@@ -1,0 +1,23 @@
+import type { IconName } from '../drawing/icons.ts';
+
+/** A drawing beside a check, where a thing can be drawn. The words say the same. */
+export const checkIcons: Readonly<Record<string, IconName>> = {
+  'goggles-for-salt': 'goggles',
+  'gloves-for-salt': 'glove',
+  'jar-says': 'jar',
+  'bath-is': 'jar',
+  'tub-holds': 'tub',
+  'food-flame-children': 'no-flame',
+  'piece-clip': 'clip-plus',
+  between: 'plate',
+  clips: 'clip-minus',
+  window: 'window',
+  'goggles-at-bath': 'goggles',
+  'mask-holds': 'piece',
+  'gloves-at-bath': 'glove',
+  'goggles-lifting': 'goggles',
+  'first-rinse': 'drop',
+  'flame-near': 'no-flame',
+  colour: 'look',
+  container: 'jar',
+};
