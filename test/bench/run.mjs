@@ -1,8 +1,9 @@
-/** Times the command line as whole processes: `npm run bench`. Five runs each; fails over its bound. */
+/** Times the command line as whole processes, then the pages: `npm run bench`. Five runs each; fails over its bound. */
 import { execFileSync, spawnSync } from 'node:child_process';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
+import { pages } from './pages.mjs';
 
 const job = 'static/examples/seed-head-pendant.json';
 const out = join(tmpdir(), 'etchwright-bench.pdf');
@@ -36,5 +37,11 @@ for (const { name, command, args, seconds } of cases) {
   console.log(
     `${name.padEnd(20)} ${least} ${median.toFixed(2)} ${most} s (least, median, most), bound ${seconds} s`,
   );
+}
+
+execFileSync('npx', ['vite', 'build'], { stdio: 'ignore', shell: process.platform === 'win32' });
+for (const { name, value, bound, unit, atLeast } of await pages()) {
+  if (atLeast ? value < bound : value > bound) slow += 1;
+  console.log(`${name.padEnd(20)} ${value.toFixed(2)} ${unit}, bound ${bound}`);
 }
 process.exitCode = slow > 0 ? 1 : 0;

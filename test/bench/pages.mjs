@@ -1,0 +1,153 @@
+/**
+ * Opens the built app in a browser as a phone would, and times what a maker waits for: the first visit, and
+ * opening again with the network off. Then asks Lighthouse, fetched by npx, for its two scores.
+ */
+import { spawn, spawnSync } from 'node:child_process';
+import { readFileSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { chromium } from '@playwright/test';
+import { findChromium, noChromium } from '../gate/chromium.mjs';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const port = 4179;
+const address = `http://localhost:${port}/`;
+const RUNS = 5;
+/** a phone four times slower than this machine, on 9 Mbit/s with 100 ms to the host */
+const SLOW = 4;
+const network = { offline: false, latency: 100, downloadThroughput: 9e6 / 8, uploadThroughput: 9e6 / 8 };
+const lighthouse = 'lighthouse@12.2.3';
+
+/** @typedef {{ name: string, value: number, bound: number, unit: string, atLeast?: boolean }} Measured */
+
+/** @param {number[]} times */
+const median = (times) => times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? Infinity;
+
+/** @returns {Promise<() => void>} */
+function serve() {
+  const server = spawn(
+    process.execPath,
+    [join(root, 'node_modules/vite/bin/vite.js'), 'preview', '--port', String(port)],
+    { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] },
+  );
+  return new Promise((resolve, reject) => {
+    server.stdout.once('data', () => {
+      resolve(() => server.kill());
+    });
+    server.once('exit', () => {
+      reject(new Error(`The preview did not start on port ${port}`));
+    });
+  });
+}
+
+/**
+ * Largest contentful paint of a page that is opened now, s.
+ * @param {import('@playwright/test').Page} page
+ */
+async function paint(page) {
+  await page.goto(address, { waitUntil: 'load' });
+  return page.evaluate(
+    () =>
+      new Promise((resolve) => {
+        new PerformanceObserver((list) => {
+          resolve((list.getEntries().at(-1)?.startTime ?? Infinity) / 1000);
+        }).observe({ type: 'largest-contentful-paint', buffered: true });
+      }),
+  );
+}
+
+/**
+ * @param {import('@playwright/test').Browser} browser
+ * @returns {Promise<{ first: number, again: number }>}
+ */
+async function visit(browser) {
+  const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
+  const page = await context.newPage();
+  const control = await context.newCDPSession(page);
+  await control.send('Network.enable');
+  await control.send('Network.emulateNetworkConditions', network);
+  await control.send('Emulation.setCPUThrottlingRate', { rate: SLOW });
+  const first = await paint(page);
+  await control.send('Network.emulateNetworkConditions', { ...network, latency: 0, downloadThroughput: -1 });
+  await control.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await page.close();
+  await context.setOffline(true);
+  const later = await context.newPage();
+  const slowed = await context.newCDPSession(later);
+  await slowed.send('Emulation.setCPUThrottlingRate', { rate: SLOW });
+  const again = await paint(later);
+  await context.close();
+  return { first, again };
+}
+
+/** Everything that the service worker fetches, gzipped, MB. */
+function precached() {
+  const build = join(root, 'build');
+  const worker = readFileSync(join(build, 'service-worker.js'), 'utf8');
+  return readdirSync(build, { recursive: true, encoding: 'utf8', withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .filter((file) => {
+      const path = file.slice(build.length).replaceAll('\\', '/');
+      return worker.includes(path) || worker.includes(path.replace(/index\.html$/, ''));
+    })
+    .reduce((sum, file) => sum + gzipSync(readFileSync(file)).length / 1e6, 0);
+}
+
+/**
+ * @param {string} executablePath
+ * @returns {Measured[]}
+ */
+function scores(executablePath) {
+  const { status, stdout, stderr } = spawnSync(
+    'npx',
+    [
+      '--yes',
+      lighthouse,
+      address,
+      '--quiet',
+      '--output=json',
+      '--only-categories=accessibility,best-practices',
+      '--chrome-flags=--headless --no-sandbox --disable-gpu',
+    ],
+    {
+      encoding: 'utf8',
+      maxBuffer: 1e8,
+      env: { ...process.env, CHROME_PATH: executablePath },
+      shell: process.platform === 'win32',
+    },
+  );
+  if (status !== 0) throw new Error(`${lighthouse} did not run: ${stderr.slice(-400)}`);
+  /** @type {{ categories: Record<string, { title: string, score: number }> }} */
+  const report = JSON.parse(stdout);
+  return Object.values(report.categories).map(({ title, score }) => ({
+    name: title,
+    value: 100 * score,
+    bound: 100,
+    unit: 'of 100',
+    atLeast: true,
+  }));
+}
+
+/** @returns {Promise<Measured[]>} */
+export async function pages() {
+  const executablePath = findChromium();
+  if (!executablePath) throw new Error(noChromium);
+  const stop = await serve();
+  try {
+    const browser = await chromium.launch({ executablePath });
+    const visits = [];
+    for (let i = 0; i < RUNS; i += 1) visits.push(await visit(browser));
+    await browser.close();
+    return [
+      { name: 'first visit', value: median(visits.map(({ first }) => first)), bound: 1.2, unit: 's' },
+      { name: 'again, offline', value: median(visits.map(({ again }) => again)), bound: 0.8, unit: 's' },
+      { name: 'fetched for offline', value: precached(), bound: 1.6, unit: 'MB gzipped' },
+      ...scores(executablePath),
+    ];
+  } finally {
+    stop();
+  }
+}
