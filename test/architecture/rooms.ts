@@ -32,14 +32,15 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
   'core/rules': belowRules,
   'core/plan': [...belowRules, 'core/rules'],
   words: core,
+  link: core,
   procedure: [...core, 'words'],
   work: core,
   notebook: [...core, 'words', 'type:procedure'],
   print: [...core, 'words'],
-  session: [...core, 'words', 'procedure', 'work', 'notebook'],
-  ui: [...core, 'words', 'procedure', 'work', 'notebook', 'print', 'session'],
+  session: [...core, 'words', 'link', 'procedure', 'work', 'notebook'],
+  ui: [...core, 'words', 'link', 'procedure', 'work', 'notebook', 'print', 'session'],
   routes: ['ui', 'session', 'words', ...core.map((room) => `type:${room}`)],
-  cli: [...core, 'words', 'print'],
+  cli: [...core, 'words', 'link', 'print'],
   'service-worker': [],
 };
 

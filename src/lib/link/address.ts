@@ -1,0 +1,21 @@
+/** What stands before the settings in an address, after the path. */
+const KEY = '#start=';
+
+/**
+ * What a QR code says: an address that opens the app with these settings, where others can reach it;
+ * the bare text where the page itself came without a secure address, as on a maker's own machine.
+ * @param home address of the start page
+ */
+export function carriedText(text: string, home: URL): string {
+  return home.protocol === 'https:' ? `${home.origin}${home.pathname}${KEY}${text}` : text;
+}
+
+/** The settings in what was scanned, pasted or opened: an address, its last part, or the bare text. */
+export function textIn(typed: string): string {
+  const at = typed.indexOf(KEY);
+  const text = at < 0 ? typed : typed.slice(at + KEY.length);
+  return text.trim();
+}
+
+/** The settings in the address of this page, or null when it carries none. */
+export const textInHash = (hash: string): string | null => (hash.startsWith(KEY) ? textIn(hash) : null);

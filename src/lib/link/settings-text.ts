@@ -1,0 +1,81 @@
+import type { JobInput } from '../core/plan/job-input.ts';
+import { parseJob } from '../core/plan/job-input.ts';
+import { BadBits, BitReader, BitWriter } from './bits.ts';
+import { fnv1a64, folded } from './fingerprint.ts';
+import { jobFileOf } from './job-file.ts';
+import { layout, settingsOf } from './settings.ts';
+import type { Settings } from './settings.ts';
+
+/** Opens every text, and says which layout follows. */
+const VERSION = '1';
+/** Bytes of fingerprint at the end. */
+const SEAL = 3;
+/** Longer than any settings: what is longer is not looked at. */
+const MOST_LETTERS = 600;
+
+const ALPHABET = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';
+
+/** Why a text is no settings: none of ours, from a later app, hurt on the way, or of no job. */
+export type TextFault = 'foreign' | 'newer' | 'damaged' | 'no-job';
+
+/** Base 64 with the letters that an address takes, without padding (RFC 4648, section 5). */
+function lettersOf(bytes: Uint8Array): string {
+  const writer = new BitWriter();
+  for (const byte of bytes) writer.put(byte, 8);
+  writer.put(0, (6 - ((bytes.length * 8) % 6)) % 6);
+  const reader = new BitReader(writer.bytes());
+  return Array.from({ length: Math.ceil((bytes.length * 8) / 6) }, () =>
+    ALPHABET.charAt(reader.take(6)),
+  ).join('');
+}
+
+function bytesOf(letters: string): Uint8Array {
+  const writer = new BitWriter();
+  for (const letter of letters) writer.put(ALPHABET.indexOf(letter), 6);
+  return writer.bytes().slice(0, Math.floor((letters.length * 6) / 8));
+}
+
+const sealOf = (content: Uint8Array): Uint8Array => {
+  const seal = folded(fnv1a64(content), SEAL * 8);
+  return Uint8Array.of(seal >> 16, (seal >> 8) & 0xff, seal & 0xff);
+};
+
+function textOf(settings: Settings): string {
+  const writer = new BitWriter();
+  layout.put(writer, settings);
+  const content = writer.bytes();
+  return VERSION + lettersOf(Uint8Array.of(...content, ...sealOf(content)));
+}
+
+/** A job's settings as a short text for an address or a QR code; equal settings give equal texts. */
+export const settingsText = (job: JobInput): string => textOf(settingsOf(job));
+
+/** The settings in a text, or what is wrong with it. */
+function settingsIn(text: string): Settings | TextFault {
+  const bytes = bytesOf(text.slice(1));
+  const content = bytes.slice(0, Math.max(0, bytes.length - SEAL));
+  const isSealed = sealOf(content).every((byte, i) => byte === bytes[content.length + i]);
+  if (!isSealed) return 'damaged';
+  try {
+    const settings = layout.take(new BitReader(content));
+    // one text for one job: anything else was never written
+    return textOf(settings) === text ? settings : 'damaged';
+  } catch (error) {
+    if (error instanceof BadBits || error instanceof RangeError) return 'damaged';
+    throw error;
+  }
+}
+
+/**
+ * Reads settings that came from outside. Nothing in them is trusted: they are read as a job file is.
+ * @returns the job, planned as if its file had been typed; or why there is none
+ */
+export function readSettings(text: string): { readonly job: JobInput } | { readonly fault: TextFault } {
+  if (text.length < 2 || text.length > MOST_LETTERS || !/^[\w-]+$/.test(text)) return { fault: 'foreign' };
+  if (/^[2-9]/.test(text)) return { fault: 'newer' };
+  if (!text.startsWith(VERSION)) return { fault: 'foreign' };
+  const settings = settingsIn(text);
+  if (typeof settings === 'string') return { fault: settings };
+  const parsed = parseJob(jobFileOf(settings), { areaLater: true });
+  return 'job' in parsed ? parsed : { fault: 'no-job' };
+}

@@ -1,0 +1,52 @@
+import { fnv1a64, folded } from './fingerprint.ts';
+
+/** Crockford's base 32: no I, L, O or U. */
+const ALPHABET = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
+/** What a hand writes for another sign. */
+const lookalikes: Readonly<Record<string, string>> = { O: '0', I: '1', L: '1' };
+
+const LETTERS = 7;
+const BITS_A_LETTER = 5;
+
+/** Doubles in the field of 32 elements, over x⁵ + x² + 1. */
+const doubled = (value: number): number => {
+  const shifted = value << 1;
+  return shifted & 0x20 ? shifted ^ 0x25 : shifted;
+};
+
+/**
+ * The sum of the letters, each doubled once for every place after it: any one wrong letter and any two
+ * neighbours changed round give another.
+ */
+const checkOf = (values: readonly number[]): number => values.reduce((sum, value) => doubled(sum ^ value), 0);
+
+const letter = (value: number): string => ALPHABET.charAt(value);
+
+/** Seven letters of the text's fingerprint and one that checks them, as "7K2M-9QXA". */
+export function shortCode(text: string): string {
+  const print = folded(fnv1a64(new TextEncoder().encode(text)), LETTERS * BITS_A_LETTER);
+  const values = Array.from(
+    { length: LETTERS },
+    (_, i) => Math.floor(print / 2 ** (BITS_A_LETTER * (LETTERS - 1 - i))) % 2 ** BITS_A_LETTER,
+  );
+  const all = [...values, checkOf(values)].map(letter).join('');
+  return `${all.slice(0, 4)}-${all.slice(4)}`;
+}
+
+/**
+ * Reads a code as typed: small letters, spaces and dashes are all one, O is 0, I and L are 1.
+ * @returns the code as printed; null when it is none, or its check letter does not agree
+ */
+export function readShortCode(typed: string): string | null {
+  const plain = typed
+    .toUpperCase()
+    .replace(/[\s-]/g, '')
+    .replace(/[OIL]/g, (sign) => lookalikes[sign] ?? sign);
+  const values = Array.from(plain, (sign) => ALPHABET.indexOf(sign));
+  if (values.length !== LETTERS + 1 || values.includes(-1)) return null;
+  if (checkOf(values.slice(0, LETTERS)) !== values[LETTERS]) return null;
+  return `${plain.slice(0, 4)}-${plain.slice(4)}`;
+}
+
+/** Looks like somebody meant a code: eight letters or digits, however grouped. */
+export const looksLikeCode = (typed: string): boolean => /^[0-9A-Z]{8}$/i.test(typed.replace(/[\s-]/g, ''));
