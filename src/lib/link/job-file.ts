@@ -25,6 +25,7 @@ function pieceFile(settings: Settings): object {
     depth: mm(settings.depth),
     count: settings.count,
     through: settings.through,
+    attached: settings.attached,
     ...(at === null ? {} : { at: { y: mm(at.y), z: mm(at.z) } }),
   };
 }
@@ -74,6 +75,7 @@ export const jobFileOf = (settings: Settings): object => ({
     ),
     chargePassed: amount(settings.chargePassed, 'A.h'),
   },
+  ...(settings.hanger === null ? {} : { hanger: settings.hanger }),
   resist: { kind: settings.resist },
   supply: supplyFile(settings),
 });

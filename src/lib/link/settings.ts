@@ -3,16 +3,18 @@ import type { JobInput } from '../core/plan/job-input.ts';
 import { fromSi } from '../core/units/convert.ts';
 import type { UnitSymbol } from '../core/units/convert.ts';
 import type { Dimension, Quantity } from '../core/units/quantity.ts';
-import type { Faces, Piece, Supply, Tub, Water } from '../core/cell/setup.ts';
+import type { Attachment, Faces, Hanger, Piece, Supply, Tub, Water } from '../core/cell/setup.ts';
 import type { ResistKind, SupplyKind } from '../core/facts/supplies.ts';
 import { DIGITS } from './bits.ts';
 import { fields, few, flag, number, perhaps, signed, word } from './codec.ts';
 import type { Codec } from './codec.ts';
 import {
   areaNumbers,
+  attachmentNumbers,
   controlNumbers,
   elementNumbers,
   facesNumbers,
+  hangerNumbers,
   metalNumbers,
   resistNumbers,
   saltNumbers,
@@ -41,6 +43,8 @@ export interface Settings {
   readonly depth: number;
   readonly count: number;
   readonly through: boolean;
+  readonly attached: readonly Attachment[];
+  readonly hanger: Hanger | null;
   readonly at: { readonly y: number; readonly z: number } | null;
   readonly cathode: Metal;
   readonly cathodeWidth: number;
@@ -78,6 +82,8 @@ export const layout: Codec<Settings> = fields<Settings>({
   depth: number,
   count: number,
   through: flag,
+  attached: few(word(attachmentNumbers, 4)),
+  hanger: perhaps(word(hangerNumbers, 4)),
   at: perhaps(fields({ y: number, z: number })),
   cathode: word(metalNumbers, 6),
   cathodeWidth: number,
@@ -129,7 +135,16 @@ const tubSizesOf = (tub: Tub): readonly number[] =>
       : [as(tub.water, 'mL')];
 
 /** The settings of a job, its own things left out. */
-export function settingsOf({ piece, cathode, tub, bath, resist, supply }: JobInput): Settings {
+export function settingsOf({
+  piece,
+  attached,
+  hanger,
+  cathode,
+  tub,
+  bath,
+  resist,
+  supply,
+}: JobInput): Settings {
   return {
     metal: piece.metal,
     shape: piece.shape,
@@ -141,6 +156,8 @@ export function settingsOf({ piece, cathode, tub, bath, resist, supply }: JobInp
     depth: as(piece.depth, 'mm'),
     count: piece.count,
     through: piece.through,
+    attached,
+    hanger,
     at: piece.at && { y: as(piece.at.y, 'mm'), z: as(piece.at.z, 'mm') },
     cathode: cathode.metal,
     cathodeWidth: as(cathode.width, 'mm'),

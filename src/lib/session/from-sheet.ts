@@ -1,0 +1,111 @@
+import { parseJob } from '../core/plan/job-input.ts';
+import type { JobInput } from '../core/plan/job-input.ts';
+import { textIn } from '../link/address.ts';
+import { readSettings, settingsText } from '../link/settings-text.ts';
+import type { TextFault } from '../link/settings-text.ts';
+import { looksLikeCode, readShortCode, shortCode } from '../link/short-code.ts';
+import type { JobRecord } from '../notebook/records.ts';
+import { isUnreadable } from '../notebook/store.ts';
+import type { Notebook } from '../notebook/store.ts';
+import { blankDraft, draftFrom } from './draft.ts';
+import type { Draft } from './draft.ts';
+import { jobFileOf } from './job-file.ts';
+import { draftOf } from './jobs-from-plan.ts';
+import { paperOfRegion } from './paper-size.ts';
+import { preferredAnswers } from './preferences.ts';
+
+/** What a sheet in the hand leads to. */
+export interface FromSheet {
+  /** what a new job starts from; nothing answered, nothing looked at */
+  readonly draft: Draft;
+  readonly job: JobInput;
+  /** the job in this notebook that printed the sheet */
+  readonly here: { readonly id: string; readonly title: string } | null;
+}
+
+/** Why it leads nowhere: a text's own faults, a mistyped code, or a code of another notebook. */
+export type SheetFault = TextFault | 'mistyped' | 'not-here';
+
+/** Codes printed here, each with its settings as printed: a job may go on changing after its sheet is out. */
+const keyOf = (code: string): string => `sheet ${code}`;
+
+interface Printed {
+  readonly id: string;
+  readonly text: string;
+}
+
+const isPrinted = (value: unknown): value is Printed =>
+  typeof value === 'object' &&
+  value !== null &&
+  'id' in value &&
+  'text' in value &&
+  typeof value.id === 'string' &&
+  typeof value.text === 'string';
+
+/** Settings text of a stored job as it stands, or null while it is no whole job. */
+function textOf(record: JobRecord): string | null {
+  const parsed = parseJob(jobFileOf(draftFrom(record.draft)), { areaLater: true });
+  return 'job' in parsed ? settingsText(parsed.job) : null;
+}
+
+/** Writes down which job a printed code names. */
+export const rememberCode = (book: Notebook, code: string, printed: Printed): Promise<void> =>
+  book.saveMeta(keyOf(code), printed);
+
+/** Settings of a job printed on this device, with the fields that only this notebook knows. */
+function fromRecord(record: JobRecord, text: string): FromSheet | null {
+  const read = readSettings(text);
+  if ('fault' in read) return null;
+  const stored = draftFrom(record.draft);
+  // unchanged since: the whole draft, with hanger, scale and place; otherwise as printed
+  const own = { title: stored.title, paper: stored.paper };
+  // when its bath was mixed says nothing of the new one
+  const draft =
+    textOf(record) === text ? { ...stored, 'bath.mixedAt': '' } : { ...draftOf(read.job), ...own };
+  return { draft, job: read.job, here: { id: record.id, title: stored.title } };
+}
+
+async function byCode(book: Notebook, code: string): Promise<FromSheet | null> {
+  const printed = await book.meta(keyOf(code));
+  if (isPrinted(printed)) {
+    const record = await book.job(printed.id);
+    if (record !== null && !isUnreadable(record)) return fromRecord(record, printed.text);
+  }
+  const { records } = await book.jobs();
+  for (const record of records) {
+    const text = textOf(record);
+    if (text !== null && shortCode(text) === code) return fromRecord(record, text);
+  }
+  return null;
+}
+
+async function byText(book: Notebook, text: string): Promise<FromSheet | { readonly fault: SheetFault }> {
+  const read = readSettings(text);
+  if ('fault' in read) return read;
+  // place, room and paper are this maker's, not the sheet's
+  const { 'place.use': use, 'place.country': country, 'place.room': room } = blankDraft;
+  const own = {
+    'place.use': use,
+    'place.country': country,
+    'place.room': room,
+    paper: paperOfRegion(navigator.languages),
+    ...(await preferredAnswers(book)),
+  };
+  return {
+    draft: { ...draftOf(read.job), ...own },
+    job: read.job,
+    here: null,
+  };
+}
+
+/** Finds what a typed code, a pasted address or the text of a QR code leads to. */
+export async function fromSheet(
+  book: Notebook,
+  typed: string,
+): Promise<FromSheet | { readonly fault: SheetFault }> {
+  const text = textIn(typed);
+  if (!looksLikeCode(text)) return byText(book, text);
+  const code = readShortCode(text);
+  if (code === null) return { fault: 'mistyped' };
+  return (await byCode(book, code)) ?? { fault: 'not-here' };
+}

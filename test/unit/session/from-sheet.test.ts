@@ -1,0 +1,125 @@
+import 'fake-indexeddb/auto';
+import { IDBFactory } from 'fake-indexeddb';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { parseJob } from '../../../src/lib/core/plan/job-input.ts';
+import { settingsText } from '../../../src/lib/link/settings-text.ts';
+import { shortCode } from '../../../src/lib/link/short-code.ts';
+import type { JobRecord } from '../../../src/lib/notebook/records.ts';
+import { openNotebook } from '../../../src/lib/notebook/store.ts';
+import type { Notebook } from '../../../src/lib/notebook/store.ts';
+import { draftFrom } from '../../../src/lib/session/draft.ts';
+import { fromSheet, rememberCode } from '../../../src/lib/session/from-sheet.ts';
+import type { FromSheet } from '../../../src/lib/session/from-sheet.ts';
+import { jobFileOf } from '../../../src/lib/session/job-file.ts';
+import { draftOf } from '../../../src/lib/session/jobs-from-plan.ts';
+import { paperOfRegion } from '../../../src/lib/session/paper-size.ts';
+import { jobOf, pendant, tokens } from '../../fixtures/jobs.ts';
+
+const record = (id: string, draft: Readonly<Record<string, string>>): JobRecord => ({
+  version: 1,
+  id,
+  createdAt: 1,
+  updatedAt: 1,
+  appVersion: '0.1.0',
+  draft: { ...draft },
+  at: '',
+  procedureVersion: 1,
+  snapshot: null,
+  events: [],
+  planAtStart: null,
+  readings: [],
+  result: null,
+});
+
+const textOfDraft = (draft: Readonly<Record<string, string>>): string => {
+  const parsed = parseJob(jobFileOf(draftFrom(draft)), { areaLater: true });
+  if ('faults' in parsed) throw new Error(JSON.stringify(parsed.faults));
+  return settingsText(parsed.job);
+};
+
+let book: Notebook;
+beforeEach(async () => {
+  vi.stubGlobal('indexedDB', new IDBFactory());
+  vi.stubGlobal('navigator', { languages: ['en-GB'] });
+  book = await openNotebook();
+});
+
+const found = async (typed: string): Promise<FromSheet> => {
+  const looked = await fromSheet(book, typed);
+  if ('fault' in looked) throw new Error(looked.fault);
+  return looked;
+};
+
+const own = {
+  ...draftOf(jobOf(pendant())),
+  title: 'Her pendant',
+  hanger: 'tab',
+  'place.country': 'NZ',
+  'place.room': '31',
+};
+
+describe('a code', () => {
+  const text = textOfDraft(own);
+  const code = shortCode(text);
+
+  test('finds the job in this notebook, with all that only this notebook knows', async () => {
+    await book.saveJob(record('a', draftOf(jobOf(tokens()))), 'relaxed');
+    await book.saveJob(record('b', own), 'relaxed');
+    const { draft, here } = await found(code.toLowerCase().replace('-', ' '));
+    expect(here).toEqual({ id: 'b', title: 'Her pendant' });
+    expect(draft).toEqual(draftFrom(own));
+  });
+
+  test('that was printed finds the settings as printed after the job has changed', async () => {
+    await book.saveJob(record('b', { ...own, 'piece.depth': '0.2' }), 'relaxed');
+    expect(await fromSheet(book, code)).toEqual({ fault: 'not-here' });
+    await rememberCode(book, code, { id: 'b', text });
+    const { draft, here } = await found(code);
+    expect(here?.id).toBe('b');
+    expect(draft['piece.depth']).toBe('0.1');
+    expect(draft.title).toBe('Her pendant');
+    expect(textOfDraft(draft)).toBe(text);
+  });
+
+  test('of a job that was deleted, or of another notebook, finds nothing and says so', async () => {
+    await rememberCode(book, code, { id: 'gone', text });
+    expect(await fromSheet(book, code)).toEqual({ fault: 'not-here' });
+  });
+
+  test('with a wrong letter is told from one that is elsewhere', async () => {
+    const wrong = (code.startsWith('X') ? 'Y' : 'X') + code.slice(1);
+    expect(await fromSheet(book, wrong)).toEqual({ fault: 'mistyped' });
+  });
+});
+
+describe('settings that a sheet carried', () => {
+  test.each(['', '#start=', 'https://bench.example/tools/#start='])(
+    'after "%s" make the same job without what was the other maker’s own',
+    async (before) => {
+      const { draft, here } = await found(` ${before}${textOfDraft(own)}\n`);
+      expect(here).toBeNull();
+      expect(textOfDraft(draft)).toBe(textOfDraft(own));
+      expect(draft.title).toBe('From a sheet');
+      expect([draft['place.country'], draft['place.room'], draft['place.use']]).toEqual(['', '20', 'home']);
+    },
+  );
+
+  test('that are none are refused', async () => {
+    expect(await fromSheet(book, '#start=')).toEqual({ fault: 'foreign' });
+    expect(await fromSheet(book, 'https://elsewhere.example/')).toEqual({ fault: 'foreign' });
+    expect(await fromSheet(book, textOfDraft(own).slice(0, -2))).toEqual({ fault: 'damaged' });
+  });
+});
+
+test.each([
+  [['en-US', 'en'], 'Letter'],
+  [['fr-CA'], 'Letter'],
+  [['en-GB', 'en-US'], 'A4'],
+  [['de', 'de-AT'], 'A4'],
+  [['zh-Hant-TW'], 'A4'],
+  [['es-419', 'es-MX'], 'Letter'],
+  [['en'], 'A4'],
+  [[], 'A4'],
+] as const)('paper for %s is %s', (languages, paper) => {
+  expect(paperOfRegion(languages)).toBe(paper);
+});
