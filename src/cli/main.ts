@@ -5,6 +5,9 @@ import type { Fault } from '../lib/core/plan/fault.ts';
 import { jobJsonSchema, parseJob } from '../lib/core/plan/job-input.ts';
 import type { JobInput } from '../lib/core/plan/job-input.ts';
 import { planJob } from '../lib/core/plan/plan-job.ts';
+import { settingsText } from '../lib/link/settings-text.ts';
+import { shortCode } from '../lib/link/short-code.ts';
+import { jobPapers } from '../lib/print/order.ts';
 import { printPlan } from '../lib/words/printed-plan.ts';
 import { fontFiles } from './font-files.ts';
 
@@ -83,7 +86,9 @@ async function run(argv: readonly string[]): Promise<number> {
   if (refused) return exit.refused;
   if (command === 'sheet') {
     const { makePapers } = await import('../lib/print/make-papers.ts');
-    const bytes = await makePapers(plan, fontFiles());
+    const carried = settingsText(plan.job);
+    const marks = { code: shortCode(carried), carried };
+    const bytes = await makePapers(plan, fontFiles(), { ...jobPapers, marks });
     try {
       await writeFile(out, bytes);
     } catch (error) {

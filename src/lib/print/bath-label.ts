@@ -10,7 +10,8 @@ import { withUnit } from '../words/units.ts';
 import { bathHazards } from './bath-hazards.ts';
 import { svg } from './drawing/hatch.ts';
 import { pictogram, pictogramAcross } from './drawing/pictograms.ts';
-import { ink, mm } from './paper.ts';
+import type { Marks } from './order.ts';
+import { ink, mm, tabular } from './paper.ts';
 import { place } from './place.ts';
 import { typeset } from './typeset.ts';
 
@@ -84,7 +85,7 @@ function words(plan: Plan): Content[] {
 }
 
 /** The label of the used bath. @param x,y pt */
-export function bathLabel(plan: Plan, x: number, y: number): Content[] {
+export function bathLabel(plan: Plan, marks: Marks | null, x: number, y: number): Content[] {
   const [width, height, margin, band] = [
     mm(label.width),
     mm(labelHeight(plan)),
@@ -148,7 +149,18 @@ export function bathLabel(plan: Plan, x: number, y: number): Content[] {
           columnGap: 8,
           margin: [0, 4, 0, 1],
         },
-        { text: labelTexts.reach, bold: true },
+        {
+          columns: [
+            { width: '*', text: labelTexts.reach, bold: true },
+            {
+              width: 66,
+              alignment: 'right',
+              noWrap: true,
+              text: marks === null ? '' : labelTexts.job.replace('{code}', marks.code),
+              ...tabular,
+            },
+          ],
+        },
         { text: labelTexts.byIngredient, fontSize: 6.9 },
       ],
       fontSize: BODY,

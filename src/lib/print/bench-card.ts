@@ -6,8 +6,10 @@ import { withUnit } from '../words/units.ts';
 import { cardTexts } from '../words/papers.ts';
 import { figureNumber, fill } from '../words/render.ts';
 import { familyOf } from './bath-hazards.ts';
+import { jobMark } from './drawing/job-mark.ts';
 import { bare, checkBox } from './drawing/plate-mark.ts';
-import { ink, mm } from './paper.ts';
+import type { Marks } from './order.ts';
+import { ink, mm, tabular } from './paper.ts';
 import { place } from './place.ts';
 import { hero } from './sheet/glance.ts';
 import { typeset } from './typeset.ts';
@@ -94,7 +96,7 @@ const writeIn = ({ label, value, unit, note }: WriteIn): Content => ({
   ],
 });
 
-function front(plan: Plan): Content[] {
+function front(plan: Plan, marks: Marks | null): Content[] {
   const { job } = plan;
   const family = familyOf(plan);
   const bath = fill(cardTexts.bath, {
@@ -104,10 +106,24 @@ function front(plan: Plan): Content[] {
   const look = plan.settings?.firstLook;
   return [
     {
-      text: family === null ? '' : fill('{f}', { f: `group-${family}` }),
-      bold: true,
-      fontSize: 14,
-      color: ink.verdigris,
+      columns: [
+        {
+          width: '*',
+          text: family === null ? '' : fill('{f}', { f: `group-${family}` }),
+          bold: true,
+          fontSize: 14,
+          color: ink.verdigris,
+        },
+        {
+          width: 78,
+          text: marks?.code ?? '',
+          bold: true,
+          fontSize: 12,
+          alignment: 'right',
+          noWrap: true,
+          ...tabular,
+        },
+      ],
     },
     { text: typeset(bath), fontSize: 12, lineHeight: 1 },
     {
@@ -171,10 +187,25 @@ function check(text: string, hold: string | null): Content {
   };
 }
 
-const back = (plan: Plan): Content[] => [
-  ...holds(plan).flatMap(([hold, checks]) => checks.map((text, i) => check(text, i === 0 ? hold : null))),
-  { text: cardTexts.splash, bold: true, fontSize: 13, lineHeight: 0.98, margin: [0, 6, 0, 0] },
-];
+/** Side of the QR code on the card, quiet zone included, mm: it stands beside the shortest checks. */
+const MARK = 26;
+
+function back(plan: Plan, marks: Marks | null): Content[] {
+  const groups = holds(plan).map(([hold, checks]): Content => {
+    const stack = checks.map((text, i) => check(text, i === 0 ? hold : null));
+    if (marks === null || hold !== cardTexts.beforeLifting) return { stack };
+    return {
+      columns: [
+        { width: '*', stack },
+        { width: mm(MARK), stack: [jobMark(marks, MARK)] },
+      ],
+    };
+  });
+  return [
+    ...groups,
+    { text: cardTexts.splash, bold: true, fontSize: 13, lineHeight: 0.98, margin: [0, 6, 0, 0] },
+  ];
+}
 
 /** Trim with rounded corners, and the fold; the front is the right half, so that it folds like a book. */
 function outline(x: number, y: number): Content {
@@ -206,8 +237,8 @@ function outline(x: number, y: number): Content {
 }
 
 /** The bench card, to be read with wet gloves at 0.7 m. @param x,y pt */
-export const benchCard = (plan: Plan, x: number, y: number): Content[] => [
+export const benchCard = (plan: Plan, marks: Marks | null, x: number, y: number): Content[] => [
   outline(x, y),
-  place(x + mm(card.safe), y + mm(card.safe), inner, ...back(plan)),
-  place(x + mm(card.face + card.safe), y + mm(card.safe), inner, ...front(plan)),
+  place(x + mm(card.safe), y + mm(card.safe), inner, ...back(plan, marks)),
+  place(x + mm(card.face + card.safe), y + mm(card.safe), inner, ...front(plan, marks)),
 ];

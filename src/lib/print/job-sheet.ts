@@ -1,7 +1,10 @@
-import type { Content, ContentSection } from 'pdfmake/interfaces';
+import type { Column, Content, ContentSection } from 'pdfmake/interfaces';
 import type { Plan } from '../core/plan/plan.ts';
 import { sheetTexts } from '../words/papers.ts';
+import { jobMark } from './drawing/job-mark.ts';
 import { testStrip } from './drawing/plates.ts';
+import { scaleBar } from './drawing/scale-bar.ts';
+import type { Marks } from './order.ts';
 import { faces, ink, mm, sheetMargin, sheetWidth, tabular } from './paper.ts';
 import { annex } from './sheet/annex.ts';
 import { figuresTable } from './sheet/figures-table.ts';
@@ -21,17 +24,39 @@ const LONG = 36;
 const shortened = (title: string): string =>
   title.length > 2 * LONG ? `${title.slice(0, 2 * LONG)}…` : title;
 
-function masthead(title: string): Content {
+/** Side of the QR code at the head of the sheet, quiet zone included, mm. */
+const MARK = 29;
+
+function masthead(title: string, marks: Marks | null): Content {
+  const name: Content[] = [
+    { text: `Etchwright · ${sheetTexts.kind}`, fontSize: 10, bold: true, color: ink.verdigris },
+    { text: typeset(title), fontSize: title.length > LONG ? 19 : 28, bold: true, lineHeight: 1 },
+  ];
+  if (marks === null) {
+    return {
+      columns: [
+        { width: '*', stack: name },
+        { width: 'auto', stack: [{ svg: testStrip(132, 26), margin: [10, 6, 0, 0] }] },
+      ],
+    };
+  }
   return {
     columns: [
       {
         width: '*',
         stack: [
-          { text: `Etchwright · ${sheetTexts.kind}`, fontSize: 10, bold: true, color: ink.verdigris },
-          { text: typeset(title), fontSize: title.length > LONG ? 19 : 28, bold: true, lineHeight: 1 },
+          ...name,
+          { svg: testStrip(132, 26), margin: [0, 10, 0, 6] },
+          { text: sheetTexts.fromThis, fontSize: 8.5, color: ink.soft, lineHeight: 0.97 },
         ],
       },
-      { width: 'auto', stack: [{ svg: testStrip(132, 26), margin: [10, 6, 0, 0] }] },
+      {
+        width: mm(MARK),
+        stack: [
+          jobMark(marks, MARK),
+          { text: marks.code, bold: true, fontSize: 11, alignment: 'center', lineHeight: 1, ...tabular },
+        ],
+      },
     ],
   };
 }
@@ -39,14 +64,26 @@ function masthead(title: string): Content {
 const running = (content: object): Content =>
   ({ ...content, fontSize: 8.5, color: ink.soft, font: faces.text }) as Content;
 
+/** On the first page the bar that tells whether the printer kept to size; later the title. */
+const headLeft = (title: string, page: number): Column =>
+  page > 1
+    ? { width: '*', text: typeset(shortened(title)) }
+    : {
+        width: '*',
+        columns: [
+          { width: mm(101), stack: [scaleBar()] },
+          { width: '*', text: sheetTexts.bar, margin: [4, 5, 0, 0] },
+        ],
+      };
+
 const header =
   (title: string) =>
   (page: number, pages: number): Content =>
     running({
-      margin: [sheetMargin, mm(9), sheetMargin, 0],
+      margin: [sheetMargin, page > 1 ? mm(9) : mm(7), sheetMargin, 0],
       columns: [
-        { width: '*', text: page === 1 ? '' : typeset(shortened(title)) },
-        { width: 'auto', text: pageText(page, pages), ...tabular },
+        headLeft(title, page),
+        { width: 'auto', text: pageText(page, pages), margin: [0, page > 1 ? 0 : 5, 0, 0], ...tabular },
       ],
     });
 
@@ -60,14 +97,14 @@ const footer = (dataVersion: string): Content =>
   });
 
 /** The job sheet: what to set, what to do, what to write down, and how every figure came about. */
-export function jobSheet(plan: Plan): ContentSection {
+export function jobSheet(plan: Plan, marks: Marks | null): ContentSection {
   const { title, paper } = plan.job;
   return {
     pageMargins: [sheetMargin, mm(17), sheetMargin, mm(17)],
     header: header(title),
     footer: () => footer(plan.dataVersion),
     section: [
-      masthead(title),
+      masthead(title, marks),
       jobStrip(plan),
       { ...(glance(plan) as object), margin: [0, 0, 0, 14] } as Content,
       ...steps(plan, sheetWidth(paper)),

@@ -1,5 +1,7 @@
 import pdfmake from 'pdfmake';
 import type { Plan } from '../core/plan/plan.ts';
+import { jobPapers } from './order.ts';
+import type { PapersOrder } from './order.ts';
 import { faces } from './paper.ts';
 import { papers } from './papers.ts';
 
@@ -15,11 +17,14 @@ export interface FontFiles {
 }
 
 /**
- * Makes the papers of a plan: job sheet, bench card and bath label, as one PDF. The same plan gives the
- * same bytes.
+ * Makes papers of a plan as one PDF. The same plan and order give the same bytes.
  * @param plan without refusals
  */
-export async function makePapers(plan: Plan, files: FontFiles): Promise<Uint8Array> {
+export async function makePapers(
+  plan: Plan,
+  files: FontFiles,
+  order: PapersOrder = jobPapers,
+): Promise<Uint8Array> {
   const own = new Set<string>(Object.values(files));
   pdfmake.setUrlAccessPolicy(() => false);
   pdfmake.setLocalAccessPolicy((path) => own.has(path));
@@ -28,5 +33,5 @@ export async function makePapers(plan: Plan, files: FontFiles): Promise<Uint8Arr
     [faces.quiet]: { normal: files.light, bold: files.halfBold },
     [faces.rare]: { normal: files.rare, bold: files.rareBold },
   });
-  return new Uint8Array(await pdfmake.createPdf(papers(plan)).getBuffer());
+  return new Uint8Array(await pdfmake.createPdf(papers(plan, order)).getBuffer());
 }

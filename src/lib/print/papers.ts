@@ -1,9 +1,13 @@
-import type { TDocumentDefinitions } from 'pdfmake/interfaces';
+import type { ContentSection, TDocumentDefinitions } from 'pdfmake/interfaces';
 import type { Plan } from '../core/plan/plan.ts';
 import { sheetTexts } from '../words/papers.ts';
 import { cardPage } from './card-page.ts';
 import { jobSheet } from './job-sheet.ts';
+import { jobPapers } from './order.ts';
+import type { PaperKind, PapersOrder } from './order.ts';
 import { faces, ink, pageSizes } from './paper.ts';
+import { stripPage } from './strip-page.ts';
+import { wearPage } from './wear-page.ts';
 
 /** The day the tables were released, which opens every data version: the same plan gives the same bytes. */
 const dayOf = (dataVersion: string): Date => {
@@ -11,20 +15,36 @@ const dayOf = (dataVersion: string): Date => {
   return new Date(day === undefined ? 0 : `${day}T00:00:00Z`);
 };
 
-/** All three papers of a plan as one document: the job sheet, then a page with bench card and bath label. */
-export function papers(plan: Plan): TDocumentDefinitions {
+function sectionsOf(plan: Plan, { kinds, marks }: PapersOrder): ContentSection[] {
+  const has = (kind: PaperKind): boolean => kinds.includes(kind);
+  return [
+    ...(has('sheet') ? [jobSheet(plan, marks)] : []),
+    ...(has('card') || has('label')
+      ? [cardPage(plan, { card: has('card'), label: has('label'), marks })]
+      : []),
+    ...(has('strip') ? [stripPage(plan)] : []),
+    ...(has('wear') ? [wearPage(plan)] : []),
+  ];
+}
+
+/** What the file is called in a reader's title bar. */
+const kindOf = ({ kinds }: PapersOrder): string =>
+  kinds.includes('sheet') ? sheetTexts.kind : sheetTexts.papers;
+
+/** The papers ordered, as one document: the job sheet first, then a page for each thing to cut out. */
+export function papers(plan: Plan, order: PapersOrder = jobPapers): TDocumentDefinitions {
   return {
     pageSize: pageSizes[plan.job.paper],
     language: 'en',
     displayTitle: true,
     version: '1.7',
     info: {
-      title: `${plan.job.title} · ${sheetTexts.kind}`,
+      title: `${plan.job.title} · ${kindOf(order)}`,
       creator: 'Etchwright',
       producer: 'Etchwright',
       creationDate: dayOf(plan.dataVersion),
     },
     defaultStyle: { font: faces.text, fontSize: 11, color: ink.black },
-    content: [jobSheet(plan), cardPage(plan)],
+    content: sectionsOf(plan, order),
   };
 }

@@ -1,12 +1,14 @@
 import pdfMake from 'pdfmake/build/pdfmake';
 import type { Plan } from '../core/plan/plan.ts';
 import type { FontFiles } from './make-papers.ts';
+import type { PapersOrder } from './order.ts';
 import { faces } from './paper.ts';
 import { papers } from './papers.ts';
 
 export interface PapersQuestion {
   readonly id: number;
   readonly plan: Plan;
+  readonly order: PapersOrder;
   /** absolute addresses, on this app's own origin */
   readonly fonts: FontFiles;
 }
@@ -16,14 +18,14 @@ export type PapersReply = { readonly id: number } & (
 );
 
 addEventListener('message', ({ data }: MessageEvent<PapersQuestion>) => {
-  const { id, plan, fonts } = data;
+  const { id, plan, order, fonts } = data;
   pdfMake.setFonts({
     [faces.text]: { normal: fonts.regular, bold: fonts.bold },
     [faces.quiet]: { normal: fonts.light, bold: fonts.halfBold },
     [faces.rare]: { normal: fonts.rare, bold: fonts.rareBold },
   });
   pdfMake
-    .createPdf(papers(plan))
+    .createPdf(papers(plan, order))
     .getBlob()
     .then(
       (blob: Blob) => {

@@ -171,7 +171,7 @@ export interface HelpPage {
   readonly name: string;
   readonly title: string;
   readonly lines: readonly { readonly id: string; readonly text: string }[];
-  readonly differs: readonly { readonly of: string; readonly text: string }[];
+  readonly differs: readonly { readonly id: FirstAidLine; readonly of: string; readonly text: string }[];
   readonly sources: readonly string[];
 }
 
@@ -184,7 +184,7 @@ export function helpPage(id: TroubleId): HelpPage {
     name,
     title,
     lines: lines.map((line) => ({ id: line, text: texts[line] })),
-    differs: differs.map(({ of, line }) => ({ of, text: texts[line] })),
+    differs: differs.map(({ of, line }) => ({ id: line, of, text: texts[line] })),
     sources: [...new Set(used)].map((source) => sources[source].title),
   };
 }

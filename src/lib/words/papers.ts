@@ -3,9 +3,13 @@ import type { FigureId } from '../core/plan/outcome.ts';
 /** Texts that stand on paper alone: the job sheet. */
 export const sheetTexts = {
   kind: 'Job sheet',
+  papers: 'Papers',
   footer: 'The label or data sheet of the bottle in hand wins. Local rules and licensed practice come first.',
   data: 'data {version}',
   page: 'page {page} of {pages}',
+  bar: '100 mm when printed at 100 %',
+  fromThis:
+    'Start from this: scan the code, or type its letters on the start page of the device that printed it.',
   set: 'Set',
   stopAfter: 'Stop after',
   firstLook: 'First look after',
@@ -191,6 +195,7 @@ export const labelTexts = {
   poison: 'Poison centre: ____________________',
   dates: ['Made on ____________', 'last used ____________', 'A·h __________'],
   reach: 'Keep away from children and pets.',
+  job: 'Job {code}',
 } as const;
 
 /** What metal is dissolved, by figure. */
@@ -207,11 +212,26 @@ export const dissolvedNames: Readonly<Partial<Record<FigureId, string>>> = {
 /** How to make the cut-outs, beside them. */
 export const cutTexts = {
   title: 'Cut, fold, check',
-  lines: [
-    'Print at 100 %. The bar below must measure 100 mm.',
-    'Bench card: cut round the outline, fold on the dashed line, printed faces out. Laminate with 3 mm of seal all round; write on it with a wet-erase pen or grease pencil.',
+  print: 'Print at 100 %. The bar below must measure 100 mm.',
+  card: 'Bench card: cut round the outline, fold on the dashed line, printed faces out. Laminate in an A6 pouch with 3 mm of seal all round; write on it with a wet-erase pen or grease pencil.',
+  label:
     'Bath label: cut out, glue on, tape over. Fill it in with a waterproof pen on the day the bath is mixed.',
-  ],
+  hang: 'Cut round the outline. Laminate with 3 mm of seal all round, hang it where you work.',
   measured: 'Measured ______ mm',
   bar: '100 mm',
+} as const;
+
+/** The emergency strip, to hang by the bench. */
+export const stripTexts = {
+  title: 'Help now',
+  numbers: ['Emergency number ______________', 'Poison centre ____________________'],
+} as const;
+
+/** The card of what to wear. */
+export const wearTexts = {
+  title: 'What to wear',
+  gloves: 'Gloves',
+  eyes: 'Eyes',
+  body: 'Body',
+  air: 'Air',
 } as const;

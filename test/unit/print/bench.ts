@@ -3,6 +3,7 @@ import { fontFiles } from '../../../src/cli/font-files.ts';
 import { parseJob } from '../../../src/lib/core/plan/job-input.ts';
 import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
 import type { Plan } from '../../../src/lib/core/plan/plan.ts';
+import type { PapersOrder } from '../../../src/lib/print/order.ts';
 import { makePapers } from '../../../src/lib/print/make-papers.ts';
 
 /** Jobs that papers are tried with, as their files say them. */
@@ -100,4 +101,5 @@ export async function readPages(bytes: Uint8Array): Promise<Page[]> {
   return pages;
 }
 
-export const print = (plan: Plan): Promise<Uint8Array> => makePapers(plan, fontFiles());
+export const print = (plan: Plan, order?: PapersOrder): Promise<Uint8Array> =>
+  makePapers(plan, fontFiles(), order);

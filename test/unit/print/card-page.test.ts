@@ -1,9 +1,10 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { label, labelHeight } from '../../../src/lib/print/bath-label.ts';
 import { card } from '../../../src/lib/print/bench-card.ts';
-import { safeArea } from '../../../src/lib/print/card-page.ts';
+import { safeArea } from '../../../src/lib/print/cut-page.ts';
 import { scaleBar } from '../../../src/lib/print/drawing/scale-bar.ts';
 import { pictogramSide } from '../../../src/lib/print/drawing/pictograms.ts';
+import { jobPapers } from '../../../src/lib/print/order.ts';
 import { figureNumber } from '../../../src/lib/words/render.ts';
 import { examples, planOf, print, readPages, squeeze } from './bench.ts';
 import type { Page, Placed } from './bench.ts';
@@ -20,6 +21,12 @@ const cases = [
   ...examples.map((name) => [name, () => planOf(name)] as const),
   ['the wordiest', wordiest] as const,
 ];
+
+/** As long as an address with settings gets, and letters as wide as a code has. */
+const marks = {
+  code: 'WWWW-MMMM',
+  carried: `https://bench.example/makers/tools/#start=1${'Ab3-'.repeat(18)}`,
+};
 
 interface Box {
   readonly left: number;
@@ -38,7 +45,7 @@ describe.each(cases)('the page of cut-outs of %s', (_name, make) => {
   let page: Page;
   let origin: { x: number; y: number };
   beforeAll(async () => {
-    const pages = await readPages(await print(plan));
+    const pages = await readPages(await print(plan, { ...jobPapers, marks }));
     page = pages.at(-1) as Page;
     const sheetWidth = plan.job.paper === 'A4' ? 210 : 215.9;
     origin = { x: (sheetWidth - safeArea.width) / 2, y: safeArea.margin };
@@ -83,6 +90,10 @@ describe.each(cases)('the page of cut-outs of %s', (_name, make) => {
     const never = onLabel.filter(({ y }) => eyes && y < eyes.y);
     expect(never.length).toBeGreaterThan(5);
     expect(Math.max(...never.map(({ y }) => y))).toBeLessThan((eyes?.y ?? 0) - 3);
+  });
+
+  test('has the code on card and label, each in one piece', () => {
+    expect(page.items.filter(({ text }) => text.includes(marks.code))).toHaveLength(2);
   });
 
   test('says on the label what metal is in the bath', () => {

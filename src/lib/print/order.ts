@@ -1,0 +1,21 @@
+/** The papers that can be made of a plan, in the order they lie in the file. */
+export const paperKinds = ['sheet', 'card', 'label', 'strip', 'wear'] as const;
+export type PaperKind = (typeof paperKinds)[number];
+
+/** What leads from a paper back to its settings. */
+export interface Marks {
+  /** eight letters that name the job in the notebook that printed it */
+  readonly code: string;
+  /** what the QR code says: the whole settings */
+  readonly carried: string;
+}
+
+/** Which papers to make. */
+export interface PapersOrder {
+  readonly kinds: readonly PaperKind[];
+  /** null: the papers lead nowhere */
+  readonly marks: Marks | null;
+}
+
+/** The three papers of a job. */
+export const jobPapers: PapersOrder = { kinds: ['sheet', 'card', 'label'], marks: null };

@@ -1,0 +1,145 @@
+import type { Content, ContentSection, TableCell } from 'pdfmake/interfaces';
+import { findBoughtSalt } from '../core/facts/salts.ts';
+import type { BathSalt } from '../core/facts/salts.ts';
+import { removers } from '../core/facts/supplies.ts';
+import { worn } from '../core/facts/wear.ts';
+import type { ThingId, Verdict, Worn } from '../core/facts/wear.ts';
+import type { Plan } from '../core/plan/plan.ts';
+import { cutTexts, wearTexts } from '../words/papers.ts';
+import {
+  airTexts,
+  bodyTexts,
+  eyeTexts,
+  labelWins,
+  materialNames,
+  otherNames,
+  thingNames,
+  verdictWords,
+} from '../words/wear.ts';
+import { familyOf } from './bath-hazards.ts';
+import { cutPage } from './cut-page.ts';
+import { outline } from './drawing/outline.ts';
+import { bare } from './drawing/plate-mark.ts';
+import { ink, mm } from './paper.ts';
+import { place } from './place.ts';
+
+/** The card, mm. */
+export const wearCard = { width: 190, height: 156, inset: 7 } as const;
+
+const saltThings: Readonly<Record<BathSalt, ThingId>> = {
+  NaNO3: 'sodium-nitrate',
+  KNO3: 'potassium-nitrate',
+  NaCl: 'table-salt',
+  CuSO4: 'copper-sulfate',
+  Na2SO4: 'sodium-sulfate',
+};
+const removerThings = { acetone: 'acetone', alcohol: 'isopropanol', 'white-spirit': null } as const;
+
+/** What is open at the bench in this job: the dry salt, the bath, what takes the resist off. */
+export function thingsOf(plan: Plan): readonly ThingId[] {
+  const salt = findBoughtSalt(plan.job.bath.salt)?.facts.id;
+  const remover = removers[plan.job.resist];
+  const solvent = remover === null ? null : removerThings[remover];
+  const bath: ThingId =
+    familyOf(plan) === 'silver' ? 'silver-bath' : salt === 'NaCl' ? 'salt-water-bath' : 'copper-bath';
+  return [
+    ...(salt === undefined ? [] : [saltThings[salt as BathSalt]]),
+    bath,
+    ...(solvent === null ? [] : [solvent]),
+  ];
+}
+
+const verdicts: readonly Verdict[] = ['wear', 'splash', 'never'];
+
+function gloves({ gloves: all }: Worn): Content[] {
+  return verdicts.flatMap((verdict): Content[] => {
+    const names = all
+      .filter((glove) => glove.verdict === verdict)
+      .map(({ material }) => materialNames[material]);
+    if (names.length === 0) return [];
+    return [{ text: [{ text: `${verdictWords[verdict]}: `, bold: true }, `${names.join('; ')}.`] }];
+  });
+}
+
+const cell = (content: Content | readonly Content[]): TableCell => ({
+  stack: Array.isArray(content) ? [...(content as readonly Content[])] : [content as Content],
+  fontSize: 10.5,
+  lineHeight: 1,
+});
+
+function table(things: readonly ThingId[]): Content {
+  const all = things.map((id): Worn => worn[id]);
+  const line = (name: string, cells: readonly TableCell[]): TableCell[] => [
+    { text: name, bold: true, fontSize: 12, color: ink.verdigris },
+    ...cells,
+  ];
+  return {
+    table: {
+      widths: [46, ...things.map(() => '*')],
+      body: [
+        [
+          '',
+          ...things.map((id): TableCell => ({
+            stack: [
+              { text: thingNames[id], bold: true, fontSize: 14, lineHeight: 0.95 },
+              { text: otherNames[id] ?? '', fontSize: 9, color: ink.soft, lineHeight: 1 },
+            ],
+          })),
+        ],
+        line(
+          wearTexts.gloves,
+          all.map((thing) => cell(gloves(thing))),
+        ),
+        line(
+          wearTexts.eyes,
+          all.map(({ eyes }) => cell({ text: eyeTexts[eyes] })),
+        ),
+        line(
+          wearTexts.body,
+          all.map(({ body }) => cell({ text: bodyTexts[body] })),
+        ),
+        line(
+          wearTexts.air,
+          all.map(({ air }) => cell({ text: airTexts[air] })),
+        ),
+      ],
+    },
+    layout: {
+      ...bare,
+      hLineWidth: (i, { table: { body } }) => (i === 0 || i === body.length ? 0 : i === 1 ? 1 : 0.4),
+      hLineColor: () => ink.black,
+      paddingTop: () => 4,
+      paddingBottom: () => 4,
+      paddingLeft: (i) => (i === 0 ? 0 : 8),
+    },
+  };
+}
+
+/** What to wear for this job's salt, bath and remover, on one card. */
+export function wearPage(plan: Plan): ContentSection {
+  return cutPage(plan.job.paper, (left, top) => ({
+    content: [
+      outline(left, top, wearCard.width, wearCard.height),
+      place(
+        left + mm(wearCard.inset),
+        top + mm(wearCard.inset),
+        mm(wearCard.width - 2 * wearCard.inset),
+        { text: wearTexts.title, bold: true, fontSize: 22, lineHeight: 0.95, margin: [0, 0, 0, 4] },
+        table(thingsOf(plan)),
+      ),
+      place(
+        left + mm(wearCard.inset),
+        top + mm(wearCard.height - 12),
+        mm(wearCard.width - 2 * wearCard.inset),
+        { text: labelWins, bold: true, fontSize: 11, lineHeight: 1 },
+      ),
+      place(left + mm(149), top + mm(wearCard.height + 6), mm(41), {
+        text: cutTexts.hang,
+        fontSize: 8.5,
+        color: ink.soft,
+        lineHeight: 1,
+      }),
+    ],
+    bottom: top + mm(wearCard.height),
+  }));
+}
