@@ -1,0 +1,29 @@
+import { parseJob } from '../core/plan/job-input.ts';
+import type { Plan } from '../core/plan/plan.ts';
+import { carriedText } from '../link/address.ts';
+import { settingsText } from '../link/settings-text.ts';
+import { shortCode } from '../link/short-code.ts';
+import { notebook } from './bench.ts';
+import { rememberCode } from './from-sheet.ts';
+import { jobFileOf } from './job-file.ts';
+import type { JobSession } from './job-session.svelte.ts';
+
+/**
+ * What leads from a job's papers back to its settings. The plan's knobs are those it proposes; what is
+ * handed on is the supply as the maker has it. The code is written down, so that it is known here again.
+ * @param home address of the start page
+ * @returns null while the job is not whole
+ */
+export async function jobMarks(
+  session: JobSession,
+  plan: Plan,
+  home: URL,
+): Promise<{ readonly code: string; readonly carried: string } | null> {
+  const typed = parseJob(jobFileOf(session.draft), { areaLater: true });
+  if ('faults' in typed) return null;
+  // a plan kept by an older version may lack what was not asked then
+  const text = settingsText({ ...typed.job, ...plan.job, supply: typed.job.supply });
+  const code = shortCode(text);
+  if (session.mayWrite) await rememberCode(await notebook(), code, { id: session.id, text });
+  return { code, carried: carriedText(text, home) };
+}

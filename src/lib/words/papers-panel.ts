@@ -1,0 +1,20 @@
+/** The papers as they are offered on screen. */
+export const paperNames = {
+  sheet: { label: 'Job sheet', hint: 'every step, figure and source' },
+  card: { label: 'Bench card', hint: 'what to set and what to look at; laminate it' },
+  label: { label: 'Bath label', hint: 'for the jar' },
+  strip: { label: 'First aid', hint: 'to hang by the bench' },
+  wear: { label: 'What to wear', hint: 'for this salt, bath and remover' },
+} as const;
+
+export const panelTexts = {
+  which: 'Which papers?',
+  paper: 'Paper in your printer',
+  make: 'Make the papers',
+  making: 'Setting the type',
+  ready: 'The papers are ready.',
+  open: 'Open to print',
+  save: 'Save the file',
+  share: 'Share',
+  scale: 'Print at 100 %, not “fit to page”. The bar on each paper must measure 100 mm.',
+} as const;
