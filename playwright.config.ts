@@ -12,6 +12,7 @@ const address = `http://localhost:${port}/`;
 export default defineConfig({
   testDir: 'test/e2e',
   testMatch: '**/*.e2e.ts',
+  timeout: 90_000,
   outputDir: 'test-results',
   workers: 2,
   fullyParallel: true,
