@@ -1,22 +1,13 @@
 import type { Plan } from '../core/plan/plan.ts';
 import { isBitable, metals } from '../core/facts/metals.ts';
-import type { MetalFamily } from '../core/facts/metals.ts';
+import type { BitableMetal, MetalFamily } from '../core/facts/metals.ts';
 import { findBoughtSalt } from '../core/facts/salts.ts';
-import { hazardStatements, labels } from '../core/facts/substances.ts';
+import { hazardStatements, labels, labelStatements, leadLabel } from '../core/facts/substances.ts';
 import type { Pictogram, SubstanceLabel } from '../core/facts/substances.ts';
+import { pictogramsOf } from '../core/facts/substances/pictograms.ts';
 
-/** Hazard codes from the worst down; the label keeps this order. */
-const gravity = [
-  'H314',
-  'H318',
-  'H302',
-  'H410',
-  'H319',
-  'H272',
-] as const satisfies readonly (keyof typeof hazardStatements)[];
-
-/** What a stronger statement already says. */
-const saidBy: Readonly<Record<string, readonly string[]>> = { H319: ['H314', 'H318'], H318: ['H314'] };
+/** A label has room for so many statements; the gravest stand. */
+const ROOM = 6;
 
 /** What a label must say and show. */
 export interface BathHazards {
@@ -39,15 +30,13 @@ export function bathHazards(plan: Plan): BathHazards | null {
   const family = familyOf(plan);
   const salt = findBoughtSalt(plan.job.bath.salt);
   if (family === null || salt === null) return null;
+  const { massPercent } = metals[plan.job.piece.metal as BitableMetal].composition;
   const parts: readonly SubstanceLabel[] = [
     labels.salts[salt.facts.id as keyof typeof labels.salts],
     labels.usedBath[family],
+    ...('Pb' in massPercent ? [leadLabel] : []),
   ];
-  const codes = new Set(parts.flatMap(({ hazards }) => hazards));
-  const kept = gravity.filter((code) => codes.has(code) && !saidBy[code]?.some((worse) => codes.has(worse)));
-  // Eye irritation alone no longer asks for its mark beside the sign for corrosion (CLP Article 26).
-  const drawn = new Set(parts.flatMap(({ pictograms }) => pictograms));
-  if (drawn.has('GHS05') && !codes.has('H302')) drawn.delete('GHS07');
+  const codes = parts.flatMap(({ hazards }) => hazards);
   return {
     family,
     signal: parts.some(({ signal }) => signal === 'Danger')
@@ -55,7 +44,9 @@ export function bathHazards(plan: Plan): BathHazards | null {
       : parts.some(({ signal }) => signal)
         ? 'Warning'
         : null,
-    statements: kept.map((code) => hazardStatements[code]),
-    pictograms: [...drawn].sort(),
+    statements: labelStatements(codes)
+      .slice(0, ROOM)
+      .map((code) => hazardStatements[code]),
+    pictograms: pictogramsOf(codes),
   };
 }

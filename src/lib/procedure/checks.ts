@@ -55,7 +55,7 @@ const choice = (
 const critical = { critical: true } as const;
 const input = (foundation: Foundation, path: string): string => foundation.inputs[path] ?? '';
 const isSilver = (foundation: Foundation): boolean =>
-  /silver|sterling/.test(input(foundation, 'piece.metal'));
+  /silver|sterling|coin/.test(input(foundation, 'piece.metal'));
 const hasStainlessPlate = (foundation: Foundation): boolean =>
   input(foundation, 'cathode.metal') === '"stainless"';
 const usesSolvent = (foundation: Foundation): boolean => !/vinyl|dry-film/.test(input(foundation, 'resist'));
@@ -165,7 +165,7 @@ export const checks: readonly Check[] = [
     { another: false, 'this-bath': true, 'no-label': false },
     {
       inputs: ['bath.salt', 'piece.metal'],
-      figures: ['dissolved_metal.Ag', 'dissolved_metal.Cu', 'dissolved_metal.Zn'],
+      figures: ['Ag', 'Cu', 'Zn', 'Sn', 'Ni', 'Pb', 'Fe'].map((metal) => `dissolved_metal.${metal}`),
     },
   ),
   choice('storing', 'container', { food: false, 'not-food': true }),

@@ -25,17 +25,27 @@ export const refusalTexts: Readonly<Record<BlockId, { readonly text: string; rea
     instead: 'Use sodium nitrate, about 60 g in a litre of deionised water.',
   },
   'mixed-metals': {
-    text: 'This bath holds silver. Silver settles on {metal} as a loose film and spoils the bite.',
-    instead: 'Keep one bath for silver and one for copper and brass.',
+    text: 'This bath holds {held}. It settles on {metal} as a loose film and spoils the bite.',
+    instead: 'Keep one bath for each metal group: silver; copper and brass; nickel; iron.',
+  },
+  'passive-metal': {
+    text: '{metal} covers itself in {salt}: the current makes gas and the piece stays as it is.',
+    instead: 'Use table salt, about 50 g in a litre, with the window open.',
+  },
+  'lead-for-sale': {
+    text: '{metal} holds {share} of lead. Jewellery sold in the European Union holds less than {most} in any part; other countries have like limits.',
+    instead: 'For sale take sheet brass without lead: C26000, CZ106 or CuZn30. Check your country.',
+  },
+  'salt-closed-to-public': {
+    text: 'In {country} the public may not buy, hold or use {salt} of this strength.',
+    instead:
+      'For copper and brass take table salt or sodium sulfate. Ask your authority before you buy any nitrate.',
   },
   'base-plate-with-silver': {
     text: 'A {plate} plate dissolves in a silver nitrate bath: it swaps places with the silver, and loose silver bridges the gap.',
     instead: 'Hang silver opposite silver, or stainless steel on the − side.',
   },
-  'unsuitable-stock': {
-    text: '{metal} is not etched here: what comes off is poisonous, worthless or unknown.',
-    instead: 'Use bare sheet whose alloy you know: fine silver, sterling, copper or brass.',
-  },
+  'unsuitable-stock': { text: '{metal} is not etched here: {why}', instead: '{way}' },
   'ten-volts': {
     text: 'The volts knob stands at {volts}. At 10 V and over the resist lifts and gas takes over from the bite.',
     instead: 'Set 9.5 V or less. Silver in sodium nitrate starts near 5 V and works near 7 V.',
@@ -54,17 +64,18 @@ export const refusalTexts: Readonly<Record<BlockId, { readonly text: string; rea
     instead: 'Take at most {most}. For silver, 50 to 100 g/L of sodium nitrate is plenty.',
   },
   'metal-without-data': {
-    text: 'There are no tables for {metal} yet, and no plan is better than a guess.',
-    instead: 'Etch fine silver, sterling, copper or brass 70/30.',
+    text: 'There are no tables for {metal}, and no plan is better than a guess.',
+    instead: 'Etch fine silver, sterling, copper, brass, bronze, nickel silver or mild steel.',
   },
   'salt-no-bath': {
-    text: '{salt} makes no bath here.',
+    text: '{salt} makes no bath here. {why}',
     instead:
       'Use sodium or potassium nitrate for silver; table salt, copper sulfate, sodium sulfate or a nitrate for copper and brass.',
   },
   'unfit-plate': {
-    text: 'A {metal} plate is not planned with: it may dissolve, give off poison or spoil the bath.',
-    instead: 'Hang a plate of the piece’s own metal, or stainless steel.',
+    text: 'A {metal} plate is not planned with: {why}',
+    instead:
+      'Hang a plate of the piece’s own metal, copper, brass or stainless steel; silver or stainless steel opposite silver.',
   },
   'outside-tables': {
     text: '{found} is outside what was measured: {low} to {high}. The plan never guesses beyond its tables.',
@@ -84,17 +95,30 @@ export const refusalTexts: Readonly<Record<BlockId, { readonly text: string; rea
 export const cautionTexts: Readonly<Record<WatchId, string>> = {
   'depth-over-half':
     'The bite may reach {depth} on each bare face; {thickness} sheet may keep only {left}. Plan a shallower bite, take thicker sheet, or say that you mean to go through.',
+  'leaded-brass':
+    '{metal} holds {share} of lead, and it goes into the bath. Gloves, no food, no sanding dust; nobody pregnant or small near it. Its jar is lead waste. Not for sale as jewellery.',
+  'nickel-skin':
+    '{metal} holds nickel: bath, dust and the etched face can bring on a rash for life. Gloves on, no dust, its own jar marked NICKEL. {use}',
+  'marks-and-sale': '{family}',
   'stainless-plate':
     'Stainless steel on − only. Swapped clips turn it into a source of chromate. Look for 30 s at 2 V or less: bubbles rise at the plate. A yellow bath: switch off, keep it, touch nothing, hand it over.',
   'clips-dry':
-    'A ring or a wet clip across the leads burns and sparks. Rings and watches off; clips above the liquid; supply off before you touch them.',
+    'A ring or a wet clip across the leads burns and sparks. Rings and watches off; clips above the liquid; supply off before you touch them. With a pacemaker or other implant, ask your clinic first.',
   'eyes-and-gloves':
-    'Dust and splashes of {salt} hurt eyes. Goggles on, then gloves, before the jar is opened.',
+    'Dust and splashes of {salt} hurt eyes. Goggles on, then gloves, before the jar is opened. Phone in a bag: never touched with bath gloves bare.',
   'nitrate-tinder':
     'A towel wet with nitrate burns like touch-paper once dry. Rinse towels and spills into the first-rinse tub; keep flame, solvent and sawdust away.',
   'tap-water-clouds': 'Chloride in tap water clouds a silver bath and films the piece. Use deionised water.',
   'silver-sulfate-film':
     'Silver sulfate dissolves poorly and films the piece. Sodium nitrate bites far better.',
+  'tin-skin':
+    'Tin stays on {metal} as a grey skin in nitrate and slows the bite. Brush it off at each look, or use table salt.',
+  'buying-is-watched':
+    'Sellers of {salt} must report odd sales, and you a theft or loss within 24 hours. Buy little, keep it labelled and locked. Check your country.',
+  'heat-and-light': '{how}',
+  'weak-resist': '{resist} is the weakest resist. Three layers, fewer amps, and a look every few minutes.',
+  'class-in-charge':
+    'In a class one adult starts and stops every supply. Nobody under age mixes salts. Nobody pregnant near lead or nickel. Ask the venue and the insurer before the day.',
   'other-metal-in-bath':
     'The bath holds other metals too. Keep one jar for each metal group, or the waste collection cannot tell what it is.',
   'no-amps-limit':
@@ -110,12 +134,13 @@ export const cautionTexts: Readonly<Record<WatchId, string>> = {
   'hydrogen-lid':
     'Hydrogen rises from the plate, {hydrogen} in all. Under a closed 1 L lid it could burn after {minutes}. No lid, no flame, no sparks; open room.',
   chlorine:
-    'If the current falls away or the metal is used up, salt water can give chlorine: at worst {worst} in {room}, where {limit} is the short limit. Pool smell: supply off, leave, air the room.',
+    'Open window while it bites. Only if the current falls away or the metal is used up does salt water give chlorine: at worst {worst} in {room}, where {limit} is the short limit. Pool smell: supply off, leave, air the room.',
   'chlorine-room-unknown':
-    'Salt water can give chlorine if the current falls away or the metal is used up. Work by an open window. Pool smell: supply off, leave, air the room.',
+    'Open window while it bites. Only if the current falls away or the metal is used up does salt water give chlorine. Pool smell: supply off, leave, air the room.',
   'bath-warms': 'The bath may reach {end}. Look at the thermometer: slow down at {warn}, stop at {stop}.',
+  'rinse-before-pickle': '{family}',
   'solvent-vapour':
-    'The vapour of {remover} catches fire at a spark. Supply unplugged, nothing nitrate-wet near, window open, no flame.',
+    'The vapour of {remover} catches fire at a spark. Supply unplugged, nothing nitrate-wet near, window open, no flame. Never on one bench with peroxide pickle: they can explode.',
   'silver-bath-ages':
     'An old silver nitrate bath makes ammonia. If it smells of ammonia, or a black crust shows: do not close, dry, shake or treat it; keep people away and call the collection or fire service.',
   'never-mix': '{family}',

@@ -1,5 +1,8 @@
+import { reasons } from './reasons.ts';
+
 /** Words for ids: metals, salts, kinds, misfits. */
 export const terms: Readonly<Record<string, string>> = {
+  ...reasons,
   'fine-silver-999': 'fine silver',
   'sterling-925': 'sterling silver',
   C11000: 'copper',
@@ -19,6 +22,8 @@ export const terms: Readonly<Record<string, string>> = {
   'unknown-yellow': 'unknown yellow metal',
   'cadmium-solder': 'metal with cadmium solder',
   titanium: 'titanium',
+  niobium: 'niobium',
+  pewter: 'pewter',
   'silver-935-lowtarnish': '935 silver',
   'coin-900': 'coin silver',
   C22000: 'commercial bronze 90/10',
@@ -26,7 +31,7 @@ export const terms: Readonly<Record<string, string>> = {
   C27000: 'yellow brass 65/35',
   C27200: 'yellow brass 63/37',
   C28000: 'brass 60/40',
-  C36000: 'free-cutting brass',
+  C36000: 'leaded brass C360',
   C51000: 'phosphor bronze',
   C75200: 'nickel silver',
   'mild-steel': 'mild steel',
@@ -87,6 +92,9 @@ export const terms: Readonly<Record<string, string>> = {
   'group-silver': 'SILVER',
   'group-copper': 'COPPER AND BRASS',
   'group-brass': 'COPPER AND BRASS',
+  'group-bronze': 'COPPER AND BRASS',
+  'group-nickel': 'NICKEL',
+  'group-iron': 'IRON',
   'never-silver':
     'Never let a silver bath meet ammonia or ammonium salts: the crust can explode. No acid, no bleach, no paper or solvent left wet with it.',
   'never-nitrate':

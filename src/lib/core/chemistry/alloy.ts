@@ -39,9 +39,6 @@ export function equivalentWeight(massPercent: Composition, electrons: Valences):
   return 1 / molesOfElectrons;
 }
 
-/** Electrons per atom of silver, copper and zinc in a bath of this anion (Kinoshita et al. 1970 for copper). */
-export const valencesIn = (anion: Anion): Valences => ({
-  Ag: valences.Ag[anion],
-  Cu: valences.Cu[anion],
-  Zn: valences.Zn[anion],
-});
+/** Electrons per atom of each metal in a bath of this anion (Kinoshita et al. 1970 for copper). */
+export const valencesIn = (anion: Anion): Valences =>
+  Object.fromEntries(Object.entries(valences).map(([element, n]) => [element, n[anion]]));

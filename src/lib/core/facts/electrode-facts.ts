@@ -1,4 +1,5 @@
 import type { Datum } from './datum.ts';
+import type { ElementSymbol } from './elements.ts';
 import type { BitableMetal, MetalFamily } from './metals.ts';
 import type { Anion } from './salts/salt-facts.ts';
 
@@ -14,12 +15,18 @@ export const cathodeNames: Readonly<Record<string, BitableMetal | 'stainless'>> 
   'stainless-316': 'stainless',
 };
 
-/** Electrons per dissolved atom, by the anion of the bath. Zinc, tin and nickel give two in all. */
+/** Electrons per dissolved atom, by the anion of the bath. What passivates there is refused before this is used. */
 export const valences = {
   Ag: { nitrate: 1, chloride: 1, sulfate: 1 },
   Cu: { nitrate: 2, chloride: 1, sulfate: 2 },
   Zn: { nitrate: 2, chloride: 2, sulfate: 2 },
-} as const satisfies Record<string, Record<Anion, number>>;
+  /** tin stays on the piece as its own oxide in nitrate */
+  Sn: { nitrate: 4, chloride: 2, sulfate: 2 },
+  Ni: { nitrate: 2, chloride: 2, sulfate: 2 },
+  Fe: { nitrate: 3, chloride: 2, sulfate: 2 },
+  Pb: { nitrate: 2, chloride: 2, sulfate: 2 },
+  Ge: { nitrate: 4, chloride: 4, sulfate: 4 },
+} as const satisfies Partial<Record<ElementSymbol, Record<Anion, number>>>;
 
 export const valenceSource = {
   value: 2,
@@ -68,6 +75,21 @@ export const yieldPriors: Readonly<Record<MetalFamily, Readonly<Record<Anion, Yi
     chloride: yieldOf(0.8, 0.25, 'zinc may go first: pink copper bloom'),
     sulfate: yieldOf(0.85, 0.25),
   },
+  bronze: {
+    nitrate: yieldOf(0.7, 0.35, 'tin stays behind as a grey skin'),
+    chloride: yieldOf(0.85, 0.2, 'as copper, tin counted'),
+    sulfate: yieldOf(0.8, 0.3, 'as copper, tin counted'),
+  },
+  nickel: {
+    nitrate: yieldOf(0.3, 0.6, 'goes passive: refused before this is used'),
+    chloride: yieldOf(0.8, 0.3, 'as brass'),
+    sulfate: yieldOf(0.3, 0.6, 'goes passive: refused before this is used'),
+  },
+  iron: {
+    nitrate: yieldOf(0.1, 0.8, 'goes passive: refused before this is used'),
+    chloride: yieldOf(0.8, 0.2),
+    sulfate: yieldOf(0.3, 0.6, 'goes passive: refused before this is used'),
+  },
 };
 
 /** Volts that pass no current: the chemistry's share of the reading. */
@@ -109,6 +131,21 @@ export const offsets: Readonly<Record<MetalFamily, Readonly<Record<Anion, Offset
     nitrate: offset(1.5, 0.45, 'copper’s, lowered for zinc'),
     chloride: offset(1.2, 0.4, 'copper’s, lowered for zinc'),
     sulfate: offset(1.5, 0.45, 'as nitrate'),
+  },
+  bronze: {
+    nitrate: offset(1.6, 0.45, 'as copper'),
+    chloride: offset(1.3, 0.4, 'as copper'),
+    sulfate: offset(1.6, 0.45, 'as copper'),
+  },
+  nickel: {
+    nitrate: offset(2.2, 0.6, 'passive: not used'),
+    chloride: offset(1.3, 0.5, 'as copper, wider for nickel'),
+    sulfate: offset(2.2, 0.6, 'passive: not used'),
+  },
+  iron: {
+    nitrate: offset(2.2, 0.6, 'passive: not used'),
+    chloride: offset(0.9, 0.3),
+    sulfate: offset(2.2, 0.6, 'passive: not used'),
   },
 };
 
@@ -159,4 +196,15 @@ export const filmTransport: Readonly<Record<MetalFamily, Partial<Readonly<Record
   },
   copper: { nitrate: copperFilm(1700, 0.35), sulfate: copperFilm(1000, 0.25) },
   brass: { nitrate: copperFilm(1700, 0.4), sulfate: copperFilm(1000, 0.3) },
+  bronze: { sulfate: copperFilm(1000, 0.35) },
+  nickel: {},
+  iron: {
+    chloride: {
+      diffusivity: film(6e-10, 'm2/s', 'iron ions'),
+      viscosity: film(2e-6, 'm2/s', 'film liquid'),
+      expansion: film(1.1e-4, 'm3/mol', 'density per mole of iron chloride'),
+      saturation: film(3000, 'mol/m3', 'iron chloride at the metal'),
+      saturationSpread: 0.35,
+    },
+  },
 };

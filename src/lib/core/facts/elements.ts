@@ -28,6 +28,7 @@ export const atomicWeights = {
   Ge: weight(72.63, 0.008),
   Si: weight(28.085, 0.001),
   Mg: weight(24.305, 0.002),
+  P: { ...weight(30.97376, 5e-6), evidence: 'fromMemory', source: 'memory', locator: 'recalled' },
 } as const;
 
 export type ElementSymbol = keyof typeof atomicWeights;

@@ -1,29 +1,44 @@
-import type { Hydrate, SaltFacts } from './salts/salt-facts.ts';
+import { ammoniumChloride } from './salts/ammonium-chloride.ts';
+import { ammoniumNitrate } from './salts/ammonium-nitrate.ts';
+import { ammoniumSulfate } from './salts/ammonium-sulfate.ts';
+import { citricAcid } from './salts/citric-acid.ts';
+import { copperNitrate } from './salts/copper-nitrate.ts';
 import { copperSulfate } from './salts/copper-sulfate.ts';
+import { ironChloride } from './salts/iron-chloride.ts';
+import { magnesiumSulfate } from './salts/magnesium-sulfate.ts';
+import { potassiumChloride } from './salts/potassium-chloride.ts';
 import { potassiumNitrate } from './salts/potassium-nitrate.ts';
+import { potassiumSulfate } from './salts/potassium-sulfate.ts';
+import type { Hydrate, SaltData, SaltFacts } from './salts/salt-facts.ts';
+import { silverNitrate } from './salts/silver-nitrate.ts';
+import { sodiumAcetate } from './salts/sodium-acetate.ts';
+import { sodiumBicarbonate } from './salts/sodium-bicarbonate.ts';
+import { sodiumCarbonate } from './salts/sodium-carbonate.ts';
 import { sodiumChloride } from './salts/sodium-chloride.ts';
+import { sodiumCitrate } from './salts/sodium-citrate.ts';
 import { sodiumNitrate } from './salts/sodium-nitrate.ts';
 import { sodiumSulfate } from './salts/sodium-sulfate.ts';
+import { sodiumThiosulfate } from './salts/sodium-thiosulfate.ts';
+import { zincSulfate } from './salts/zinc-sulfate.ts';
 
 /** Salts a bath can be made of. */
 export const bathSalts = {
   NaNO3: sodiumNitrate,
   KNO3: potassiumNitrate,
   NaCl: sodiumChloride,
+  KCl: potassiumChloride,
   CuSO4: copperSulfate,
   Na2SO4: sodiumSulfate,
+  K2SO4: potassiumSulfate,
 } as const satisfies Record<string, SaltFacts>;
 
 export type BathSalt = keyof typeof bathSalts;
 
 /** Why a known salt makes no bath here. */
-export type SaltRefusal =
-  'ammoniumNitrate' | 'ammonium' | 'chlorideOther' | 'treatmentOnly' | 'poorBath' | 'etchant';
+export type SaltRefusal = 'ammoniumNitrate' | 'ammonium' | 'treatmentOnly' | 'poorBath' | 'etchant';
 
 /** Other salts on a maker's shelf, known by name so that they are refused with a reason. */
 export const refusedSalts = {
-  KCl: 'chlorideOther',
-  K2SO4: 'poorBath',
   '(NH4)2SO4': 'ammonium',
   NH4Cl: 'ammonium',
   NH4NO3: 'ammoniumNitrate',
@@ -42,9 +57,48 @@ export const refusedSalts = {
 
 export type RefusedSalt = keyof typeof refusedSalts;
 
-/** Anions that make a refused salt fall under the same pairing rules as a bath salt. */
-export const chlorideSalts: readonly string[] = ['NaCl', 'KCl', 'NH4Cl', 'FeCl3'];
-export const ammoniumSalts: readonly string[] = ['(NH4)2SO4', 'NH4Cl', 'NH4NO3'];
+/** Tables of the refused salts: a jar of one can still be weighed, named and thinned. */
+export const otherSalts = {
+  '(NH4)2SO4': ammoniumSulfate,
+  NH4Cl: ammoniumChloride,
+  NH4NO3: ammoniumNitrate,
+  'Cu(NO3)2': copperNitrate,
+  ZnSO4: zincSulfate,
+  AgNO3: silverNitrate,
+  NaHCO3: sodiumBicarbonate,
+  Na2CO3: sodiumCarbonate,
+  citric: citricAcid,
+  Na3cit: sodiumCitrate,
+  NaOAc: sodiumAcetate,
+  Na2S2O3: sodiumThiosulfate,
+  MgSO4: magnesiumSulfate,
+  FeCl3: ironChloride,
+} as const satisfies Record<RefusedSalt, SaltData>;
+
+/** Every salt with tables, by its anhydrous formula. */
+export const allSalts: Readonly<Record<BathSalt | RefusedSalt, SaltData>> = { ...bathSalts, ...otherSalts };
+
+/** A salt in the form it is bought in, whether it makes a bath or not. */
+export interface ShelfSalt {
+  readonly facts: SaltData;
+  readonly hydrate: Hydrate | null;
+}
+
+const shelf = new Map<string, ShelfSalt>();
+for (const facts of Object.values(allSalts)) {
+  shelf.set(facts.id, { facts, hydrate: null });
+  for (const hydrate of facts.hydrates) shelf.set(hydrate.id, { facts, hydrate });
+}
+
+/** Ids of every form of every salt, such as MgSO4.7H2O. */
+export const shelfSaltIds: readonly string[] = [...shelf.keys()];
+
+/** Any salt by the id of its form; null when nobody here knows it. */
+export const findSalt = (id: string): ShelfSalt | null => shelf.get(id) ?? null;
+
+/** The anhydrous formula of a salt in whatever form; null when nobody here knows it. */
+export const saltIdOf = (id: string): BathSalt | RefusedSalt | null =>
+  (findSalt(id)?.facts.id ?? null) as BathSalt | RefusedSalt | null;
 
 /** A salt as bought: the anhydrous solid, or one of its hydrates. */
 export interface BoughtSalt {

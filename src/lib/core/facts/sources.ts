@@ -1,12 +1,15 @@
-/** One published or recalled origin of facts. `how` says whether the text itself was read. */
-export interface Source {
-  readonly title: string;
-  readonly how: 'read' | 'secondaryCopy' | 'memory' | 'own';
-  /** DOI or stable address, where there is one */
-  readonly address?: string;
-}
+import { lawSources } from './sources/law.ts';
+import { safetySources } from './sources/safety.ts';
+import type { Source } from './sources/source.ts';
+import { tableSources } from './sources/tables.ts';
 
+export type { Source } from './sources/source.ts';
+
+/** Every origin of a fact, by id. */
 export const sources = {
+  ...tableSources,
+  ...safetySources,
+  ...lawSources,
   codata2018: {
     title: 'CODATA recommended values of the fundamental constants, 2018 (exact since the 2019 SI)',
     how: 'secondaryCopy',

@@ -1,74 +1,92 @@
-import type { SourceId } from './sources.ts';
 import type { MetalFamily } from './metals.ts';
-import type { BathSalt } from './salts.ts';
+import type { BathSalt, RefusedSalt } from './salts.ts';
+import type { SourceId } from './sources.ts';
+import { gases } from './substances/gases.ts';
+import { liquids } from './substances/liquids.ts';
+import { metalSalts } from './substances/metal-salts.ts';
+import { pictogramsOf } from './substances/pictograms.ts';
+import type { Pictogram } from './substances/pictograms.ts';
+import { saltSubstances } from './substances/salts.ts';
+import type { HazardCode } from './substances/statements.ts';
+import type { Substance } from './substances/substance.ts';
 
-export type Pictogram = 'GHS03' | 'GHS05' | 'GHS07' | 'GHS09';
+export type { Pictogram } from './substances/pictograms.ts';
+export { extraStatements, hazardStatements, labelStatements } from './substances/statements.ts';
+export type { ExtraCode, HazardCode } from './substances/statements.ts';
+export type { Substance } from './substances/substance.ts';
 
-/** Classification of a solid as bought. The original label or data sheet of the bottle in hand wins. */
+/** Every substance that may be on the bench, in the bath or in its sludge. */
+export const substances = { ...saltSubstances, ...liquids, ...gases, ...metalSalts } as const;
+
+export type SubstanceId = keyof typeof substances;
+
+/** Which substance each salt is. */
+export const substanceOfSalt = {
+  NaNO3: 'sodium-nitrate',
+  KNO3: 'potassium-nitrate',
+  NaCl: 'sodium-chloride',
+  KCl: 'potassium-chloride',
+  CuSO4: 'copper-sulfate',
+  Na2SO4: 'sodium-sulfate',
+  K2SO4: 'potassium-sulfate',
+  '(NH4)2SO4': 'ammonium-sulfate',
+  NH4Cl: 'ammonium-chloride',
+  NH4NO3: 'ammonium-nitrate',
+  'Cu(NO3)2': 'copper-nitrate',
+  ZnSO4: 'zinc-sulfate',
+  AgNO3: 'silver-nitrate',
+  NaHCO3: 'sodium-bicarbonate',
+  Na2CO3: 'sodium-carbonate',
+  citric: 'citric-acid',
+  Na3cit: 'sodium-citrate',
+  NaOAc: 'sodium-acetate',
+  Na2S2O3: 'sodium-thiosulfate',
+  MgSO4: 'magnesium-sulfate',
+  FeCl3: 'iron-chloride',
+} as const satisfies Record<BathSalt | RefusedSalt, SubstanceId>;
+
+/** What a label shows of a classification. */
 export interface SubstanceLabel {
   readonly signal: 'Danger' | 'Warning' | null;
-  readonly hazards: readonly string[];
+  readonly hazards: readonly HazardCode[];
   readonly pictograms: readonly Pictogram[];
   readonly source: SourceId;
 }
 
-/** Bath salts as they come in the jar. */
-export const labels = {
-  salts: {
-    NaNO3: {
-      signal: 'Warning',
-      hazards: ['H272', 'H319'],
-      pictograms: ['GHS03', 'GHS07'],
-      source: 'sdsSodiumNitrate',
-    },
-    /** the German trade body adds eye irritation to the supplier's entry: the stricter is shown */
-    KNO3: {
-      signal: 'Warning',
-      hazards: ['H272', 'H319'],
-      pictograms: ['GHS03', 'GHS07'],
-      source: 'sdsPotassiumNitrate',
-    },
-    NaCl: { signal: null, hazards: [], pictograms: [], source: 'memory' },
-    CuSO4: {
-      signal: 'Danger',
-      hazards: ['H302', 'H318', 'H410'],
-      pictograms: ['GHS05', 'GHS07', 'GHS09'],
-      source: 'clpAnnexVI',
-    },
-    Na2SO4: { signal: null, hazards: [], pictograms: [], source: 'sdsSodiumSulfate' },
-  },
-  /** what a used bath holds, by the worst salt of the metal dissolved in it */
-  usedBath: {
-    silver: {
-      signal: 'Danger',
-      hazards: ['H314', 'H410'],
-      pictograms: ['GHS05', 'GHS09'],
-      source: 'clpAnnexVI',
-    },
-    copper: {
-      signal: 'Danger',
-      hazards: ['H302', 'H318', 'H410'],
-      pictograms: ['GHS05', 'GHS07', 'GHS09'],
-      source: 'clpAnnexVI',
-    },
-    brass: {
-      signal: 'Danger',
-      hazards: ['H302', 'H318', 'H410'],
-      pictograms: ['GHS05', 'GHS07', 'GHS09'],
-      source: 'clpAnnexVI',
-    },
-  },
-} as const satisfies {
-  salts: Record<BathSalt, SubstanceLabel>;
-  usedBath: Record<MetalFamily, SubstanceLabel>;
+/** The label elements of a substance, pictograms by rule. */
+export function labelOf(id: SubstanceId): SubstanceLabel {
+  const { signal, hazards, source }: Substance = substances[id];
+  return { signal, hazards, pictograms: pictogramsOf(hazards), source };
+}
+
+/** Statements of a dissolved salt: what only the dry solid does is left out. */
+const dissolved = (id: SubstanceId, extra: readonly HazardCode[] = []): SubstanceLabel => {
+  const hazards = [...labelOf(id).hazards.filter((code) => code !== 'H272'), ...extra];
+  return { signal: 'Danger', hazards, pictograms: pictogramsOf(hazards), source: 'clpAnnexVI' };
 };
 
-/** Hazard statements used above, as the law words them (CLP Annex III). */
-export const hazardStatements = {
-  H272: 'May intensify fire; oxidiser',
-  H302: 'Harmful if swallowed',
-  H314: 'Causes severe skin burns and eye damage',
-  H318: 'Causes serious eye damage',
-  H319: 'Causes serious eye irritation',
-  H410: 'Very toxic to aquatic life with long lasting effects',
-} as const;
+const bathSaltLabels: Readonly<Record<BathSalt, SubstanceLabel>> = {
+  NaNO3: labelOf('sodium-nitrate'),
+  KNO3: labelOf('potassium-nitrate'),
+  NaCl: labelOf('sodium-chloride'),
+  KCl: labelOf('potassium-chloride'),
+  CuSO4: labelOf('copper-sulfate'),
+  Na2SO4: labelOf('sodium-sulfate'),
+  K2SO4: labelOf('potassium-sulfate'),
+};
+
+const usedBathLabels: Readonly<Record<MetalFamily, SubstanceLabel>> = {
+  silver: dissolved('silver-nitrate'),
+  copper: dissolved('copper-sulfate'),
+  brass: dissolved('copper-sulfate'),
+  bronze: dissolved('copper-sulfate'),
+  // the copper in nickel silver brings the damage to eyes
+  nickel: dissolved('nickel-chloride', ['H318']),
+  iron: dissolved('iron-chloride'),
+};
+
+/** Bath salts as they come in the jar; what a used bath holds, by the worst salt of the metal dissolved in it. */
+export const labels = { salts: bathSaltLabels, usedBath: usedBathLabels };
+
+/** What leaded brass adds to a used bath. */
+export const leadLabel: SubstanceLabel = dissolved('lead-compounds');

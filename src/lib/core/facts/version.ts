@@ -1,13 +1,23 @@
-import { atomicWeights } from './elements.ts';
-import { firstAid, minutes } from './first-aid.ts';
+import { airLimits } from './air-limits.ts';
 import { landReserve, leadResistance, limits, practice, tubCooling, undercutRatio } from './bench-facts.ts';
+import { plateMetals, plateRefusals } from './cathodes.ts';
 import { copperSulfateOffset, filmTransport, offsets, valences, yieldPriors } from './electrode-facts.ts';
-import { metals, refusedMetals } from './metals.ts';
-import { bathSalts, refusedSalts } from './salts.ts';
+import { atomicWeights } from './elements.ts';
+import { complexes } from './equilibria/complexes.ts';
+import { potentials } from './equilibria/potentials.ts';
+import { solubilityProducts } from './equilibria/solubility-products.ts';
+import { firstAid, minutes } from './first-aid.ts';
+import { lawLines, lawRead } from './law.ts';
+import { metals, refusedMetals, refusedStock } from './metals.ts';
+import { cationDoes, passiveIn, skinIn } from './pairing-facts.ts';
+import { resistFacts } from './resists.ts';
+import { allSalts, refusedSalts } from './salts.ts';
+import { conductivityLine } from './salts/salt-facts.ts';
+import { cadmium, hallmarkFrom, lead, nickelRelease } from './selling.ts';
 import { sources } from './sources.ts';
-import { labels } from './substances.ts';
+import { extraStatements, hazardStatements, labels, substances } from './substances.ts';
 import { removers, resistKinds, supplyKinds } from './supplies.ts';
-import { gloveLayers, goggleMarks, letterMinutes, moreHazardStatements, wearAdvice, worn } from './wear.ts';
+import { gloveLayers, goggleMarks, letterMinutes, wearAdvice, worn } from './wear.ts';
 
 /** 32-bit FNV-1a of a text's UTF-16 units, as 8 hex digits (Fowler, Noll, Vo). */
 function fingerprint(text: string): string {
@@ -21,14 +31,25 @@ const tables = {
   atomicWeights,
   metals,
   refusedMetals,
-  bathSalts,
+  refusedStock,
+  allSalts,
+  conductivityLine,
   refusedSalts,
   valences,
   yieldPriors,
   offsets,
   copperSulfateOffset,
   filmTransport,
+  passiveIn,
+  skinIn,
+  cationDoes,
+  solubilityProducts,
+  complexes,
+  potentials,
+  plateMetals,
+  plateRefusals,
   limits,
+  airLimits,
   practice,
   undercutRatio,
   landReserve,
@@ -36,8 +57,12 @@ const tables = {
   tubCooling,
   supplyKinds,
   resistKinds,
+  resistFacts,
   removers,
+  substances,
   labels,
+  hazardStatements,
+  extraStatements,
   firstAid,
   minutes,
   worn,
@@ -45,7 +70,12 @@ const tables = {
   goggleMarks,
   gloveLayers,
   wearAdvice,
-  moreHazardStatements,
+  lead,
+  cadmium,
+  nickelRelease,
+  hallmarkFrom,
+  lawLines,
+  lawRead,
   sources,
 };
 

@@ -6,6 +6,7 @@ import type { BitableMetal, MetalFamily } from '../facts/metals.ts';
 import { metals } from '../facts/metals.ts';
 import type { Anion } from '../facts/salts/salt-facts.ts';
 import type { BoughtSalt } from '../facts/salts.ts';
+import { conductivityLine } from '../facts/salts/salt-facts.ts';
 import type { Evidence } from '../units/figure.ts';
 
 /**
@@ -88,8 +89,8 @@ export function budgetFor(setup: Setup, pairing: Pairing, pathSpread: number): B
   const film = filmTransport[pairing.family][pairing.anion];
   return {
     conductivityFactor: {
-      ...own(Math.hypot(0.05, tableSpread)),
-      sources: ['budgetEstimate', 'crcConductivity'],
+      ...own(Math.hypot(conductivityLine.value / 100, tableSpread)),
+      sources: [conductivityLine.source, 'crcConductivity'],
     },
     geometryFactor: own(pathSpread),
     offset: {

@@ -6,6 +6,6 @@ export const eyesAndGloves = {
   kind: 'watch',
   step: 'electrolyte',
   signal: 'WARNING',
-  sources: ['clpAnnexVI', 'sdsSodiumNitrate', 'sdsPotassiumNitrate'],
+  sources: ['clpAnnexVI', 'sdsSodiumNitrate', 'sdsPotassiumNitrate', 'argyria'],
   applies: ({ bath }) => ({ salt: bath.salt }),
 } as const satisfies Watch;

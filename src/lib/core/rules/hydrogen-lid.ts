@@ -6,7 +6,7 @@ export const hydrogenLid = {
   kind: 'watch',
   step: 'etch',
   signal: 'WARNING',
-  sources: ['hydrogenLimit'],
+  sources: ['hydrogenLimit', 'batteryVent'],
   applies: ({ figures }) => {
     const { hydrogen, minutes_to_4_percent_in_1_L: minutes } = figures;
     return hydrogen && minutes ? { hydrogen, minutes } : null;

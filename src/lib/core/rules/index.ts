@@ -1,3 +1,15 @@
+import { passiveMetal } from './passive-metal.ts';
+import { leadedBrass } from './leaded-brass.ts';
+import { leadForSale } from './lead-for-sale.ts';
+import { nickelSkin } from './nickel-skin.ts';
+import { tinSkin } from './tin-skin.ts';
+import { saltClosedToPublic } from './salt-closed-to-public.ts';
+import { buyingIsWatched } from './buying-is-watched.ts';
+import { classInCharge } from './class-in-charge.ts';
+import { marksAndSale } from './marks-and-sale.ts';
+import { rinseBeforePickle } from './rinse-before-pickle.ts';
+import { heatAndLight } from './heat-and-light.ts';
+import { weakResist } from './weak-resist.ts';
 import { aboveSolubility } from './above-solubility.ts';
 import { ammoniumNitrate } from './ammonium-nitrate.ts';
 import { basePlateWithSilver } from './base-plate-with-silver.ts';
@@ -49,7 +61,10 @@ export const blocks = [
   chlorideOnSilver,
   mixedMetals,
   basePlateWithSilver,
+  passiveMetal,
   unsuitableStock,
+  leadForSale,
+  saltClosedToPublic,
   tenVolts,
   unfitSupply,
   bathTooHot,
@@ -65,13 +80,21 @@ export const blocks = [
 /** Rules that warn, in the order of the steps they stand before. */
 export const watches = [
   depthOverHalf,
+  leadedBrass,
+  nickelSkin,
+  marksAndSale,
   stainlessPlate,
   clipsDry,
   eyesAndGloves,
   nitrateTinder,
   tapWaterClouds,
   silverSulfateFilm,
+  tinSkin,
   otherMetalInBath,
+  buyingIsWatched,
+  heatAndLight,
+  weakResist,
+  classInCharge,
   bathOverheats,
   biteSlowerInPractice,
   filmLimit,
@@ -82,6 +105,7 @@ export const watches = [
   chlorine,
   chlorineRoomUnknown,
   bathWarms,
+  rinseBeforePickle,
   solventVapour,
   silverBathAges,
   neverMix,

@@ -1,7 +1,7 @@
 import { isBitable, refusedMetals } from '../facts/metals.ts';
 import type { Block } from './rule.ts';
 
-/** No tables for this metal in this version: no plan is better than a guess. */
+/** No tables for this metal: no plan is better than a guess. */
 export const metalWithoutData = {
   id: 'metal-without-data',
   kind: 'block',

@@ -1,12 +1,24 @@
-import { isSilver } from './asks.ts';
+import { nobler } from '../chemistry/displacement.ts';
+import { isBitable, metals } from '../facts/metals.ts';
+import type { ElementSymbol } from '../facts/elements.ts';
 import type { Block } from './rule.ts';
 
-/** Copper and brass take silver out of the bath as a loose film: one bath for each metal group. */
+/**
+ * A piece takes any nobler metal out of the bath as a loose film while no current flows: one bath for
+ * each metal group.
+ */
 export const mixedMetals = {
   id: 'mixed-metals',
   kind: 'block',
   step: 'electrolyte',
   sources: ['standardPotentials', 'tradePractice'],
-  applies: (situation) =>
-    !isSilver(situation) && (situation.bath.dissolved.Ag ?? 0) > 0 ? { metal: situation.piece.metal } : null,
+  applies: ({ piece, bath }) => {
+    if (!isBitable(piece.metal)) return null;
+    const { massPercent } = metals[piece.metal].composition;
+    const held = (Object.entries(bath.dissolved) as [ElementSymbol, number][])
+      .filter(([, amount]) => amount > 0)
+      .map(([element]) => element);
+    const settles = held.find((element) => nobler(element, massPercent));
+    return settles === undefined ? null : { metal: piece.metal, held: `element-${settles}` };
+  },
 } as const satisfies Block;

@@ -16,6 +16,6 @@ export const neverMix = {
   kind: 'watch',
   step: 'bath',
   signal: 'WARNING',
-  sources: ['memory', 'fulminating'],
+  sources: ['memory', 'fulminating', 'bleachText'],
   applies: (situation) => ({ family: familyOf(situation) }),
 } as const satisfies Watch;

@@ -6,6 +6,6 @@ export const outOfReach = {
   kind: 'watch',
   step: 'bath',
   signal: 'WARNING',
-  sources: ['memory'],
+  sources: ['homePoisoning'],
   applies: () => ({}),
 } as const satisfies Watch;

@@ -7,6 +7,6 @@ export const silverBathAges = {
   kind: 'watch',
   step: 'bath',
   signal: 'WARNING',
-  sources: ['fulminating'],
+  sources: ['fulminating', 'nitrateReduction'],
   applies: (situation) => (bathHoldsSilver(situation) && hasNitrate(situation) ? {} : null),
 } as const satisfies Watch;

@@ -1,4 +1,4 @@
-import { isBitable } from '../facts/metals.ts';
+import { plateMetals, plateRefusals } from '../facts/cathodes.ts';
 import type { Block } from './rule.ts';
 
 /** A plate is of the piece's own metal, copper, brass, silver or stainless steel. */
@@ -7,6 +7,9 @@ export const unfitPlate = {
   kind: 'block',
   step: 'electrodes',
   sources: ['memory'],
-  applies: ({ cathode }) =>
-    cathode.metal === 'stainless' || isBitable(cathode.metal) ? null : { metal: cathode.metal },
+  applies: ({ cathode: { metal }, piece }) => {
+    const fits = (plateMetals as readonly string[]).includes(metal) || metal === piece.metal;
+    if (metal === 'stainless' || fits) return null;
+    return { metal, why: `plate-${plateRefusals[metal as keyof typeof plateRefusals]}` };
+  },
 } as const satisfies Block;

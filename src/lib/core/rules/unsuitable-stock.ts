@@ -1,7 +1,7 @@
 import { isBitable, refusedMetals } from '../facts/metals.ts';
 import type { Block } from './rule.ts';
 
-/** Gold, plated, galvanised, cadmium-bearing or unknown stock. */
+/** Gold, plated, galvanised, cadmium-bearing, self-sealing or unknown stock: each with its reason and its way on. */
 export const unsuitableStock = {
   id: 'unsuitable-stock',
   kind: 'block',
@@ -10,6 +10,8 @@ export const unsuitableStock = {
   applies: ({ piece }) => {
     if (isBitable(piece.metal)) return null;
     const reason = refusedMetals[piece.metal];
-    return reason === 'chromiumBearing' || reason === 'noData' ? null : { metal: piece.metal };
+    return reason === 'chromiumBearing' || reason === 'noData'
+      ? null
+      : { metal: piece.metal, why: `stock-${reason}`, way: `way-${reason}` };
   },
 } as const satisfies Block;

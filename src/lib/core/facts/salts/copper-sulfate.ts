@@ -6,6 +6,7 @@ export const copperSulfate = {
   formula: 'CuSO4',
   cas: '7758-98-7',
   anion: 'sulfate',
+  cation: 'copper',
   molarMass: {
     value: 159.602,
     unit: 'g/mol',

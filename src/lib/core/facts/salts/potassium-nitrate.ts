@@ -6,6 +6,7 @@ export const potassiumNitrate = {
   formula: 'KNO3',
   cas: '7757-79-1',
   anion: 'nitrate',
+  cation: 'potassium',
   molarMass: {
     value: 101.102,
     unit: 'g/mol',

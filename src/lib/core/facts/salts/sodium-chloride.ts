@@ -6,6 +6,7 @@ export const sodiumChloride = {
   formula: 'NaCl',
   cas: '7647-14-5',
   anion: 'chloride',
+  cation: 'sodium',
   molarMass: {
     value: 58.44,
     unit: 'g/mol',

@@ -6,6 +6,7 @@ export const sodiumNitrate = {
   formula: 'NaNO3',
   cas: '7631-99-4',
   anion: 'nitrate',
+  cation: 'sodium',
   molarMass: {
     value: 84.994,
     unit: 'g/mol',

@@ -6,6 +6,7 @@ export const sodiumSulfate = {
   formula: 'Na2SO4',
   cas: '7757-82-6',
   anion: 'sulfate',
+  cation: 'sodium',
   molarMass: {
     value: 142.036,
     unit: 'g/mol',

@@ -1,0 +1,41 @@
+import type { Backing } from './first-aid.ts';
+import type { ResistKind } from './supplies.ts';
+
+/** How a resist behaves on the bench. */
+export interface ResistFacts extends Backing {
+  /** against the bath: strong, fair, or the weak part of the job */
+  readonly holds: 'strong' | 'fair' | 'weak';
+  /** what puts it on */
+  readonly applied: 'cold' | 'hot' | 'light';
+  /** lifts in lye or soda: the plate makes some, so keep the plate apart and the bath stirred between runs */
+  readonly softensInAlkali: boolean;
+}
+
+const trade = (locator: string) =>
+  ({ evidence: 'commonPractice', source: 'tradePractice', locator }) as const;
+
+/** Every resist that a job may name. */
+export const resistFacts: Readonly<Record<ResistKind, ResistFacts>> = {
+  'nail-varnish': { holds: 'fair', applied: 'cold', softensInAlkali: false, ...trade('two thin coats') },
+  'paint-pen': { holds: 'fair', applied: 'cold', softensInAlkali: false, ...trade('gone over twice') },
+  'permanent-marker': { holds: 'weak', applied: 'cold', softensInAlkali: false, ...trade('the weakest') },
+  vinyl: { holds: 'strong', applied: 'cold', softensInAlkali: false, ...trade('every edge pressed down') },
+  toner: {
+    holds: 'fair',
+    applied: 'hot',
+    softensInAlkali: false,
+    ...trade('ironed on, pinholes touched up'),
+  },
+  'dry-film': {
+    holds: 'strong',
+    applied: 'light',
+    softensInAlkali: true,
+    ...trade('soda develops it, lye strips it'),
+  },
+  asphaltum: {
+    holds: 'strong',
+    applied: 'cold',
+    softensInAlkali: false,
+    ...trade('brushed thin, dried for hours'),
+  },
+};

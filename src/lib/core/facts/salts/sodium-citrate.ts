@@ -1,0 +1,81 @@
+import type { SaltData } from './salt-facts.ts';
+
+/** Trisodium citrate. Mass % and solubility are for the anhydrous solute. */
+export const sodiumCitrate = {
+  id: 'Na3cit',
+  formula: 'Na3C6H5O7',
+  cas: '68-04-2',
+  anion: 'citrate',
+  cation: 'sodium',
+  molarMass: {
+    value: 258.068,
+    unit: 'g/mol',
+    uncertainty: { kind: 'relative', value: 1e-4 },
+    validFor: {},
+    evidence: 'computed',
+    source: 'iupac2021',
+    locator: 'sum of abridged atomic weights',
+  },
+  hydrates: [
+    {
+      id: 'Na3cit.2H2O',
+      waters: 2,
+      molarMass: {
+        value: 294.098,
+        unit: 'g/mol',
+        uncertainty: { kind: 'relative', value: 1e-4 },
+        validFor: {},
+        evidence: 'computed',
+        source: 'iupac2021',
+        locator: 'sum of abridged atomic weights',
+      },
+    },
+    {
+      id: 'Na3cit.5H2O',
+      waters: 5,
+      molarMass: {
+        value: 348.143,
+        unit: 'g/mol',
+        uncertainty: { kind: 'relative', value: 1e-4 },
+        validFor: {},
+        evidence: 'computed',
+        source: 'iupac2021',
+        locator: 'sum of abridged atomic weights',
+      },
+    },
+  ],
+  // statements run from 37 to 43 mass % without temperatures: no table
+  solubility: null,
+  conductivity: {
+    xUnit: 'mass %',
+    unit: 'mS/cm',
+    x: [1, 2, 5, 10, 15, 20, 25, 30],
+    y: [7.4, 12.8, 26.2, 42.1, 52, 57.1, 57.3, 53.5],
+    uncertainty: { kind: 'relative', value: 0.03 },
+    validFor: { massPercent: [1, 30, '%'], temperature: [20, 20, 'degC'] },
+    evidence: 'measured',
+    source: 'crcConductivity',
+    locator: 'row Na3cit, 20 °C',
+  },
+  conductivitySlope: {
+    value: 2.6,
+    unit: '%/K',
+    uncertainty: { kind: 'standard', value: 0.3 },
+    validFor: { temperature: [10, 40, 'degC'] },
+    evidence: 'fromMemory',
+    source: 'memory',
+    locator: 'recalled, ±0.3',
+  },
+  density: {
+    xUnit: 'mass %',
+    unit: 'g/cm3',
+    x: [0, 1, 2, 5, 10, 12, 14, 16, 18, 20, 24],
+    y: [0.9982, 1.0049, 1.012, 1.0331, 1.0708, 1.0861, 1.1019, 1.1173, 1.1327, 1.1492, 1.1813],
+    uncertainty: { kind: 'relative', value: 0.0005 },
+    validFor: { massPercent: [0, 24, '%'], temperature: [20, 20, 'degC'] },
+    evidence: 'measured',
+    source: 'crcConcentrative',
+    locator: 'row Na3cit, 20 °C; 0 % is water',
+  },
+  apparentDensity: null,
+} as const satisfies SaltData;

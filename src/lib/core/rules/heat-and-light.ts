@@ -1,0 +1,15 @@
+import { resistFacts } from '../facts/resists.ts';
+import type { Watch } from './rule.ts';
+
+/** Ironing toner on and exposing film burn hands and eyes. */
+export const heatAndLight = {
+  id: 'heat-and-light',
+  kind: 'watch',
+  step: 'resist',
+  signal: 'CAUTION',
+  sources: ['memory'],
+  applies: ({ resist }) => {
+    const { applied } = resistFacts[resist];
+    return applied === 'cold' ? null : { how: `resist-${applied}` };
+  },
+} as const satisfies Watch;

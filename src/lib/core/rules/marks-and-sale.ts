@@ -1,0 +1,13 @@
+import { isSilver } from './asks.ts';
+import type { Watch } from './rule.ts';
+
+/** A piece for sale: no mark is bitten, and it is weighed after etching. */
+export const marksAndSale = {
+  id: 'marks-and-sale',
+  kind: 'watch',
+  step: 'metal',
+  signal: 'NOTICE',
+  sources: ['hallmarkLaw'],
+  applies: (situation) =>
+    situation.place.use === 'selling' ? { family: isSilver(situation) ? 'sale-silver' : 'sale-other' } : null,
+} as const satisfies Watch;

@@ -1,0 +1,15 @@
+import { isBitable, metals } from '../facts/metals.ts';
+import type { Watch } from './rule.ts';
+
+/** Nickel silver holds nickel: its salts sensitise, and an etched surface gives off more of it. */
+export const nickelSkin = {
+  id: 'nickel-skin',
+  kind: 'watch',
+  step: 'metal',
+  signal: 'WARNING',
+  sources: ['nickelAllergy', 'clpAnnexVI'],
+  applies: ({ piece, place }) =>
+    isBitable(piece.metal) && 'Ni' in metals[piece.metal].composition.massPercent
+      ? { metal: piece.metal, use: `nickel-${place.use}` }
+      : null,
+} as const satisfies Watch;

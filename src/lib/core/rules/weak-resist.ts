@@ -1,0 +1,12 @@
+import { resistFacts } from '../facts/resists.ts';
+import type { Watch } from './rule.ts';
+
+/** The mask is the weak part of this job: bite gently, look often. */
+export const weakResist = {
+  id: 'weak-resist',
+  kind: 'watch',
+  step: 'resist',
+  signal: 'NOTICE',
+  sources: ['tradePractice'],
+  applies: ({ resist }) => (resistFacts[resist].holds === 'weak' ? { resist } : null),
+} as const satisfies Watch;

@@ -1,0 +1,49 @@
+/** Clauses that fill the blanks of rule texts: why a metal, a salt or a plate is refused, and the way on. */
+export const reasons: Readonly<Record<string, string>> = {
+  'stock-gold': 'these salts do not dissolve gold, and what is lost of it is dear.',
+  'stock-plated': 'the bite goes through a thin skin into a metal nobody has named.',
+  'stock-galvanised': 'its zinc fizzes off first, and old coats hold chromate or cadmium.',
+  'stock-unknownStock': 'what comes off it cannot be known, and may be poison.',
+  'stock-unknownYellow': 'yellow metal can be plated steel, or brass with lead.',
+  'stock-cadmium': 'old silver solder can hold cadmium, whose fumes and salts are deadly.',
+  'stock-oxide': 'its own oxide stops the current before it bites.',
+  'stock-pits': 'salt water pits it deep and uneven, and it gases on when the current is off.',
+  'way-gold': 'Etch silver, copper or brass, and gild after.',
+  'way-plated': 'Use bare sheet whose alloy you know.',
+  'way-galvanised': 'Use bare sheet: copper, brass, or plain steel without a coat.',
+  'way-unknownStock': 'Find its name on the bill or the sheet’s edge, or take sheet whose alloy you know.',
+  'way-unknownYellow':
+    'Hold a magnet to it: if it sticks, do not etch it. Scratch it deep on the back: white, grey or red below is plated, do not etch it. Yellow all through: plan it as leaded brass C360, with lead’s cautions, and do not sell it.',
+  'way-cadmium': 'Cut the seam away, or take a piece soldered with solder you know is free of cadmium.',
+  'way-oxide': 'It takes colour from current instead of a bite. For etching take silver, copper or brass.',
+  'way-pits': 'Etch silver, copper or brass; stamp or engrave aluminium.',
+  'salt-ammonium': 'Ammonium takes up silver and copper, and with silver it makes a crust that can explode.',
+  'salt-ammoniumNitrate': 'It feeds fires and explosions.',
+  'salt-treatmentOnly': 'It changes a used bath; it does not carry a bite.',
+  'salt-poorBath': 'It bites badly, or costs more than it gives.',
+  'salt-etchant': 'It etches by itself, without current, so no amp-hours can be counted.',
+  'plate-alkali': 'the plate makes lye, and lye dissolves it with hydrogen.',
+  'plate-chromiumSkin': 'its chromium can reach the bath when clips are swapped.',
+  'plate-foreign': 'with the current off it sheds its own metal into the bath.',
+  'plate-unknown': 'nobody can say what it sheds.',
+  'element-Au': 'gold',
+  'element-Ag': 'silver',
+  'element-Cu': 'copper',
+  'element-Pb': 'lead',
+  'element-Sn': 'tin',
+  'element-Ni': 'nickel',
+  'nickel-home': 'Wear it over cloth, not on skin.',
+  'nickel-selling':
+    'For sale it must be tested: at most 0.5 μg/cm² a week on skin, 0.2 in a piercing (EU). Check your country.',
+  'nickel-teaching': 'Ask who has a nickel rash before the class.',
+  'sale-silver':
+    'For sale: never bite a hallmark or a coin, and weigh after etching: a mark is owed by the finished weight. Check your country.',
+  'sale-other': 'For sale: name the metal as it is, and check your country for lead, nickel and cadmium.',
+  'pickle-nitrate':
+    'Rinse off every trace of bath before any pickle: nitrate in hot acid gives brown poison gas. No liver of sulphur near acid.',
+  'pickle-chloride':
+    'Rinse off every trace of bath before any pickle or vinegar: used salt water with acid gives chlorine. No liver of sulphur near acid.',
+  'resist-hot':
+    'A hot iron or plate burns: gloves for heat, a stand for the iron, nothing wet or solvent-wet near.',
+  'resist-light': 'Light that hardens the film hurts eyes and skin: lamp under a cover, do not look in.',
+};
