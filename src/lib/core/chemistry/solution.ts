@@ -1,4 +1,4 @@
-import type { BoughtSalt } from '../facts/salts.ts';
+import type { BoughtSalt, ShelfSalt } from '../facts/salts.ts';
 import { CELSIUS_ZERO } from '../units/constants.ts';
 import { si } from '../units/quantity.ts';
 import type { Conductivity, Mass, MassConcentration, Temperature, Volume } from '../units/quantity.ts';
@@ -19,7 +19,7 @@ export interface Solution {
 const toCelsius = (temperature: Temperature): number => temperature - CELSIUS_ZERO;
 
 /** Share of the bought solid that is the anhydrous salt. */
-export const anhydrousShare = ({ facts, hydrate }: BoughtSalt): number =>
+export const anhydrousShare = ({ facts, hydrate }: ShelfSalt): number =>
   hydrate ? facts.molarMass.value / hydrate.molarMass.value : 1;
 
 /**

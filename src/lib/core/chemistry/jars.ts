@@ -1,0 +1,151 @@
+import { anhydrousShare } from './solution.ts';
+import { densityOf, isRefused, mix } from './solutions.ts';
+import type { Mixed, SolutionRefusal } from './solutions.ts';
+import type { ShelfSalt } from '../facts/salts.ts';
+import { CELSIUS_ZERO } from '../units/constants.ts';
+import { si } from '../units/quantity.ts';
+import type { Mass, MassConcentration, Temperature, Volume } from '../units/quantity.ts';
+import { waterDensity } from './water-density.laliberte2009.ts';
+
+/** What to add to a solution, and what it is then. */
+export interface Change {
+  /** solid as bought, kg; 0 when only water is added */
+  readonly addSalt: Mass;
+  /** m³; 0 when only salt is added */
+  readonly addWater: Volume;
+  readonly after: Mixed;
+}
+
+/**
+ * Water to bring an evaporated bath back to its line: the salt stayed, only water left.
+ * @param left volume that is there now
+ */
+export function topUp(
+  salt: ShelfSalt,
+  before: Mixed,
+  left: Volume,
+  temperature: Temperature,
+): Change | SolutionRefusal {
+  if (left >= before.volume) return { refused: 'alreadyThere' };
+  const withWater = (water: number) =>
+    mix(salt, { salt: before.salt, water: si<'volume'>(water) }, temperature);
+  let [low, high] = [0, before.water as number];
+  for (let i = 0; i < 60; i += 1) {
+    const middle = (low + high) / 2;
+    const now = withWater(middle);
+    // what is too strong for the tables holds less water than what is asked for
+    if (isRefused(now) || now.volume < left) low = middle;
+    else high = middle;
+  }
+  const now = withWater(low);
+  if (isRefused(now)) return now;
+  return { addSalt: si<'mass'>(0), addWater: si<'volume'>(before.water - now.water), after: before };
+}
+
+/** Salt that takes a solution to a higher strength. */
+export function strengthen(
+  salt: ShelfSalt,
+  before: Mixed,
+  strength: MassConcentration,
+  temperature: Temperature,
+): Change | SolutionRefusal {
+  if (strength <= before.strength) return { refused: 'alreadyThere' };
+  const after = mix(salt, { water: before.water, strength }, temperature);
+  if (isRefused(after)) return after;
+  return { addSalt: si<'mass'>(after.salt - before.salt), addWater: si<'volume'>(0), after };
+}
+
+/** Water that takes a solution to a lower strength. */
+export function dilute(
+  salt: ShelfSalt,
+  before: Mixed,
+  strength: MassConcentration,
+  temperature: Temperature,
+): Change | SolutionRefusal {
+  if (strength >= before.strength || strength <= 0) return { refused: 'alreadyThere' };
+  const after = mix(salt, { salt: before.salt, strength }, temperature);
+  if (isRefused(after)) return after;
+  return { addSalt: si<'mass'>(0), addWater: si<'volume'>(after.water - before.water), after };
+}
+
+/** How well a jar was measured: a standard deviation each, kg and m³. */
+export interface Weighing {
+  readonly mass: Mass;
+  readonly volume: Volume;
+  readonly massError: Mass;
+  readonly volumeError: Volume;
+}
+
+/** A value with its likely range, 5 % to 95 %. */
+export interface Found {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** 5 % and 95 % of a normal spread, in standard deviations. */
+const EDGE = 1.645;
+
+/** Mass % at a density, kg/m³; the ends of the table beyond it. */
+function percentAtDensity(
+  salt: ShelfSalt,
+  density: number,
+  temperature: Temperature,
+): number | SolutionRefusal {
+  const { x } = salt.facts.density;
+  let [low, high] = [x[0] as number, x.at(-1) as number];
+  for (let i = 0; i < 60; i += 1) {
+    const middle = (low + high) / 2;
+    const answer = densityOf(salt, middle, temperature);
+    if (isRefused(answer)) return answer;
+    if (answer.density < density) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+/**
+ * What a jar of unknown strength holds, from the weight of a measured volume (100 mL does). One salt in
+ * water only: a used bath weighs more by the metal in it.
+ * @returns mass % anhydrous and g of the bought solid per litre of water, each with its range; a refusal
+ *   that names the densities known when the weight is outside them by more than its error
+ */
+export function strengthByWeight(
+  salt: ShelfSalt,
+  weighing: Weighing,
+  temperature: Temperature,
+): { readonly massPercent: Found; readonly strength: Found } | SolutionRefusal {
+  const density = weighing.mass / weighing.volume;
+  const error =
+    density * Math.hypot(weighing.massError / weighing.mass, weighing.volumeError / weighing.volume);
+  const { x } = salt.facts.density;
+  const [bottom, top] = [x[0] as number, x.at(-1) as number].map((percent) =>
+    densityOf(salt, percent, temperature),
+  ) as [ReturnType<typeof densityOf>, ReturnType<typeof densityOf>];
+  if (isRefused(bottom)) return bottom;
+  if (isRefused(top)) return top;
+  if (density + EDGE * error < bottom.density || density - EDGE * error > top.density)
+    return {
+      refused: 'outside',
+      quantity: 'density',
+      unit: 'kg/m3',
+      found: density,
+      low: bottom.density,
+      high: top.density,
+      nearest: density < bottom.density ? bottom.density : top.density,
+    };
+  const percents = [density, density - EDGE * error, density + EDGE * error].map((one) =>
+    percentAtDensity(salt, one, temperature),
+  );
+  const numbers = percents.filter((one) => typeof one === 'number');
+  const refusal = percents.find((one) => typeof one !== 'number');
+  if (refusal !== undefined) return refusal;
+  const [value, low, high] = numbers as [number, number, number];
+  const share = anhydrousShare(salt);
+  const water = waterDensity(temperature - CELSIUS_ZERO);
+  const strength = (percent: number): number => ((percent / 100) * water) / (share - percent / 100);
+  return {
+    massPercent: { value, low, high },
+    strength: { value: strength(value), low: strength(low), high: strength(high) },
+  };
+}

@@ -1,0 +1,239 @@
+import type { Table } from '../facts/datum.ts';
+import type { ShelfSalt } from '../facts/salts.ts';
+import { CELSIUS_ZERO } from '../units/constants.ts';
+import { si } from '../units/quantity.ts';
+import type { Mass, MassConcentration, Temperature, Volume } from '../units/quantity.ts';
+import { readTable } from './curve.ts';
+import { anhydrousShare } from './solution.ts';
+import { solutionDensity, waterDensity } from './water-density.laliberte2009.ts';
+
+/**
+ * Solutions of one salt in water: whatever two of salt, water and a strength are known, the rest. Outside
+ * a table it refuses and names the range; nothing is extrapolated.
+ */
+
+/** Why there is no answer. `nearest` is the closest value that would have one. */
+export type SolutionRefusal =
+  | {
+      readonly refused: 'outside';
+      readonly quantity: 'massPercent' | 'temperature' | 'density' | 'strength';
+      readonly unit: string;
+      readonly found: number;
+      readonly low: number;
+      readonly high: number;
+      readonly nearest: number;
+    }
+  | { readonly refused: 'noTable'; readonly table: 'solubility' | 'conductivity' }
+  | { readonly refused: 'needsAmount' }
+  | { readonly refused: 'alreadyThere' };
+
+/** A solution, mixed. */
+export interface Mixed {
+  /** the solid as bought, kg */
+  readonly salt: Mass;
+  /** water poured, m³ at the temperature; water of crystallisation is not in it */
+  readonly water: Volume;
+  /** solid as bought per volume of water, kg/m³ = g/L */
+  readonly strength: MassConcentration;
+  /** anhydrous salt, % of the solution's mass */
+  readonly massPercent: number;
+  /** mol of anhydrous salt per litre of solution */
+  readonly molarity: number;
+  /** kg/m³ */
+  readonly density: number;
+  /** m³ of solution */
+  readonly volume: Volume;
+}
+
+/** What is known of a solution: two of these, not two strengths. */
+export interface Known {
+  readonly salt?: Mass;
+  readonly water?: Volume;
+  readonly strength?: MassConcentration;
+  readonly massPercent?: number;
+  readonly molarity?: number;
+}
+
+export const isRefused = <T extends object>(answer: T | SolutionRefusal): answer is SolutionRefusal =>
+  'refused' in answer;
+
+const celsiusOf = (temperature: Temperature): number => temperature - CELSIUS_ZERO;
+
+const outside = (
+  quantity: 'massPercent' | 'temperature' | 'density' | 'strength',
+  unit: string,
+  found: number,
+  [low, high]: readonly [number, number],
+): SolutionRefusal => ({
+  refused: 'outside',
+  quantity,
+  unit,
+  found,
+  low,
+  high,
+  nearest: Math.min(high, Math.max(low, found)),
+});
+
+const ends = ({ x }: Table): [number, number] => [x[0] as number, x.at(-1) as number];
+
+/** Temperatures, °C, at which the density is known: 20 °C alone without a model of it. */
+export function densityTemperatures({ facts }: ShelfSalt): readonly [number, number] {
+  const [low, high] = facts.apparentDensity?.validFor['temperature'] ?? [20, 20];
+  return [Math.min(low, 20), Math.max(high, 20)];
+}
+
+/**
+ * Density of a solution: the handbook's curve at 20 °C, moved by Laliberté's ratio.
+ * @param massPercent anhydrous salt, %
+ * @returns kg/m³, or why not
+ */
+export function densityOf(
+  salt: ShelfSalt,
+  massPercent: number,
+  temperature: Temperature,
+): { readonly density: number } | SolutionRefusal {
+  const celsius = celsiusOf(temperature);
+  const temperatures = densityTemperatures(salt);
+  if (celsius < temperatures[0] - 1e-9 || celsius > temperatures[1] + 1e-9)
+    return outside('temperature', 'degC', celsius, temperatures);
+  const range = ends(salt.facts.density);
+  if (!(massPercent >= range[0] && massPercent <= range[1]))
+    return outside('massPercent', '%', massPercent, range);
+  const at20 = 1000 * readTable(salt.facts.density, massPercent);
+  const model = salt.facts.apparentDensity;
+  if (model === null) return { density: at20 };
+  const fraction = massPercent / 100;
+  return {
+    density: (at20 * solutionDensity(model.c, fraction, celsius)) / solutionDensity(model.c, fraction, 20),
+  };
+}
+
+/**
+ * What a litre of water takes up.
+ * @returns kg of the bought solid per m³ of water, or why not
+ */
+export function mostStrength(
+  salt: ShelfSalt,
+  temperature: Temperature,
+): { readonly strength: MassConcentration } | SolutionRefusal {
+  const { solubility } = salt.facts;
+  if (solubility === null) return { refused: 'noTable', table: 'solubility' };
+  const celsius = celsiusOf(temperature);
+  const range = ends(solubility);
+  if (!(celsius >= range[0] && celsius <= range[1])) return outside('temperature', 'degC', celsius, range);
+  const share = anhydrousShare(salt);
+  const anhydrous = readTable(solubility, celsius);
+  // crystals bring water: past this they dissolve in their own
+  const left = share - (anhydrous * (1 - share)) / 100;
+  if (left <= 0) return { strength: si<'massConcentration'>(Infinity) };
+  return { strength: si<'massConcentration'>((anhydrous / left / 100) * waterDensity(celsius)) };
+}
+
+/** Mass % of the anhydrous salt at a strength. */
+function percentAt(salt: ShelfSalt, strength: number, celsius: number): number {
+  const water = waterDensity(celsius);
+  return (100 * anhydrousShare(salt) * strength) / (water + strength);
+}
+
+/** Strength at a mass %; Infinity where the crystals alone are weaker. */
+function strengthAt(salt: ShelfSalt, massPercent: number, celsius: number): number {
+  const [fraction, share] = [massPercent / 100, anhydrousShare(salt)];
+  return fraction >= share ? Infinity : (fraction * waterDensity(celsius)) / (share - fraction);
+}
+
+/** Where a rising function meets a value; both ends known to enclose it. */
+function bisect(low: number, high: number, wanted: number, f: (x: number) => number): number {
+  let [a, b] = [low, high];
+  for (let i = 0; i < 60; i += 1) {
+    const middle = (a + b) / 2;
+    if (f(middle) < wanted) a = middle;
+    else b = middle;
+  }
+  return (a + b) / 2;
+}
+
+/** Mass % of the anhydrous salt that gives so many mol/L. */
+function percentForMolarity(
+  salt: ShelfSalt,
+  molarity: number,
+  temperature: Temperature,
+): { readonly massPercent: number } | SolutionRefusal {
+  const [low, high] = ends(salt.facts.density);
+  const molarAt = (percent: number): number => {
+    const answer = densityOf(salt, percent, temperature);
+    return isRefused(answer) ? NaN : (percent * answer.density) / 100 / salt.facts.molarMass.value;
+  };
+  const top = densityOf(salt, high, temperature);
+  if (isRefused(top)) return top;
+  const most = molarAt(high);
+  if (!(molarity >= 0 && molarity <= most)) return outside('strength', 'mol/L', molarity, [0, most]);
+  return { massPercent: bisect(low, high, molarity, molarAt) };
+}
+
+/** A solution of a strength, for one litre of water. */
+function ofStrength(
+  salt: ShelfSalt,
+  known: Known,
+  temperature: Temperature,
+): { readonly strength: number } | SolutionRefusal | null {
+  const celsius = celsiusOf(temperature);
+  if (known.strength !== undefined) return { strength: known.strength };
+  if (known.massPercent !== undefined) {
+    const range = ends(salt.facts.density);
+    if (!(known.massPercent >= range[0] && known.massPercent <= range[1]))
+      return outside('massPercent', '%', known.massPercent, range);
+    return { strength: strengthAt(salt, known.massPercent, celsius) };
+  }
+  if (known.molarity === undefined) return null;
+  const found = percentForMolarity(salt, known.molarity, temperature);
+  return isRefused(found) ? found : { strength: strengthAt(salt, found.massPercent, celsius) };
+}
+
+/**
+ * Everything about a solution from two things known of it: salt and water, or one of them and a
+ * strength (g per litre of water, mass %, or mol/L).
+ * @returns the solution; a refusal that names the range, `needsAmount` when no mass or volume was given
+ */
+export function mix(salt: ShelfSalt, known: Known, temperature: Temperature): Mixed | SolutionRefusal {
+  const celsius = celsiusOf(temperature);
+  const given = ofStrength(salt, known, temperature);
+  if (given !== null && isRefused(given)) return given;
+  const both = known.salt !== undefined && known.water !== undefined;
+  const strength = both ? (known.salt as number) / (known.water as number) : given?.strength;
+  if (strength === undefined || (known.salt === undefined && known.water === undefined))
+    return { refused: 'needsAmount' };
+  const most = mostStrength(salt, temperature);
+  if (isRefused(most) && most.refused === 'outside') return most;
+  if (!isRefused(most) && strength > most.strength * (1 + 1e-9))
+    return outside('strength', 'g/L', strength, [0, most.strength]);
+  const massPercent = percentAt(salt, strength, celsius);
+  const answer = densityOf(salt, massPercent, temperature);
+  if (isRefused(answer)) return answer;
+  const water = known.water ?? (known.salt as number) / strength;
+  const mass = known.salt ?? water * strength;
+  return {
+    salt: si<'mass'>(mass),
+    water: si<'volume'>(water),
+    strength: si<'massConcentration'>(strength),
+    massPercent,
+    molarity: (massPercent * answer.density) / 100 / salt.facts.molarMass.value,
+    density: answer.density,
+    volume: si<'volume'>((water * waterDensity(celsius) + mass) / answer.density),
+  };
+}
+
+/**
+ * Salt and water for a volume of finished solution: to make a bath anew.
+ * @param strength g of the solid as bought per litre of water
+ */
+export function mixVolume(
+  salt: ShelfSalt,
+  volume: Volume,
+  strength: MassConcentration,
+  temperature: Temperature,
+): Mixed | SolutionRefusal {
+  const litre = mix(salt, { water: si<'volume'>(1e-3), strength }, temperature);
+  if (isRefused(litre)) return litre;
+  const water = si<'volume'>((1e-3 * volume) / litre.volume);
+  return mix(salt, { water, strength }, temperature);
+}
