@@ -1,7 +1,7 @@
 import { isBitable, metals } from '../core/facts/metals.ts';
 import { findBoughtSalt } from '../core/facts/salts.ts';
 import type { Plan, Refusal } from '../core/plan/plan.ts';
-import { blocks, watches } from '../core/rules/index.ts';
+import { judgeSituation } from '../core/rules/judge-pairing.ts';
 import { si } from '../core/units/quantity.ts';
 import { pairingTexts } from '../words/pairings.ts';
 
@@ -14,10 +14,9 @@ export interface SaltVerdict {
   readonly refusals: readonly Refusal[];
 }
 
-/** Rules about how much of it there is, or how warm: not about the salt. */
-const ofAmount: readonly string[] = ['above-solubility', 'outside-tables', 'bath-too-hot'];
 /** A rule of the electrodes that a change of salt can lift. */
 const ofPlate = 'base-plate-with-silver';
+const films: readonly string[] = ['silver-sulfate-film', 'tin-skin'];
 const MG_PER_G = 1e3;
 
 /** Metal held already, mg/L by element. */
@@ -43,20 +42,18 @@ export function judgeSalt({ job }: Plan, salt: string, held: Held = {}): SaltVer
     },
     figures: {},
   };
-  const refusals = blocks.flatMap(({ id, step, applies }): Refusal[] => {
-    const isAsked = (step === 'electrolyte' && !ofAmount.includes(id)) || id === ofPlate;
-    const params = isAsked ? applies(situation) : null;
-    return params === null ? [] : [{ rule: id, step, params }];
-  });
+  const judged = judgeSituation(situation);
+  const refusals: readonly Refusal[] = judged.refusals.filter(
+    ({ rule, step }) => step === 'electrolyte' || rule === ofPlate,
+  );
   const bought = findBoughtSalt(salt);
   const why =
     bought && isBitable(job.piece.metal)
       ? pairingTexts[metals[job.piece.metal].family][bought.facts.anion]
       : null;
   if (refusals.length > 0) return { verdict: 'not this way', why, care: null, refusals };
-  const films = watches.some(
-    ({ id, applies }) => id === 'silver-sulfate-film' && applies(situation) !== null,
-  );
-  const care = films ? 'film' : bought?.facts.anion === 'chloride' ? 'chlorine' : null;
+  const cares = judgeSituation({ ...situation, cathode: { ...job.cathode, metal: job.piece.metal } }).cares;
+  const hasFilm = cares.some(({ rule }) => films.includes(rule));
+  const care = hasFilm ? 'film' : bought?.facts.anion === 'chloride' ? 'chlorine' : null;
   return { verdict: care === null ? 'good' : 'with care', why, care, refusals };
 }

@@ -1,5 +1,6 @@
 import type { MetalFamily } from '../core/facts/metals.ts';
 import type { SaltRefusal } from '../core/facts/salts.ts';
+import { reasons } from './reasons.ts';
 import type { Anion } from '../core/facts/salts/salt-facts.ts';
 
 /** What the metal and the bath do to each other, in a sentence. */
@@ -36,6 +37,21 @@ export const pairingTexts: Readonly<Record<MetalFamily, Readonly<Record<Anion, s
   },
 };
 
+/** Whether a judged salt or pairing may be used. */
+export const verdictNames = { good: 'Good', 'with care': 'With care', refuse: 'Not this way' } as const;
+
+/** The sentence behind a judgement's `why`: a pairing of metal and bath, or a refused salt or metal. */
+export function whyText(why: string): string {
+  const [family = '', anion = ''] = why.split('-');
+  const pairing = (pairingTexts as Readonly<Record<string, Readonly<Record<string, string>>>>)[family]?.[
+    anion
+  ];
+  const reason = reasons[why];
+  if (pairing !== undefined) return pairing;
+  if (reason === undefined) throw new RangeError(`no sentence for "${why}"`);
+  return reason.charAt(0).toUpperCase() + reason.slice(1);
+}
+
 /** Why silver goes worse than copper, for whoever wonders at the first silver piece. */
 export const silverVersusCopper: readonly { readonly title: string; readonly text: string }[] = [
   {
@@ -69,6 +85,4 @@ export const refusedSaltTexts: Readonly<Record<SaltRefusal, string>> = {
 export const saltCareTexts = {
   chlorine: 'Open the window: if the current falls away it can give chlorine.',
   film: 'Stop often and brush the film off.',
-  lead: 'Lead goes into the bath with it.',
-  nickel: 'Nickel goes into the bath with it.',
 } as const;

@@ -1,6 +1,8 @@
 /** Clauses that fill the blanks of rule texts: why a metal, a salt or a plate is refused, and the way on. */
 export const reasons: Readonly<Record<string, string>> = {
   'stock-gold': 'these salts do not dissolve gold, and what is lost of it is dear.',
+  'stock-chromiumBearing': 'on the + side its chromium leaves as chromate, a poison that causes cancer.',
+  'stock-noData': 'there are no tables for it, and no plan is better than a guess.',
   'stock-plated': 'the bite goes through a thin skin into a metal nobody has named.',
   'stock-galvanised': 'its zinc fizzes off first, and old coats hold chromate or cadmium.',
   'stock-unknownStock': 'what comes off it cannot be known, and may be poison.',

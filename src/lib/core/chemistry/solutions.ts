@@ -54,8 +54,7 @@ export interface Known {
   readonly molarity?: number;
 }
 
-export const isRefused = <T extends object>(answer: T | SolutionRefusal): answer is SolutionRefusal =>
-  'refused' in answer;
+export const isRefused = (answer: object): answer is SolutionRefusal => 'refused' in answer;
 
 const celsiusOf = (temperature: Temperature): number => temperature - CELSIUS_ZERO;
 

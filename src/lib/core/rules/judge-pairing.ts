@@ -1,0 +1,194 @@
+import type { Cathode, Piece, Water } from '../cell/setup.ts';
+import { isBitable, metals, refusedMetals } from '../facts/metals.ts';
+import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
+import { bathSalts, findBoughtSalt, refusedSalts, saltIdOf } from '../facts/salts.ts';
+import type { BathSalt } from '../facts/salts.ts';
+import type { ResistKind } from '../facts/supplies.ts';
+import { si } from '../units/quantity.ts';
+import { blocks, watches } from './index.ts';
+import type { BlockId, WatchId } from './index.ts';
+import type { Params, Situation, StepId } from './rule.ts';
+
+/** What meets what: all that a pairing depends on. */
+export interface Meeting {
+  readonly metal: BitableMetal | RefusedMetal;
+  /** id of a salt as bought, or of a refused one */
+  readonly salt: string;
+  readonly plate: Cathode['metal'];
+  readonly water: Water;
+  readonly resist: ResistKind;
+}
+
+export type PairingVerdict = 'good' | 'with care' | 'refuse';
+
+/** One rule that spoke, with what fills the blanks of its text. */
+export interface Spoken<Id extends string> {
+  readonly rule: Id;
+  readonly step: StepId;
+  readonly params: Params;
+}
+
+export interface Judgement {
+  readonly verdict: PairingVerdict;
+  /** id of the chemistry in a sentence: `silver-nitrate`, `salt-ammonium`, `stock-gold` */
+  readonly why: string;
+  readonly refusals: readonly Spoken<BlockId>[];
+  readonly cares: readonly Spoken<WatchId>[];
+}
+
+/** Rules about what meets what; the others are about how much, how warm, how large, and the supply. */
+export const pairingBlocks: readonly BlockId[] = [
+  'chromium-anode',
+  'silver-with-ammonium',
+  'ammonium-nitrate',
+  'chloride-on-silver',
+  'mixed-metals',
+  'chromium-bath',
+  'base-plate-with-silver',
+  'passive-metal',
+  'unsuitable-stock',
+  'metal-without-data',
+  'salt-no-bath',
+  'unfit-plate',
+  'lead-for-sale',
+  'salt-closed-to-public',
+];
+
+/** Warnings that turn a good pairing into one that asks for care. */
+export const pairingCares: readonly WatchId[] = [
+  'leaded-brass',
+  'nickel-skin',
+  'stainless-plate',
+  'tap-water-clouds',
+  'silver-sulfate-film',
+  'tin-skin',
+  'other-metal-in-bath',
+  'chlorine-room-unknown',
+  'weak-resist',
+];
+
+const length = (mm: number) => si<'length'>(mm / 1000);
+
+/** A plain bench around a meeting; none of it is looked at by the rules above. */
+function benchOf({ metal, salt, plate, water, resist }: Meeting): Situation {
+  const piece: Piece = {
+    metal,
+    shape: 'rectangle',
+    width: length(30),
+    height: length(40),
+    thickness: length(1),
+    faces: 'front',
+    faceArea: si<'area'>(1.2e-3),
+    openArea: si<'area'>(4e-4),
+    openAreaFrom: 'area',
+    depth: length(0.1),
+    count: 1,
+    through: false,
+    at: null,
+  };
+  return {
+    piece,
+    cathode: {
+      metal: plate,
+      width: length(30),
+      height: length(40),
+      gap: length(30),
+      sideways: length(0),
+      faces: 'both',
+    },
+    tub: { kind: 'box', length: length(120), width: length(80), fill: length(60) },
+    bath: {
+      salt,
+      strength: si<'massConcentration'>(50),
+      water,
+      temperature: si<'temperature'>(293.15),
+      record: null,
+      dissolved: {},
+      chargePassed: si<'charge'>(0),
+    },
+    resist,
+    supply: {
+      control: 'volts',
+      kind: 'bench',
+      showsAmps: true,
+      leads: null,
+      volts: si<'voltage'>(5),
+      maxAmps: si<'current'>(2),
+    },
+    place: { use: 'home', room: null, country: null },
+    figures: {},
+  };
+}
+
+/** Id of the sentence that says what metal and salt do to each other, or why one of them is refused. */
+function whyOf(metal: Meeting['metal'], salt: string): string {
+  if (!isBitable(metal)) return `stock-${refusedMetals[metal]}`;
+  const bought = findBoughtSalt(salt);
+  if (bought) return `${metals[metal].family}-${bought.facts.anion}`;
+  const id = saltIdOf(salt);
+  return `salt-${id !== null && id in refusedSalts ? refusedSalts[id as keyof typeof refusedSalts] : 'poorBath'}`;
+}
+
+/**
+ * Judges what meets what in a job by asking the rules that judge its plan.
+ * @param situation the whole bench, with or without figures
+ */
+export function judgeSituation(situation: Situation): Judgement {
+  const refusals = blocks.flatMap(({ id, step, applies }): Spoken<BlockId>[] => {
+    const params = pairingBlocks.includes(id) ? applies(situation) : null;
+    return params === null ? [] : [{ rule: id, step, params }];
+  });
+  // salt water asks for an open window in a room of any size
+  const anyRoom = { ...situation, place: { ...situation.place, room: null } };
+  const cares = watches.flatMap(({ id, step, applies }): Spoken<WatchId>[] => {
+    const params = pairingCares.includes(id) ? applies(anyRoom) : null;
+    return params === null ? [] : [{ rule: id, step, params }];
+  });
+  const why = whyOf(situation.piece.metal, situation.bath.salt);
+  if (refusals.length > 0) return { verdict: 'refuse', why, refusals, cares: [] };
+  return { verdict: cares.length > 0 ? 'with care' : 'good', why, refusals, cares };
+}
+
+/** Judges a pairing of metal, salt, plate, water and resist on a plain bench in a room of unknown size. */
+export const judgePairing = (meeting: Meeting): Judgement => judgeSituation(benchOf(meeting));
+
+const order: readonly PairingVerdict[] = ['good', 'with care', 'refuse'];
+
+/** Judged alternatives, the best first; ties stay in the order given. */
+const ranked = <T extends string>(ids: readonly T[], judge: (id: T) => Judgement) =>
+  ids
+    .map((id) => ({ id, judgement: judge(id) }))
+    .filter(({ judgement }) => judgement.verdict !== 'refuse')
+    .sort((a, b) => order.indexOf(a.judgement.verdict) - order.indexOf(b.judgement.verdict));
+
+/**
+ * What to take instead: bath salts that go with this metal on a plate that suits it, the best first.
+ * Empty for a metal that nothing here bites.
+ */
+export const saltsFor = (meeting: Meeting): { id: BathSalt; judgement: Judgement }[] =>
+  ranked(Object.keys(bathSalts) as BathSalt[], (salt) =>
+    judgePairing({ ...meeting, salt, plate: meeting.metal, water: 'deionised' }),
+  );
+
+/** Plates that go with this metal and salt, the best first. */
+export const platesFor = (meeting: Meeting): { id: Cathode['metal']; judgement: Judgement }[] =>
+  ranked([meeting.metal, 'C11000', 'C26000', 'sterling-925', 'stainless'] as const, (plate) =>
+    judgePairing({ ...meeting, plate }),
+  ).filter(({ id }, i, all) => all.findIndex((one) => one.id === id) === i);
+
+/** One cell of the whole table: its own metal as the plate, clean water, a resist that holds. */
+export interface MatrixCell {
+  readonly metal: Meeting['metal'];
+  readonly salt: string;
+  readonly judgement: Judgement;
+}
+
+/** Every metal that anyone asks about against every salt, row by row: for a page that shows it whole. */
+export const pairingMatrix = (): MatrixCell[] =>
+  ([...Object.keys(metals), ...Object.keys(refusedMetals)] as Meeting['metal'][]).flatMap((metal) =>
+    [...Object.keys(bathSalts), ...Object.keys(refusedSalts)].map((salt) => ({
+      metal,
+      salt,
+      judgement: judgePairing({ metal, salt, plate: metal, water: 'deionised', resist: 'vinyl' }),
+    })),
+  );
