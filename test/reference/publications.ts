@@ -43,6 +43,7 @@ export const published = {
   yard1959: { title: 'International yard and pound agreement 1959', how: 'recalled' },
   nistSp811: { title: 'NIST SP 811, Guide for the Use of the SI, App. B', how: 'recalled' },
   codata: { title: 'CODATA 2018', how: 'read' },
+  clpAnnexVI: { title: 'CLP Annex VI Table 3, ATP17 (December 2021)', how: 'read' },
   anchors: { title: 'Etch-depth anchors, independent arithmetic', how: 'own' },
   heatTable: { title: 'Bath heating table, independent arithmetic', how: 'own' },
   gasTable: { title: 'Gas table, independent arithmetic', how: 'own' },

@@ -16,6 +16,7 @@ import { conductivityLine } from './salts/salt-facts.ts';
 import { cadmium, hallmarkFrom, lead, nickelRelease } from './selling.ts';
 import { sources } from './sources.ts';
 import { extraStatements, hazardStatements, labels, substances } from './substances.ts';
+import { mixtureLimits, oralBounds, oralEstimates } from './substances/mixture-limits.ts';
 import { removers, resistKinds, supplyKinds } from './supplies.ts';
 import { gloveLayers, goggleMarks, letterMinutes, wearAdvice, worn } from './wear.ts';
 
@@ -60,6 +61,9 @@ const tables = {
   resistFacts,
   removers,
   substances,
+  mixtureLimits,
+  oralEstimates,
+  oralBounds,
   labels,
   hazardStatements,
   extraStatements,
