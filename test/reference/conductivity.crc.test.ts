@@ -3,9 +3,10 @@ import { readTable } from '../../src/lib/core/chemistry/curve.ts';
 import { dissolve } from '../../src/lib/core/chemistry/solution.ts';
 import { waterDensity } from '../../src/lib/core/chemistry/water-density.laliberte2009.ts';
 import type { Table } from '../../src/lib/core/facts/datum.ts';
-import { bathSalts } from '../../src/lib/core/facts/salts.ts';
+import { allSalts, bathSalts } from '../../src/lib/core/facts/salts.ts';
 import { si } from '../../src/lib/core/units/quantity.ts';
 import { saltTables } from '../fixtures/salt-tables.ts';
+import { shelfTables } from '../fixtures/shelf-tables.ts';
 import { check, near } from './check.ts';
 
 const ids = ['NaNO3', 'KNO3', 'NaCl', 'CuSO4', 'Na2SO4'] as const;
@@ -32,6 +33,23 @@ for (const id of ids) {
     if (k === 0 || k === points.length - 1) return;
     check('crcConductivity', `row ${id}, ${massPercent} % from its neighbours (3 %)`, () => {
       near(readTable(without(table, k), massPercent, 'log'), millisiemens, 3e-2);
+    });
+  });
+}
+
+for (const [id, { neighbours, conductivity }] of Object.entries(shelfTables)) {
+  const points: readonly (readonly [number, number])[] = conductivity;
+  const table: Table | null = allSalts[id as keyof typeof shelfTables].conductivity;
+  check('crcConductivity', `row ${id}: the handbook's points and no others`, () => {
+    expect(table?.x ?? []).toEqual(points.map(([x]) => x));
+    expect(table?.y ?? []).toEqual(points.map(([, y]) => y));
+  });
+  if (table === null) continue;
+  points.forEach(([massPercent, millisiemens], k) => {
+    if (k === 0 || k === points.length - 1) return;
+    const band = Number((100 * neighbours).toPrecision(2));
+    check('crcConductivity', `row ${id}, ${massPercent} % from its neighbours (${band} %)`, () => {
+      near(readTable(without(table, k), massPercent, 'log'), millisiemens, neighbours);
     });
   });
 }

@@ -15,12 +15,16 @@ for (const [path, load] of Object.entries(files)) {
 }
 const outside = registeredChecks().filter(({ source }) => published[source].how !== 'own');
 
-test('at least 60 checks against outside sources', () => {
-  expect(outside.length).toBeGreaterThanOrEqual(60);
+test('at least 150 checks against outside sources', () => {
+  expect(outside.length).toBeGreaterThanOrEqual(150);
 });
 
-test('at least 12 different publications', () => {
-  expect(new Set(outside.map(({ source }) => source)).size).toBeGreaterThanOrEqual(12);
+test('at least 25 different publications', () => {
+  expect(new Set(outside.map(({ source }) => source)).size).toBeGreaterThanOrEqual(25);
+});
+
+test('at least 40 equivalent weights of alloys', () => {
+  expect(outside.filter(({ source }) => source === 'astmG102').length).toBeGreaterThanOrEqual(40);
 });
 
 test('every file holds checks of one source', () => {

@@ -2,9 +2,10 @@ import { expect } from 'vitest';
 import { readTable } from '../../src/lib/core/chemistry/curve.ts';
 import { solubility } from '../../src/lib/core/chemistry/solution.ts';
 import { waterDensity } from '../../src/lib/core/chemistry/water-density.laliberte2009.ts';
-import { bathSalts } from '../../src/lib/core/facts/salts.ts';
+import { allSalts, bathSalts } from '../../src/lib/core/facts/salts.ts';
 import { si } from '../../src/lib/core/units/quantity.ts';
 import { saltTables } from '../fixtures/salt-tables.ts';
+import { shelfTables } from '../fixtures/shelf-tables.ts';
 import { check, near } from './check.ts';
 
 const ids = ['NaNO3', 'KNO3', 'NaCl', 'CuSO4', 'Na2SO4'] as const;
@@ -43,4 +44,17 @@ for (const [id, form, celsius, grams] of hydrates) {
       near((100 * most) / waterDensity(celsius), grams, 3e-3);
     },
   );
+}
+
+for (const [id, tables] of Object.entries(shelfTables)) {
+  // citric acid is not in this handbook's table
+  if (id === 'citric') continue;
+  const points: readonly (readonly [number, number])[] = tables.solubility;
+  const table = allSalts[id as keyof typeof shelfTables].solubility;
+  for (const [celsius, grams] of points) {
+    check('crcSolubility', `row ${id}, ${celsius} °C: ${grams} g in 100 g water`, () => {
+      if (table === null) throw new Error('no table');
+      expect(readTable(table, celsius)).toBe(grams);
+    });
+  }
 }

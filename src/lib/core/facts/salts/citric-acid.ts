@@ -47,7 +47,7 @@ export const citricAcid = {
     unit: 'mS/cm',
     x: [0.5, 1, 2, 5, 10, 15, 20, 25],
     y: [1.2, 2.1, 3, 4.7, 6.2, 7, 7.2, 7.1],
-    uncertainty: { kind: 'relative', value: 0.12 },
+    uncertainty: { kind: 'relative', value: 0.07 },
     validFor: { massPercent: [0.5, 25, '%'], temperature: [20, 20, 'degC'] },
     evidence: 'measured',
     source: 'crcConductivity',

@@ -47,7 +47,7 @@ export const magnesiumSulfate = {
     unit: 'mS/cm',
     x: [0.5, 1, 2, 5, 10, 15, 20, 25],
     y: [4.1, 7.6, 13.3, 27.4, 42.7, 54.2, 51.1, 44.1],
-    uncertainty: { kind: 'relative', value: 0.09 },
+    uncertainty: { kind: 'relative', value: 0.1 },
     validFor: { massPercent: [0.5, 25, '%'], temperature: [20, 20, 'degC'] },
     evidence: 'measured',
     source: 'crcConductivity',

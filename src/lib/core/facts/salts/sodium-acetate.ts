@@ -47,7 +47,7 @@ export const sodiumAcetate = {
     unit: 'mS/cm',
     x: [0.5, 1, 2, 5, 10, 15, 20, 25, 30],
     y: [3.9, 7.6, 14.4, 30.9, 53.4, 64.1, 69.3, 69.2, 64.3],
-    uncertainty: { kind: 'relative', value: 0.05 },
+    uncertainty: { kind: 'relative', value: 0.06 },
     validFor: { massPercent: [0.5, 30, '%'], temperature: [20, 20, 'degC'] },
     evidence: 'measured',
     source: 'crcConductivity',

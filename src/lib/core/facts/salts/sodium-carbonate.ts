@@ -60,7 +60,7 @@ export const sodiumCarbonate = {
     unit: 'mS/cm',
     x: [0.5, 1, 2, 5, 10, 15],
     y: [7, 13.1, 23.3, 47, 74.4, 88.6],
-    uncertainty: { kind: 'relative', value: 0.03 },
+    uncertainty: { kind: 'relative', value: 0.035 },
     validFor: { massPercent: [0.5, 15, '%'], temperature: [20, 20, 'degC'] },
     evidence: 'measured',
     source: 'crcConductivity',
