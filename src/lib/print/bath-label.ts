@@ -24,9 +24,13 @@ const dissolvedIn = ({ figures }: Plan): FigureId[] =>
 
 /**
  * Height, mm. What must be said does not fit 74 × 52 at a legible size, so the label is a little over
- * 105 × 74, the next size that the law names; a bath of many metals gets more.
+ * 105 × 74, the next size that the law names; a bath of many metals, statements or signs gets more.
  */
-export const labelHeight = (plan: Plan): number => (dissolvedIn(plan).length > 3 ? 86 : 78);
+export function labelHeight(plan: Plan): number {
+  const { pictograms: signs = [], statements = [] } = bathHazards(plan) ?? {};
+  if (signs.length > 4) return 90;
+  return dissolvedIn(plan).length > 3 || statements.length > 4 ? 86 : 78;
+}
 
 /** Small print: an x-height of 1.4 mm, which the law asks of labels on up to 3 L. */
 const BODY = 8;

@@ -35,7 +35,7 @@ export function planOf(name: string, change: (job: JobFile) => void = () => unde
 
 /** Every pairing of metal, salt and resist that is planned: whatever a paper may have to say. */
 export function everyPlan(): Plan[] {
-  const metals = ['fine-silver-999', 'sterling-925', 'C11000', 'C26000'];
+  const metals = ['fine-silver-999', 'sterling-925', 'C11000', 'C26000', 'C36000', 'C75200'];
   const salts = ['NaNO3', 'KNO3', 'NaCl', 'CuSO4', 'CuSO4.5H2O', 'Na2SO4', 'Na2SO4.10H2O'];
   const resists = ['nail-varnish', 'paint-pen', 'permanent-marker', 'vinyl', 'toner', 'dry-film'];
   return metals.flatMap((metal, m) =>

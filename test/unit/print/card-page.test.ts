@@ -17,8 +17,26 @@ const wordiest = () =>
     );
   });
 
+/** The metals whose baths have the most to say on their label. */
+const ofMetal = (metal: string) => () =>
+  planOf('wave-band-cuff', (job) => {
+    job.piece['metal'] = metal;
+    job.cathode['metal'] = 'stainless';
+  });
+
 const cases = [
   ...examples.map((name) => [name, () => planOf(name)] as const),
+  ['nickel silver', ofMetal('C75200')] as const,
+  ['leaded brass', ofMetal('C36000')] as const,
+  ['mild steel', ofMetal('mild-steel')] as const,
+  [
+    'leaded brass in nitrate',
+    () =>
+      planOf('evening-class-tokens', (job) => {
+        job.piece['metal'] = 'C36000';
+        job.cathode['metal'] = 'stainless';
+      }),
+  ] as const,
   ['the wordiest', wordiest] as const,
 ];
 
