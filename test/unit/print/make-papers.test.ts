@@ -21,7 +21,7 @@ describe.each(examples)('the papers of %s', (name) => {
       .slice(0, -1)
       .map(({ squeezed }) => squeezed)
       .join('');
-  });
+  }, 20_000);
 
   test('are the same bytes when made again', async () => {
     expect(Buffer.from(await print(planOf(name))).equals(Buffer.from(bytes))).toBe(true);
