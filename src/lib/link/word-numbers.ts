@@ -40,6 +40,8 @@ export const metalNumbers = {
   C75200: 28,
   'mild-steel': 29,
   'Al-1100': 30,
+  niobium: 31,
+  pewter: 32,
 } as const satisfies Record<BitableMetal | RefusedMetal, number>;
 
 /** Hydrates have their own; a test holds them to the tables of facts. */
@@ -85,6 +87,7 @@ export const elementNumbers = {
   Ge: 12,
   Si: 13,
   Mg: 14,
+  P: 15,
 } as const satisfies Record<ElementSymbol, number>;
 
 export const resistNumbers = {

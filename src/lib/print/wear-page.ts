@@ -32,6 +32,8 @@ const saltThings: Readonly<Record<BathSalt, ThingId>> = {
   NaCl: 'table-salt',
   CuSO4: 'copper-sulfate',
   Na2SO4: 'sodium-sulfate',
+  KCl: 'potassium-chloride',
+  K2SO4: 'potassium-sulfate',
 };
 const removerThings = { acetone: 'acetone', alcohol: 'isopropanol', 'white-spirit': null } as const;
 

@@ -91,9 +91,7 @@ test.each(['C75200', 'mild-steel'] as const)('%s goes passive but in chloride', 
 test.each(Object.keys(bathSalts).flatMap((salt) => Object.keys(refusedMetals).map((metal) => [metal, salt])))(
   '%s in %s is refused',
   (metal, salt) => {
-    expect(verdict({ metal: metal as Meeting['metal'], plate: 'stainless', salt: salt })).toBe(
-      'refuse',
-    );
+    expect(verdict({ metal: metal as Meeting['metal'], plate: 'stainless', salt: salt })).toBe('refuse');
   },
 );
 

@@ -122,7 +122,9 @@ export const complexes = {
     evidence: 'measured',
     source: 'openstaxComplexes',
     locator: 'Ag+ + 2NH3',
-    others: [{ value: 7.22, source: 'phreeqcMinteq', locator: 'minteq.v4.dat (-11.268 with NH4+; pKa 9.244)' }],
+    others: [
+      { value: 7.22, source: 'phreeqcMinteq', locator: 'minteq.v4.dat (-11.268 with NH4+; pKa 9.244)' },
+    ],
   },
   'Cu(NH3)4++': {
     value: 13.23,

@@ -12,7 +12,11 @@ export const solubilityProducts = {
     locator: 'AgCl(s) = Ag+ + Cl-',
     others: [
       { value: 1.6e-10, source: 'openstaxProducts', locator: 'Appendix J' },
-      { value: 1.78e-10, source: 'phreeqcMinteq', locator: 'minteq.v4.dat / THERMOCHIMIE / THERMODDEM (-9.749)' },
+      {
+        value: 1.78e-10,
+        source: 'phreeqcMinteq',
+        locator: 'minteq.v4.dat / THERMOCHIMIE / THERMODDEM (-9.749)',
+      },
       { value: 1.8e-10, source: 'phreeqcLlnl', locator: 'llnl.dat' },
     ],
   },
@@ -137,7 +141,11 @@ export const solubilityProducts = {
     source: 'phreeqcMinteq',
     locator: 'Cu2(OH)2CO3(s) = 2Cu++ + 2OH- + CO3--',
     others: [
-      { value: 6.78e-34, source: 'phreeqcWateq', locator: 'wateq4f.dat (5.15 for 3H+/HCO3- form; pK2 10.329)' },
+      {
+        value: 6.78e-34,
+        source: 'phreeqcWateq',
+        locator: 'wateq4f.dat (5.15 for 3H+/HCO3- form; pK2 10.329)',
+      },
     ],
   },
   'Cu2(OH)3Cl': {
