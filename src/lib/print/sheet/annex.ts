@@ -118,7 +118,7 @@ export function annex(plan: Plan): Content[] {
   const [first, ...rest] = sourceRows(numbers);
   const table = (body: TableCell[][]): Content => ({
     table: { widths: [14, 70, '*'], dontBreakRows: true, body },
-    layout: ruled(1.7, false),
+    layout: ruled(1.1, false),
     fontSize: 8.5,
     lineHeight: 0.95,
   });
@@ -134,7 +134,7 @@ export function annex(plan: Plan): Content[] {
         paddingLeft: (i) => (i === 0 ? 0 : 9),
         paddingRight: (i) => (i === 0 ? 9 : 0),
       },
-      margin: [0, 0, 0, 12],
+      margin: [0, 0, 0, 8],
     },
     ...(first
       ? [
