@@ -28,7 +28,8 @@ const FROM_FILE = ' (from file)';
  * @param newId makes an id for a copy
  */
 export function toWrite(run: DryRun, choices: Choices, newId: () => string): Everything {
-  const renamed = new Map<string, string>();
+  /** labels of baths that stand beside one of the same label here */
+  const bathNames = new Map<string, string>();
   const wanted = <T extends { readonly id: string }>(
     conflicts: readonly Pair<T>[],
     choice: (pair: Pair<T>) => Choice,
@@ -39,7 +40,6 @@ export function toWrite(run: DryRun, choices: Choices, newId: () => string): Eve
       if (chosen === 'mine') return [];
       if (chosen === 'theirs') return [pair.theirs];
       const id = newId();
-      renamed.set(pair.theirs.id, id);
       return [copy(pair.theirs, id)];
     });
 
@@ -48,10 +48,13 @@ export function toWrite(run: DryRun, choices: Choices, newId: () => string): Eve
     ...wanted(
       run.baths.conflicts,
       () => choices.baths,
-      (bath, id) => ({ ...bath, id, name: bath.name + FROM_FILE }),
+      (bath, id) => {
+        const name = bath.name + FROM_FILE;
+        bathNames.set(bath.name, name);
+        return { ...bath, id, name };
+      },
     ),
   ];
-  const bathNames = new Map(renamed);
   const jobs = [
     ...run.jobs.fresh,
     ...wanted(

@@ -25,10 +25,33 @@ export function sequenceOf(kind: string, migrations: readonly Migration[]): Sequ
   return { kind, latest: migrations.length + 1, migrations };
 }
 
-/** Nothing has changed shape since version 1. */
+/** What a bath without a known volume is reckoned as, mL: its sums were per litre. */
+const LITRE = 1000;
+
+/** Sums as the events that they may have come from: one mixing, one use, and where it went. */
+function bathAsEvents(old: Stored): Stored {
+  const { strength, madeAt, lastUsedAt, chargeAh, dissolved, volumeMl = LITRE, where, ...rest } = old;
+  const litres = (volumeMl as number) / LITRE;
+  const tookMg = Object.fromEntries(
+    Object.entries(dissolved as Readonly<Record<string, number>>).map(([element, held]) => [
+      element,
+      held * litres,
+    ]),
+  );
+  return {
+    ...rest,
+    events: [
+      { type: 'mixed', at: madeAt, strength, waterMl: volumeMl, volumeMl, heldMg: {} },
+      { type: 'used', at: lastUsedAt, job: '', chargeAh, tookMg },
+      ...(where === 'handed-over' ? [{ type: 'handed-over', at: lastUsedAt, to: '' }] : []),
+    ],
+  };
+}
+
+/** All steps of each kind. */
 export const sequences = {
   job: sequenceOf('job', []),
-  bath: sequenceOf('bath', []),
+  bath: sequenceOf('bath', [{ id: 'bath/1', up: bathAsEvents }]),
   preferences: sequenceOf('preferences', []),
 } as const satisfies Record<string, Sequence>;
 

@@ -51,24 +51,46 @@ export type JobRecord = v.InferOutput<typeof jobRecord>;
 export type Reading = v.InferOutput<typeof reading>;
 export type Result = v.InferOutput<typeof result>;
 
-/** A bath on the shelf: mixed once, used for long. */
+/** Shape of a stored bath. */
+export const bathVersion = 2;
+
+/** mg by element */
+const masses = v.record(text, v.number());
+
+/** What happens to a bath. Never changed: a correction is a later event. */
+export const bathEvent = v.variant('type', [
+  v.object({
+    type: v.literal('mixed'),
+    at: time,
+    /** g of salt as bought, per litre of water */
+    strength: v.number(),
+    waterMl: v.number(),
+    volumeMl: v.number(),
+    /** of another's bath: what it held before */
+    heldMg: masses,
+  }),
+  /** what a job put in; a later one of the same job takes its place */
+  v.object({ type: v.literal('used'), at: time, job: text, chargeAh: v.number(), tookMg: masses }),
+  v.object({ type: v.literal('topped-up'), at: time, waterMl: v.number(), saltG: v.number() }),
+  v.object({ type: v.literal('moved'), at: time, to: text }),
+  v.object({ type: v.literal('noted'), at: time, text }),
+  v.object({ type: v.literal('handed-over'), at: time, to: text }),
+  /** back on the shelf, or never gone */
+  v.object({ type: v.literal('kept'), at: time }),
+]);
+
+export type BathEvent = v.InferOutput<typeof bathEvent>;
+
+/** A bath: mixed once, used for long. What it is now, `bath-ledger.ts` adds up. */
 export const bathRecord = v.object({
-  version: v.literal(recordVersion),
+  version: v.literal(bathVersion),
   id: text,
   /** what its label says, such as "SILVER 1" */
   name: text,
   salt: text,
-  strength: v.number(),
   water: text,
-  madeAt: time,
-  lastUsedAt: time,
-  chargeAh: v.number(),
-  /** mg/L by element */
-  dissolved: v.record(text, v.number()),
   metalGroup: text,
-  /** mL */
-  volumeMl: v.optional(v.number()),
-  where: v.picklist(['shelf', 'handed-over']),
+  events: v.pipe(v.array(bathEvent), v.minLength(1)),
 });
 
 export type BathRecord = v.InferOutput<typeof bathRecord>;

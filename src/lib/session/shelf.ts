@@ -1,7 +1,9 @@
 import { isBitable, metals } from '../core/facts/metals.ts';
 import type { MetalFamily } from '../core/facts/metals.ts';
+import { bathNow } from '../notebook/bath-ledger.ts';
+import type { BathState } from '../notebook/bath-ledger.ts';
 import type { BathRecord } from '../notebook/records.ts';
-import { notebook } from './bench.ts';
+import { openShelf } from './jobs.ts';
 
 /** Jars are kept apart by what is dissolved in them. */
 export type MetalGroup = 'silver' | 'copper and brass' | 'nickel' | 'iron';
@@ -19,9 +21,22 @@ const groups: Readonly<Record<MetalFamily, MetalGroup>> = {
 export const metalGroupOf = (metal: string): MetalGroup | null =>
   isBitable(metal) ? groups[metals[metal].family] : null;
 
+/** A bath, and what it is now. */
+export interface Shelved {
+  readonly bath: BathRecord;
+  readonly now: BathState;
+}
+
+/** Every bath of the notebook, the latest used first. */
+export async function allBaths(): Promise<readonly Shelved[]> {
+  const { records } = await (await openShelf()).baths();
+  return records
+    .map((bath) => ({ bath, now: bathNow(bath) }))
+    .toSorted((a, b) => b.now.lastUsedAt - a.now.lastUsedAt);
+}
+
 /** Baths on the shelf that this metal may go into: one jar for each metal group. */
-export async function suitableBaths(metal: string): Promise<readonly BathRecord[]> {
+export async function suitableBaths(metal: string): Promise<readonly Shelved[]> {
   const group = metalGroupOf(metal);
-  const { records } = await (await notebook()).baths();
-  return records.filter((bath) => bath.where === 'shelf' && bath.metalGroup === group);
+  return (await allBaths()).filter(({ bath, now }) => now.where === 'shelf' && bath.metalGroup === group);
 }

@@ -1,6 +1,8 @@
 import type { Plan } from '../core/plan/plan.ts';
-import { recordVersion } from '../notebook/records.ts';
-import type { BathRecord, JobRecord } from '../notebook/records.ts';
+import { bathNow } from '../notebook/bath-ledger.ts';
+import type { BathState } from '../notebook/bath-ledger.ts';
+import { bathVersion } from '../notebook/records.ts';
+import type { BathEvent, BathRecord, JobRecord } from '../notebook/records.ts';
 import type { Run } from '../procedure/machine.ts';
 import { notebook } from './bench.ts';
 import { newId } from './new-id.ts';
@@ -39,100 +41,100 @@ export function nextName(group: string, baths: readonly BathRecord[]): string {
   return `${prefix}${String(Math.max(0, ...taken) + 1)}`;
 }
 
-const sum = (
-  held: Readonly<Record<string, number>>,
-  taken: Readonly<Record<string, number>>,
-): Record<string, number> =>
-  Object.fromEntries(
-    [...new Set([...Object.keys(held), ...Object.keys(taken)])].map((element) => [
-      element,
-      Number(((held[element] ?? 0) + (taken[element] ?? 0)).toPrecision(6)),
-    ]),
-  );
-
 /** What a job does to its bath. */
 export interface Draw {
+  readonly job: string;
   readonly plan: Plan;
-  /** charge that this job has passed and the bath's record does not hold yet */
+  /** charge that this job has passed, all runs */
   readonly chargeAh: number;
-  readonly where: BathRecord['where'];
+  readonly where: BathState['where'];
   readonly now: number;
 }
 
+const masses = (perLitre: Readonly<Record<string, number>>, volumeMl: number): Record<string, number> =>
+  Object.fromEntries(
+    Object.entries(perLitre).map(([element, held]) => [
+      element,
+      Number(((held * volumeMl) / PER_LITRE).toPrecision(6)),
+    ]),
+  );
+
+/** A bath that has no record yet, as this job mixed it or found it. */
+function firstRecord({ plan, now }: Draw, fresh: { readonly id: string; readonly name: string }): BathRecord {
+  const { bath, piece } = plan.job;
+  const volumeMl = Math.round(plan.figures.bath_volume?.value ?? 0);
+  const held = Object.fromEntries(Object.entries(bath.dissolved).map(([e, value]) => [e, value * PER_LITRE]));
+  return {
+    version: bathVersion,
+    id: fresh.id,
+    name: bath.record ?? fresh.name,
+    salt: bath.salt,
+    water: bath.water,
+    metalGroup: metalGroupOf(piece.metal) ?? 'unknown',
+    events: [
+      {
+        type: 'mixed',
+        at: now,
+        strength: bath.strength,
+        waterMl: Math.round(plan.figures.water_volume?.value ?? volumeMl),
+        volumeMl,
+        // one from elsewhere, typed in: what it held before belongs to it
+        heldMg: masses(held, volumeMl),
+      },
+    ],
+  };
+}
+
 /**
- * The bath as it goes back on the shelf, or is handed over.
+ * The bath as it goes back on the shelf, or is handed over. A job that comes again takes the place of what
+ * it said before: a piece may be bitten once more, and a maker may choose otherwise.
  * @param known its record, when it has one
  * @param fresh id and name of a bath without one
  */
 export function bathAfter(
-  { plan, chargeAh, where, now }: Draw,
+  draw: Draw,
   known: BathRecord | undefined,
   fresh: { readonly id: string; readonly name: string },
 ): BathRecord {
-  const { bath, piece } = plan.job;
-  const volumeMl = plan.figures.bath_volume?.value;
-  const base: BathRecord = known ?? {
-    version: recordVersion,
-    id: fresh.id,
-    name: bath.record ?? fresh.name,
-    salt: bath.salt,
-    strength: bath.strength,
-    water: bath.water,
-    madeAt: now,
-    lastUsedAt: now,
-    chargeAh: 0,
-    // one from elsewhere, typed in: what it held before belongs to it
-    dissolved: sum(
-      {},
-      Object.fromEntries(Object.entries(bath.dissolved).map(([e, v]) => [e, v * PER_LITRE])),
-    ),
-    metalGroup: metalGroupOf(piece.metal) ?? 'unknown',
-    where,
-    ...(volumeMl === undefined ? {} : { volumeMl: Math.round(volumeMl) }),
+  const { job, plan, chargeAh, where, now } = draw;
+  const bath = known ?? firstRecord(draw, fresh);
+  const volumeMl = plan.figures.bath_volume?.value ?? bathNow(bath).volumeMl;
+  const used: BathEvent = {
+    type: 'used',
+    at: now,
+    job,
+    chargeAh,
+    tookMg: masses(metalTaken(plan, chargeAh), volumeMl),
   };
-  return {
-    ...base,
-    lastUsedAt: now,
-    chargeAh: base.chargeAh + chargeAh,
-    dissolved: sum(base.dissolved, metalTaken(plan, chargeAh)),
-    where,
-  };
+  const gone: readonly BathEvent[] =
+    bathNow(bath).where === where
+      ? []
+      : [where === 'shelf' ? { type: 'kept', at: now } : { type: 'handed-over', at: now, to: '' }];
+  return { ...bath, events: [...bath.events, used, ...gone] };
 }
 
-/** What the notebook remembers of a job's bath. */
-interface Drawn {
-  readonly bath: string;
-  readonly chargeAh: number;
-}
+const hasUsed = (bath: BathRecord, job: string): boolean =>
+  bath.events.some((event) => event.type === 'used' && event.job === job);
 
-const isDrawn = (value: unknown): value is Drawn =>
-  typeof value === 'object' && value !== null && 'bath' in value && 'chargeAh' in value;
-
-/**
- * Puts the job's bath into the notebook. Done again, it adds only what has passed since: a piece may be
- * bitten once more, and a maker may choose otherwise.
- */
+/** Puts the job's bath into the notebook. */
 export async function shelveBath(
   record: JobRecord,
   runs: readonly Run[],
-  where: BathRecord['where'],
+  where: BathState['where'],
   now: number,
 ): Promise<BathRecord | null> {
   const { plan, chargeAh } = soFar(record, runs, null, now);
   if (!plan) return null;
   const book = await notebook();
   const { records } = await book.baths();
-  const key = `bath-of-${record.id}`;
-  const meta = await book.meta(key);
-  const drawn = isDrawn(meta) ? meta : null;
-  const known = records.find(({ id, name }) => (drawn ? id === drawn.bath : name === plan.job.bath.record));
-  const already = known && drawn ? drawn.chargeAh : 0;
+  const known =
+    records.find((bath) => hasUsed(bath, record.id)) ??
+    records.find(({ name }) => name === plan.job.bath.record);
   const group = metalGroupOf(plan.job.piece.metal) ?? 'unknown';
-  const bath = bathAfter({ plan, chargeAh: chargeAh - already, where, now }, known, {
+  const bath = bathAfter({ job: record.id, plan, chargeAh, where, now }, known, {
     id: newId(),
     name: nextName(group, records),
   });
   await book.saveBath(bath);
-  await book.saveMeta(key, { bath: bath.id, chargeAh } satisfies Drawn);
   return bath;
 }

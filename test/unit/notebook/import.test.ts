@@ -62,7 +62,7 @@ describe('a dry run', () => {
   test('counts what is new, the same and in conflict', () => {
     const theirs = file({
       jobs: [aJob('a'), aJob('b', { at: 'depth' }), aJob('c')],
-      baths: [aBath('x', { chargeAh: 1 }), aBath('y')],
+      baths: [aBath('x', { water: 'rain' }), aBath('y')],
       preferences: { ...somePreferences, country: 'US' },
     });
     const run = read(theirs, own);
@@ -102,8 +102,8 @@ describe('a dry run', () => {
 
 describe('a conflict', () => {
   const mine = aJob('a');
-  const theirs = aJob('a', { at: 'depth', draft: { title: 'Cuff', 'bath.record': 'x' } });
-  const run = read(file({ jobs: [theirs], baths: [aBath('x', { chargeAh: 2 })] }), {
+  const theirs = aJob('a', { at: 'depth', draft: { title: 'Cuff', 'bath.record': 'SILVER 1' } });
+  const run = read(file({ jobs: [theirs], baths: [aBath('x', { water: 'rain' })] }), {
     jobs: [mine],
     baths: [aBath('x')],
   });
@@ -119,7 +119,7 @@ describe('a conflict', () => {
     const { jobs, baths } = toWrite(run, choices('both'), () => `new-${(n += 1)}`);
     expect(baths).toMatchObject([{ id: 'new-1', name: 'SILVER 1 (from file)' }]);
     expect(jobs).toMatchObject([
-      { id: 'new-2', draft: { title: 'Cuff (from file)', 'bath.record': 'new-1' } },
+      { id: 'new-2', draft: { title: 'Cuff (from file)', 'bath.record': 'SILVER 1 (from file)' } },
     ]);
   });
   test('never writes over a job whose supply may be on', () => {

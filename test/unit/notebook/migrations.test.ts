@@ -1,23 +1,68 @@
 import { describe, expect, test } from 'vitest';
+import { bathNow } from '$lib/notebook/bath-ledger.ts';
 import { migrate, sequenceOf, sequences } from '$lib/notebook/migrations.ts';
 import type { Stored } from '$lib/notebook/migrations.ts';
-import { recordVersion } from '$lib/notebook/records.ts';
+import { bathVersion, recordVersion } from '$lib/notebook/records.ts';
+import { isUnreadable, readBath } from '$lib/notebook/store.ts';
 
-/** A case for each migration: what it must make of what. None is needed while nothing has changed shape. */
-const cases: Readonly<Record<string, { readonly before: Stored; readonly after: Stored }>> = {};
+/** A case for each migration: what it must make of what. */
+const cases: Readonly<Record<string, { readonly before: Stored; readonly after: Stored }>> = {
+  'bath/1': {
+    before: {
+      version: 1,
+      id: 'b',
+      name: 'SILVER 1',
+      salt: 'NaNO3',
+      strength: 60,
+      water: 'deionised',
+      madeAt: 5,
+      lastUsedAt: 9,
+      chargeAh: 0.4,
+      dissolved: { Ag: 120 },
+      metalGroup: 'silver',
+      volumeMl: 500,
+      where: 'handed-over',
+    },
+    after: {
+      version: 1,
+      id: 'b',
+      name: 'SILVER 1',
+      salt: 'NaNO3',
+      water: 'deionised',
+      metalGroup: 'silver',
+      events: [
+        { type: 'mixed', at: 5, strength: 60, waterMl: 500, volumeMl: 500, heldMg: {} },
+        { type: 'used', at: 9, job: '', chargeAh: 0.4, tookMg: { Ag: 60 } },
+        { type: 'handed-over', at: 9, to: '' },
+      ],
+    },
+  },
+};
 
 const all = Object.values(sequences).flatMap((sequence) =>
   sequence.migrations.map((migration) => ({ sequence, migration })),
 );
 
 describe('the migrations of the notebook', () => {
+  test('give back a bath that adds up to what it was', () => {
+    const read = readBath(cases['bath/1']?.before);
+    if (isUnreadable(read)) throw new Error(read.why);
+    expect(bathNow(read)).toMatchObject({
+      chargeAh: 0.4,
+      dissolved: { Ag: 120 },
+      strength: 60,
+      where: 'handed-over',
+      madeAt: 5,
+      lastUsedAt: 9,
+    });
+  });
   test('are each exercised by a case, and no case is without its migration', () => {
     expect(Object.keys(cases).toSorted()).toEqual(all.map(({ migration }) => migration.id).toSorted());
   });
   test('lead to the version that is written', () => {
     expect(Object.values(sequences).map(({ latest }) => latest)).toEqual([
       recordVersion,
-      recordVersion,
+      bathVersion,
       recordVersion,
     ]);
   });

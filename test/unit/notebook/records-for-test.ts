@@ -17,19 +17,20 @@ export const aJob = (id: string, change: Partial<JobRecord> = {}): JobRecord => 
   ...change,
 });
 
+const MIXED = 1_764_000_000_000;
+
+/** A litre of silver bath that one job has used. */
 export const aBath = (id: string, change: Partial<BathRecord> = {}): BathRecord => ({
-  version: 1,
+  version: 2,
   id,
   name: 'SILVER 1',
   salt: 'NaNO3',
-  strength: 60,
   water: 'deionised',
-  madeAt: 1_764_000_000_000,
-  lastUsedAt: 1_764_000_000_000,
-  chargeAh: 0.4,
-  dissolved: { Ag: 120 },
   metalGroup: 'silver',
-  where: 'shelf',
+  events: [
+    { type: 'mixed', at: MIXED, strength: 60, waterMl: 980, volumeMl: 1000, heldMg: {} },
+    { type: 'used', at: MIXED + 1, job: 'earlier', chargeAh: 0.4, tookMg: { Ag: 120 } },
+  ],
   ...change,
 });
 
