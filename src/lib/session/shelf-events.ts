@@ -1,0 +1,49 @@
+import { bathNow, withEvent } from '../notebook/bath-ledger.ts';
+import type { BathState } from '../notebook/bath-ledger.ts';
+import type { BathEvent, BathRecord } from '../notebook/records.ts';
+import { isUnreadable } from '../notebook/store.ts';
+import { openShelf } from './jobs.ts';
+
+type WithoutTime<T> = T extends unknown ? Omit<T, 'at'> : never;
+
+/** What a maker may say of a bath on the shelf. */
+export type ShelfEvent = WithoutTime<Exclude<BathEvent, { type: 'mixed' | 'used' }>>;
+
+/**
+ * Adds an event to a bath, as it stands in the notebook now: another tab may have written meanwhile.
+ * @returns the bath with it; null when there is no such bath
+ */
+export async function happened(id: string, event: ShelfEvent, at: number): Promise<BathRecord | null> {
+  const book = await openShelf();
+  const { records } = await book.baths();
+  const bath = records.find((one) => one.id === id);
+  if (bath === undefined || isUnreadable(bath)) return null;
+  const after = withEvent(bath, { ...event, at });
+  await book.saveBath(after);
+  return after;
+}
+
+/** One line of a year's waste note. */
+export interface HandedOver {
+  readonly at: number;
+  readonly to: string;
+  readonly name: string;
+  readonly salt: string;
+  readonly volumeMl: number;
+  /** mg by element */
+  readonly heldMg: BathState['heldMg'];
+}
+
+/** Baths that were handed over in a year and not taken back, oldest first. */
+export function handedOverIn(year: number, baths: readonly BathRecord[]): readonly HandedOver[] {
+  return baths
+    .flatMap((bath) => {
+      const now = bathNow(bath);
+      const last = bath.events.findLast(({ type }) => type === 'handed-over' || type === 'kept');
+      if (now.where !== 'handed-over' || last?.type !== 'handed-over') return [];
+      if (new Date(last.at).getFullYear() !== year) return [];
+      const { name, salt } = bath;
+      return [{ at: last.at, to: last.to, name, salt, volumeMl: now.volumeMl, heldMg: now.heldMg }];
+    })
+    .toSorted((a, b) => a.at - b.at);
+}
