@@ -18,24 +18,29 @@ export const storedJob = (id: string, title: string, change: object = {}): objec
   ...change,
 });
 
-/** Puts values into the notebook past the app, once the app has made it. */
-export async function seed(page: Page, jobs: readonly object[]): Promise<void> {
+/** Puts values into a store of the notebook past the app, once the app has made it. */
+async function put(page: Page, store: 'jobs' | 'baths', records: readonly object[]): Promise<void> {
   await page.evaluate(
-    (values) =>
+    ({ name, values }) =>
       new Promise<void>((done, failed) => {
         const opening = indexedDB.open('etchwright', 1);
         opening.onerror = () => {
           failed(new Error('the notebook does not open'));
         };
         opening.onsuccess = () => {
-          const transaction = opening.result.transaction('jobs', 'readwrite');
-          for (const value of values) transaction.objectStore('jobs').put(value);
+          const transaction = opening.result.transaction(name, 'readwrite');
+          for (const value of values) transaction.objectStore(name).put(value);
           transaction.oncomplete = () => {
             opening.result.close();
             done();
           };
         };
       }),
-    jobs,
+    { name: store, values: records },
   );
 }
+
+export const seed = (page: Page, jobs: readonly object[]): Promise<void> => put(page, 'jobs', jobs);
+
+/** One of an older shape is raised when it is read. */
+export const seedBaths = (page: Page, baths: readonly object[]): Promise<void> => put(page, 'baths', baths);

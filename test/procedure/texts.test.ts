@@ -9,7 +9,7 @@ import { ruleCases } from '../fixtures/rule-cases.ts';
 import { foundations } from './bench.ts';
 
 const rules = fileURLToPath(new URL('../../src/lib/core/rules', import.meta.url));
-const shared = new Set(['rule.ts', 'asks.ts', 'index.ts']);
+const shared = new Set(['judge-pairing.ts', 'rule.ts', 'asks.ts', 'index.ts']);
 
 describe('every check', () => {
   test.each(checks.map((check) => [check.id, check] as const))(

@@ -1,0 +1,57 @@
+import { expect, test } from '@playwright/test';
+import { expectAccessible, phone } from './axe.ts';
+import { seedBaths } from './notebook-seed.ts';
+
+test.use({ viewport: phone });
+
+/** As version 1 kept it: sums, no events. */
+const oldBath = {
+  version: 1,
+  id: 'b',
+  name: 'SILVER 1',
+  salt: 'NaNO3',
+  strength: 60,
+  water: 'deionised',
+  madeAt: 1_764_000_000_000,
+  lastUsedAt: 1_764_000_000_000,
+  chargeAh: 0.4,
+  dissolved: { Ag: 120 },
+  metalGroup: 'silver',
+  volumeMl: 500,
+  where: 'shelf',
+};
+
+test('a bath is topped up, moved, handed over, and stands in the year’s note', async ({ page }) => {
+  await page.goto('/');
+  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
+  await seedBaths(page, [oldBath]);
+  await page.getByRole('link', { name: 'Baths' }).click();
+  const bath = page.getByRole('article', { name: 'SILVER 1' });
+  await expect(bath).toContainText(/sodium nitrate, 60.g\/L, 500.mL/);
+  await expect(bath).toContainText(/Holds Ag 120.mg\/L/);
+
+  await bath.getByText('Top up or strengthen').click();
+  await bath.getByRole('textbox', { name: 'Water added' }).fill('lots');
+  await bath.getByRole('button', { name: 'Write it down' }).first().click();
+  await expect(bath.getByText('The water: found lots, expected 0 to 100 000 mL.')).toBeVisible();
+  await bath.getByRole('textbox', { name: 'Water added' }).fill('500');
+  await bath.getByRole('button', { name: 'Write it down' }).first().click();
+  await expect(bath).toContainText(/30.g\/L, 1000.mL/);
+  await expect(bath).toContainText(/Holds Ag 60.mg\/L/);
+  await expectAccessible(page);
+
+  await bath.getByText('Hand it over').click();
+  await bath.getByRole('textbox', { name: 'Hand it over' }).fill('Town collection');
+  await bath.getByRole('button', { name: 'Write it down' }).last().click();
+  await expect(bath).toContainText('Handed over: Town collection.');
+  const line = page
+    .getByRole('region', { name: /Waste note of a year/ })
+    .getByRole('row', { name: /SILVER 1/ });
+  await expect(line).toContainText(/Ag 0.06 g/);
+  await expect(line).toContainText('Town collection');
+
+  await page.reload();
+  await expect(bath).toContainText('Handed over: Town collection.');
+  await bath.getByRole('button', { name: 'Put it back on the shelf' }).click();
+  await expect(page.getByText('Nothing was handed over in this year.')).toBeVisible();
+});
