@@ -17,8 +17,13 @@ const cacheName = `${prefix}${version}`;
 /** Pages whose data is a file of its own, asked for when the page is opened from another. */
 const pagesWithData = [`${base}/`];
 const pages = new Set(prerendered);
+/** What the app draws into for an address that is not kept; it lies as deep as they do. */
+const emptyPage = `${base}/wear/drawn/`;
+/** There are many, all of one kind: their script is kept once and draws any of them. */
+const isDrawn = (path: string): boolean => path.startsWith(`${base}/wear/`) && path !== `${base}/wear/`;
+const keptPages = prerendered.filter((path) => !isDrawn(path) || path === emptyPage);
 const wanted = [
-  ...new Set([...build, ...files, ...prerendered, ...pagesWithData.map((page) => `${page}__data.json`)]),
+  ...new Set([...build, ...files, ...keptPages, ...pagesWithData.map((page) => `${page}__data.json`)]),
 ];
 const kept = new Set(wanted);
 const unknownPage = `${base}/404.html`;
@@ -60,7 +65,10 @@ const fromCache = async (path: string): Promise<Response | undefined> =>
 /** A page by its path: with its slash, without its query. */
 async function page(request: Request, url: URL): Promise<Response> {
   const path = url.pathname.replace(/index\.html$/, '');
-  if (pages.has(path)) return (await fromCache(path)) ?? fetch(request);
+  if (pages.has(path)) {
+    const found = await fromCache(isDrawn(path) ? emptyPage : path);
+    return found ?? fetch(request);
+  }
   // without the slash the page's relative addresses would point elsewhere
   if (pages.has(`${path}/`)) return Response.redirect(`${path}/${url.search}`, 307);
   try {

@@ -12,6 +12,5 @@ export function fontFiles(): FontFiles {
     halfBold: text('600SemiBold'),
     bold: text('700Bold'),
     rare: resolve('pdfmake/fonts/Roboto/Roboto-Regular.ttf'),
-    rareBold: resolve('pdfmake/fonts/Roboto/Roboto-Medium.ttf'),
   };
 }

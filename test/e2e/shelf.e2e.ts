@@ -40,7 +40,7 @@ test('a bath is topped up, moved, handed over, and stands in the year’s note',
   await expect(bath).toContainText(/Holds Ag 60.mg\/L/);
   await expectAccessible(page);
 
-  await bath.getByText('Hand it over').click();
+  await bath.locator('summary', { hasText: 'Hand it over' }).click();
   await bath.getByRole('textbox', { name: 'Hand it over' }).fill('Town collection');
   await bath.getByRole('button', { name: 'Write it down' }).last().click();
   await expect(bath).toContainText('Handed over: Town collection.');

@@ -1,4 +1,5 @@
 import { expect, test } from '@playwright/test';
+import { worn } from '../../src/lib/core/facts/wear.ts';
 import { expectAccessible, phone } from './axe.ts';
 
 test.use({ viewport: phone });
@@ -24,7 +25,11 @@ test('every thing has its page, with no serious fault', async ({ page }) => {
     .getByRole('main')
     .getByRole('link')
     .evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).href));
-  expect(addresses).toHaveLength(14);
+  expect(addresses.toSorted()).toEqual(
+    Object.keys(worn)
+      .map((thing) => new URL(`/wear/${thing}/`, page.url()).href)
+      .toSorted(),
+  );
   for (const address of addresses) {
     await page.goto(address);
     for (const name of ['Hands', 'Eyes', 'Body', 'Air', 'First aid', 'On its label']) {

@@ -11,9 +11,8 @@ export interface FontFiles {
   readonly regular: string;
   readonly halfBold: string;
   readonly bold: string;
-  /** for the few letters that the text face lacks */
+  /** for the few letters that the text face lacks, bold or not */
   readonly rare: string;
-  readonly rareBold: string;
 }
 
 /**
@@ -31,7 +30,7 @@ export async function makePapers(
   pdfmake.setFonts({
     [faces.text]: { normal: files.regular, bold: files.bold },
     [faces.quiet]: { normal: files.light, bold: files.halfBold },
-    [faces.rare]: { normal: files.rare, bold: files.rareBold },
+    [faces.rare]: { normal: files.rare, bold: files.rare },
   });
   return new Uint8Array(await pdfmake.createPdf(papers(plan, order)).getBuffer());
 }

@@ -1,5 +1,4 @@
 import rare from 'pdfmake/fonts/Roboto/Roboto-Regular.ttf?url';
-import rareBold from 'pdfmake/fonts/Roboto/Roboto-Medium.ttf?url';
 import light from '@expo-google-fonts/atkinson-hyperlegible-next/300Light/AtkinsonHyperlegibleNext_300Light.ttf?url';
 import regular from '@expo-google-fonts/atkinson-hyperlegible-next/400Regular/AtkinsonHyperlegibleNext_400Regular.ttf?url';
 import halfBold from '@expo-google-fonts/atkinson-hyperlegible-next/600SemiBold/AtkinsonHyperlegibleNext_600SemiBold.ttf?url';
@@ -8,7 +7,7 @@ import type { Plan } from '../core/plan/plan.ts';
 import type { PapersOrder } from './order.ts';
 import type { PapersQuestion, PapersReply } from './papers.worker.ts';
 
-const files = { light, regular, halfBold, bold, rare, rareBold };
+const files = { light, regular, halfBold, bold, rare };
 
 /** The worker knows no page to be relative to. */
 const fonts = () =>

@@ -22,7 +22,7 @@ addEventListener('message', ({ data }: MessageEvent<PapersQuestion>) => {
   pdfMake.setFonts({
     [faces.text]: { normal: fonts.regular, bold: fonts.bold },
     [faces.quiet]: { normal: fonts.light, bold: fonts.halfBold },
-    [faces.rare]: { normal: fonts.rare, bold: fonts.rareBold },
+    [faces.rare]: { normal: fonts.rare, bold: fonts.rare },
   });
   pdfMake
     .createPdf(papers(plan, order))

@@ -22,7 +22,7 @@ const glyphsOf = (...paths: string[]): Set<number> => {
 const glyphs: Readonly<Record<string, Set<number>>> = {
   [faces.text]: glyphsOf(files.regular, files.bold),
   [faces.quiet]: glyphsOf(files.light, files.halfBold),
-  [faces.rare]: glyphsOf(files.rare, files.rareBold),
+  [faces.rare]: glyphsOf(files.rare, files.rare),
 };
 
 /** Every text of a document with the face it is set in. */
