@@ -3,10 +3,8 @@
  * opening again with the network off. Then asks Lighthouse, fetched by npx, for its two scores.
  */
 import { spawn, spawnSync } from 'node:child_process';
-import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { gzipSync } from 'node:zlib';
 import { chromium } from '@playwright/test';
 import { findChromium, noChromium } from '../gate/chromium.mjs';
 
@@ -82,20 +80,6 @@ async function visit(browser) {
   return { first, again };
 }
 
-/** Everything that the service worker fetches, gzipped, MB. */
-function precached() {
-  const build = join(root, 'build');
-  const worker = readFileSync(join(build, 'service-worker.js'), 'utf8');
-  return readdirSync(build, { recursive: true, encoding: 'utf8', withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name))
-    .filter((file) => {
-      const path = file.slice(build.length).replaceAll('\\', '/');
-      return worker.includes(path) || worker.includes(path.replace(/index\.html$/, ''));
-    })
-    .reduce((sum, file) => sum + gzipSync(readFileSync(file)).length / 1e6, 0);
-}
-
 /**
  * @param {string} executablePath
  * @returns {Measured[]}
@@ -144,7 +128,6 @@ export async function pages() {
     return [
       { name: 'first visit', value: median(visits.map(({ first }) => first)), bound: 1.2, unit: 's' },
       { name: 'again, offline', value: median(visits.map(({ again }) => again)), bound: 0.8, unit: 's' },
-      { name: 'fetched for offline', value: precached(), bound: 1.6, unit: 'MB gzipped' },
       ...scores(executablePath),
     ];
   } finally {

@@ -1,3 +1,6 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
 import { hostUnder } from './static-host.ts';
@@ -68,6 +71,15 @@ test('every built file is kept, in one cache', async ({ page }) => {
   for (const wanted of ['/', '/job/', '/help/eye/', '/__data.json', '/examples/wave-band-cuff.json']) {
     expect(paths).toContain(wanted);
   }
+  const sizes = await Promise.all(
+    paths
+      .filter((path) => !path.endsWith('/404.html'))
+      .map(async (path) => {
+        const file = path.endsWith('/') ? `${path}index.html` : path;
+        return gzipSync(await readFile(join('build', file))).length;
+      }),
+  );
+  expect(sizes.reduce((sum, size) => sum + size, 0)).toBeLessThanOrEqual(1_600_000);
   expect(paths.filter((path) => path.includes('.worker-')).length).toBeGreaterThanOrEqual(2);
   expect(paths.filter((path) => path.endsWith('.ttf')).length).toBeGreaterThanOrEqual(4);
 });
