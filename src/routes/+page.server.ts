@@ -7,7 +7,7 @@ export const load = () => ({
   examples: examples().map(({ file, plan }) => ({
     file,
     words: planInWords(plan),
-    figures: plan.figures,
+    figureCount: Object.keys(plan.figures).length,
     draft: draftOf(plan.job),
   })),
 });

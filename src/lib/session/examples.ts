@@ -17,10 +17,18 @@ const files: readonly (readonly [string, unknown])[] = [
   ['examples/evening-class-tokens.json', tokens],
 ];
 
+function planned([file, unknown]: (typeof files)[number]): Example {
+  const parsed = parseJob(unknown);
+  if ('faults' in parsed) throw new Error(`the example ${file} does not parse`);
+  return { file, plan: planJob(parsed.job) };
+}
+
 /** The example jobs that ship with the app, planned. */
-export const examples = (): Example[] =>
-  files.map(([file, unknown]) => {
-    const parsed = parseJob(unknown);
-    if ('faults' in parsed) throw new Error(`the example ${file} does not parse`);
-    return { file, plan: planJob(parsed.job) };
-  });
+export const examples = (): Example[] => files.map(planned);
+
+/** @throws RangeError when there is no such example */
+export function exampleIn(file: string): Example {
+  const found = files.find(([name]) => name === file);
+  if (!found) throw new RangeError(`example "${file}" found, one of those that ship expected`);
+  return planned(found);
+}
