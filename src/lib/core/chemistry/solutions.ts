@@ -96,12 +96,14 @@ export function densityOf(
   if (celsius < temperatures[0] - 1e-9 || celsius > temperatures[1] + 1e-9)
     return outside('temperature', 'degC', celsius, temperatures);
   const range = ends(salt.facts.density);
-  if (!(massPercent >= range[0] && massPercent <= range[1]))
+  // a strength worked out from the table's end and back may miss it by its last digit
+  if (!(massPercent >= range[0] - 1e-9 && massPercent <= range[1] + 1e-9))
     return outside('massPercent', '%', massPercent, range);
-  const at20 = 1000 * readTable(salt.facts.density, massPercent);
+  const inside = Math.min(range[1], Math.max(range[0], massPercent));
+  const at20 = 1000 * readTable(salt.facts.density, inside);
   const model = salt.facts.apparentDensity;
   if (model === null) return { density: at20 };
-  const fraction = massPercent / 100;
+  const fraction = inside / 100;
   return {
     density: (at20 * solutionDensity(model.c, fraction, celsius)) / solutionDensity(model.c, fraction, 20),
   };
