@@ -12,6 +12,7 @@ const troubles = {
   Fire: 'Everybody out.',
   Shock: 'Pull the plug,',
   Cut: 'Rinse the cut now,',
+  'Yellow bath': 'Switch the supply off.',
 } as const;
 
 for (const [name, act] of Object.entries(troubles)) {

@@ -67,6 +67,17 @@ const texts: Readonly<Record<FirstAidLine, string>> = {
   'cut-doctor': 'Deep, with metal left in it, or no tetanus cover: doctor today.',
   'cut-silver': 'Silver can leave a dark mark under the skin. Say “silver salt” to the doctor.',
   'cut-nickel': 'Say “nickel” or “chromium” to the doctor. Watch for a rash.',
+  'yellow-off': 'Switch the supply off. Leave the piece where it is.',
+  'yellow-hands': 'Touch nothing wet. Splashed: rinse now, then look up eye or skin here.',
+  'yellow-keep': 'Keep the bath. Gloves and goggles on, then close it and write on it: YELLOW, DO NOT TREAT.',
+  'yellow-hand-over': 'Hand it over to your waste collection. Say it may hold chromate.',
+  'yellow-never': 'Nothing down a drain. Add nothing, boil nothing, do not use it again.',
+  'yellow-chromium':
+    'It can be chromate, a poison that causes cancer. Do all five lines above, and throw no clip back in the drawer.',
+  'yellow-copper':
+    'Orange or yellow mud that sinks is common there: copper that has not turned blue or green yet. Only if nothing of steel or chrome was in the bath: let it settle and go on.',
+  'yellow-iron': 'Brown-yellow that sinks as rust is the iron itself. Mild steel holds no chromium.',
+  'yellow-else': 'Clear and yellow, or not sure what was in it: take it for chromate.',
 };
 
 interface Difference {
@@ -158,6 +169,17 @@ const troubles: Readonly<Record<TroubleId, Trouble>> = {
       { of: 'Nickel or chromium', line: 'cut-nickel' },
     ],
   },
+  yellow: {
+    name: 'Yellow bath',
+    title: 'The bath went yellow',
+    lines: ['yellow-off', 'yellow-hands', 'yellow-keep', 'yellow-hand-over', 'yellow-never'],
+    differs: [
+      { of: 'Stainless steel, chrome or nichrome, even a clip', line: 'yellow-chromium' },
+      { of: 'Copper, brass or bronze in table salt', line: 'yellow-copper' },
+      { of: 'Plain iron or steel in table salt', line: 'yellow-iron' },
+      { of: 'Anything else', line: 'yellow-else' },
+    ],
+  },
 };
 
 export const helpTitle = 'Help now';
@@ -189,4 +211,8 @@ export function helpPage(id: TroubleId): HelpPage {
   };
 }
 
-export const helpPages: readonly HelpPage[] = troubleIds.map(helpPage);
+/** Every page, in the order of the tiles. */
+export const helpTiles: readonly HelpPage[] = troubleIds.map(helpPage);
+
+/** First aid: what the paper strip by the tub says. A bath that looks wrong hurts nobody yet. */
+export const helpPages: readonly HelpPage[] = helpTiles.filter(({ id }) => id !== 'yellow');

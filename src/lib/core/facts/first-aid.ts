@@ -132,6 +132,19 @@ export const firstAid = {
   'cut-doctor': memory,
   'cut-silver': memory,
   'cut-nickel': memory,
+  'yellow-off': memory,
+  'yellow-hands': memory,
+  'yellow-keep': memory,
+  'yellow-hand-over': memory,
+  'yellow-never': memory,
+  'yellow-chromium': {
+    evidence: 'measured',
+    source: 'cr6Transpassive',
+    locator: 'steels with chromium on the + side give chromate',
+  },
+  'yellow-copper': memory,
+  'yellow-iron': memory,
+  'yellow-else': memory,
 } as const satisfies Record<string, Backing>;
 
 export type FirstAidLine = keyof typeof firstAid;

@@ -1,24 +1,4 @@
-import { airLimits } from './air-limits.ts';
-import { landReserve, leadResistance, limits, practice, tubCooling, undercutRatio } from './bench-facts.ts';
-import { plateMetals, plateRefusals } from './cathodes.ts';
-import { copperSulfateOffset, filmTransport, offsets, valences, yieldPriors } from './electrode-facts.ts';
-import { atomicWeights } from './elements.ts';
-import { complexes } from './equilibria/complexes.ts';
-import { potentials } from './equilibria/potentials.ts';
-import { solubilityProducts } from './equilibria/solubility-products.ts';
-import { firstAid, minutes } from './first-aid.ts';
-import { lawLines, lawRead } from './law.ts';
-import { metals, refusedMetals, refusedStock } from './metals.ts';
-import { cationDoes, passiveIn, skinIn } from './pairing-facts.ts';
-import { resistFacts } from './resists.ts';
-import { allSalts, refusedSalts } from './salts.ts';
-import { conductivityLine } from './salts/salt-facts.ts';
-import { cadmium, hallmarkFrom, lead, nickelRelease } from './selling.ts';
-import { sources } from './sources.ts';
-import { extraStatements, hazardStatements, labels, substances } from './substances.ts';
-import { mixtureLimits, oralBounds, oralEstimates } from './substances/mixture-limits.ts';
-import { removers, resistKinds, supplyKinds } from './supplies.ts';
-import { gloveLayers, goggleMarks, letterMinutes, wearAdvice, worn } from './wear.ts';
+import { tables } from './tables.ts';
 
 /** 32-bit FNV-1a of a text's UTF-16 units, as 8 hex digits (Fowler, Noll, Vo). */
 function fingerprint(text: string): string {
@@ -26,62 +6,6 @@ function fingerprint(text: string): string {
   for (let i = 0; i < text.length; i += 1) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
   return (hash >>> 0).toString(16).padStart(8, '0');
 }
-
-/** All tables that plans rest on, in one place for the fingerprint. */
-const tables = {
-  atomicWeights,
-  metals,
-  refusedMetals,
-  refusedStock,
-  allSalts,
-  conductivityLine,
-  refusedSalts,
-  valences,
-  yieldPriors,
-  offsets,
-  copperSulfateOffset,
-  filmTransport,
-  passiveIn,
-  skinIn,
-  cationDoes,
-  solubilityProducts,
-  complexes,
-  potentials,
-  plateMetals,
-  plateRefusals,
-  limits,
-  airLimits,
-  practice,
-  undercutRatio,
-  landReserve,
-  leadResistance,
-  tubCooling,
-  supplyKinds,
-  resistKinds,
-  resistFacts,
-  removers,
-  substances,
-  mixtureLimits,
-  oralEstimates,
-  oralBounds,
-  labels,
-  hazardStatements,
-  extraStatements,
-  firstAid,
-  minutes,
-  worn,
-  letterMinutes,
-  goggleMarks,
-  gloveLayers,
-  wearAdvice,
-  lead,
-  cadmium,
-  nickelRelease,
-  hallmarkFrom,
-  lawLines,
-  lawRead,
-  sources,
-};
 
 /** Names the data a plan was made with: release date of the tables and their fingerprint. */
 export const dataVersion = `2026-11-25.${fingerprint(JSON.stringify(tables))}`;
