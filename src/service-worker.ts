@@ -15,7 +15,7 @@ const prefix = `etchwright:${base}:`;
 const cacheName = `${prefix}${version}`;
 
 /** Pages whose data is a file of its own, asked for when the page is opened from another. */
-const pagesWithData = [`${base}/`];
+const pagesWithData = [`${base}/`, `${base}/known/sources/`];
 const pages = new Set(prerendered);
 /** What the app draws into for an address that is not kept; it lies as deep as they do. */
 const emptyPage = `${base}/wear/drawn/`;

@@ -28,6 +28,17 @@ const fieldNames: Readonly<Record<string, string>> = {
   'supply.maxAmps': 'The supply’s amps',
   'place.room': 'The room',
   'place.country': 'The country',
+  'mix.salt': 'The salt',
+  'mix.water': 'The water',
+  'mix.strength': 'The salt per litre',
+  'mix.massPercent': 'The share by mass',
+  'mix.molarity': 'The moles per litre',
+  'mix.temperature': 'The temperature',
+  'mix.volume': 'The liquid',
+  'mix.left': 'What is left',
+  'mix.wanted': 'The wanted strength',
+  'mix.weight': 'The weight',
+  'mix.measured': 'The measured volume',
 };
 
 /** A fault as a maker reads it: what was found, what is expected. */

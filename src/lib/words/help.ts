@@ -69,14 +69,16 @@ const texts: Readonly<Record<FirstAidLine, string>> = {
   'cut-nickel': 'Say “nickel” or “chromium” to the doctor. Watch for a rash.',
   'yellow-off': 'Switch the supply off. Leave the piece where it is.',
   'yellow-hands': 'Touch nothing wet. Splashed: rinse now, then look up eye or skin here.',
-  'yellow-keep': 'Keep the bath. Gloves and goggles on, then close it and write on it: YELLOW, DO NOT TREAT.',
+  'yellow-keep':
+    'Keep the bath. Gloves and goggles on, then cover it where it stands and write on it: YELLOW, DO NOT TREAT.',
   'yellow-hand-over': 'Hand it over to your waste collection. Say it may hold chromate.',
   'yellow-never': 'Nothing down a drain. Add nothing, boil nothing, do not use it again.',
   'yellow-chromium':
     'It can be chromate, a poison that causes cancer. Do all five lines above, and throw no clip back in the drawer.',
   'yellow-copper':
-    'Orange or yellow mud that sinks is common there: copper that has not turned blue or green yet. Only if nothing of steel or chrome was in the bath: let it settle and go on.',
-  'yellow-iron': 'Brown-yellow that sinks as rust is the iron itself. Mild steel holds no chromium.',
+    'Orange or yellow mud that sinks is common there: copper that has not turned blue or green yet. Only if nothing stainless or chromed was in the bath: let it settle and go on.',
+  'yellow-iron':
+    'Brown-yellow that sinks as rust is the iron itself. Not sure that it is plain: take it for chromate.',
   'yellow-else': 'Clear and yellow, or not sure what was in it: take it for chromate.',
 };
 

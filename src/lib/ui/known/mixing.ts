@@ -1,0 +1,257 @@
+import { dilute, strengthByWeight, strengthen, topUp } from '$lib/core/chemistry/jars.ts';
+import type { Change, Found } from '$lib/core/chemistry/jars.ts';
+import { isRefused, mix, mixVolume, mostStrength } from '$lib/core/chemistry/solutions.ts';
+import type { Known, Mixed, SolutionRefusal } from '$lib/core/chemistry/solutions.ts';
+import { findSalt } from '$lib/core/facts/salts.ts';
+import type { ShelfSalt } from '$lib/core/facts/salts.ts';
+import type { Fault } from '$lib/core/plan/fault.ts';
+import { toSi } from '$lib/core/units/convert.ts';
+import { plain } from '$lib/core/units/format.ts';
+import { si } from '$lib/core/units/quantity.ts';
+import type { Temperature } from '$lib/core/units/quantity.ts';
+import { refusedQuantities } from '$lib/words/known.ts';
+import { unitSymbol, withUnit } from '$lib/words/units.ts';
+
+/** What was typed, by field; empty where nothing was. */
+export type MixDraft = Readonly<Record<MixField, string>>;
+
+export const mixUnits = {
+  'mix.salt': 'g',
+  'mix.water': 'mL',
+  'mix.strength': 'g/L',
+  'mix.massPercent': '%',
+  'mix.molarity': 'mol/L',
+  'mix.temperature': 'degC',
+  'mix.volume': 'mL',
+  'mix.left': 'mL',
+  'mix.wanted': 'g/L',
+  'mix.weight': 'g',
+  'mix.measured': 'mL',
+} as const;
+export type MixField = keyof typeof mixUnits;
+
+/** Any two of these, not two strengths, are enough. */
+export const knownFields = [
+  'mix.salt',
+  'mix.water',
+  'mix.strength',
+  'mix.massPercent',
+  'mix.molarity',
+] as const satisfies readonly MixField[];
+
+export interface Weighed {
+  readonly massPercent: Found;
+  readonly strength: Found;
+}
+
+/** What was asked for. */
+export type MixWay = 'mix' | 'top' | 'change' | 'weigh';
+export type MixAnswer =
+  | { readonly kind: 'mix'; readonly of: Mixed }
+  | { readonly kind: 'change'; readonly of: Change }
+  | { readonly kind: 'weigh'; readonly of: Weighed };
+
+export interface FieldFault {
+  readonly field: MixField;
+  readonly fault: Fault;
+}
+export type Answered<T> = { readonly value: T } | { readonly faults: readonly FieldFault[] };
+
+const faultAt = (field: MixField, found: string, expected: string): FieldFault => ({
+  field,
+  fault: { path: field, found, expected },
+});
+
+/** A number as people type it: a comma is a point. Null for what is none. */
+function numberIn(typed: string): number | null {
+  const text = typed.trim().replace(',', '.').replace('−', '-');
+  const number = text === '' ? NaN : Number(text);
+  return Number.isFinite(number) ? number : null;
+}
+
+/** Reads fields that must hold a number; a temperature may be below zero, an amount may not. */
+function read<F extends MixField>(draft: MixDraft, fields: readonly F[]): Answered<Record<F, number>> {
+  const faults: FieldFault[] = [];
+  const value: Partial<Record<MixField, number>> = {};
+  for (const field of fields) {
+    const number = numberIn(draft[field]);
+    if (number === null) faults.push(faultAt(field, draft[field].trim(), 'a number'));
+    else if (field !== 'mix.temperature' && number <= 0)
+      faults.push(faultAt(field, draft[field].trim(), 'a number above 0'));
+    else value[field] = number;
+  }
+  return faults.length > 0 ? { faults } : { value: value as Record<F, number> };
+}
+
+/** Four digits, rounded so that the value still lies inside: what is named as allowed is allowed. */
+export function inward(value: number, up: boolean): string {
+  if (value === 0) return '0';
+  const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 3);
+  return plain((up ? Math.ceil(value / step - 1e-9) : Math.floor(value / step + 1e-9)) * step);
+}
+
+/** The strongest solution that solubility and density table both reach; null at a temperature they do not know. */
+function strongest(salt: ShelfSalt, warmth: Temperature): Mixed | null {
+  const litre = si<'volume'>(1e-3);
+  const most = mostStrength(salt, warmth);
+  const saturated = isRefused(most) ? most : mix(salt, { water: litre, strength: most.strength }, warmth);
+  if (!isRefused(saturated)) return saturated;
+  const end = salt.facts.density.x.at(-1);
+  const last = end === undefined ? saturated : mix(salt, { water: litre, massPercent: end }, warmth);
+  return isRefused(last) ? null : last;
+}
+
+/** What a field of strength may hold at most, in its own unit. */
+const mostIn: Readonly<Partial<Record<MixField, (top: Mixed) => number>>> = {
+  'mix.strength': ({ strength }) => strength,
+  'mix.wanted': ({ strength }) => strength,
+  'mix.massPercent': ({ massPercent }) => massPercent,
+  'mix.molarity': ({ molarity }) => molarity,
+};
+
+/** Where a question was asked: what was typed, in which fields, of which salt, how warm. */
+interface Asked {
+  readonly draft: MixDraft;
+  /** the fields that a refusal may be pinned to, the likeliest first */
+  readonly fields: readonly MixField[];
+  readonly salt: ShelfSalt;
+  readonly warmth: Temperature;
+}
+
+/** A refusal of the core, pinned to the field that was typed: what was found, the range, the nearest value in it. */
+function refusal(refused: SolutionRefusal, { draft, fields, salt, warmth }: Asked): FieldFault {
+  const first = fields[0] ?? 'mix.salt';
+  const typed = (field: MixField): string => withUnit(draft[field].trim(), unitSymbol(mixUnits[field]));
+  if (refused.refused === 'needsAmount')
+    return faultAt('mix.salt', 'two strengths', 'the salt or the water, and one strength');
+  if (refused.refused === 'alreadyThere')
+    return faultAt(first, typed(first), 'a value that changes something');
+  if (refused.refused === 'noTable') return faultAt(first, typed(first), 'a salt whose table is known here');
+  const within = (field: MixField, what: string, unit: string, low: number, high: number): FieldFault => {
+    const [least, most] = [inward(low, true), inward(high, false)];
+    const nearest = withUnit(refused.found < refused.low ? least : most, unit);
+    return faultAt(
+      field,
+      typed(field),
+      `${what}${least} to ${withUnit(most, unit)}; the nearest is ${nearest}`,
+    );
+  };
+  const { quantity, unit, low, high } = refused;
+  if (quantity === 'temperature') return within('mix.temperature', '', unit, low, high);
+  if (quantity === 'density')
+    return within(first, `${refusedQuantities.density} of `, 'g/cm3', low / 1e3, high / 1e3);
+  // solubility and density table end at different places: what is named as allowed must pass both
+  const top = strongest(salt, warmth);
+  const field = fields.find((one) => mostIn[one] !== undefined);
+  if (top === null) return within(first, `${refusedQuantities[quantity]} of `, unit, low, high);
+  return field === undefined
+    ? within(first, `${refusedQuantities.strength} of `, 'g/L', 0, top.strength)
+    : within(field, '', mixUnits[field], 0, mostIn[field]?.(top) ?? high);
+}
+
+const answered = <T extends object>(answer: T | SolutionRefusal, asked: Asked): Answered<T> =>
+  isRefused(answer) ? { faults: [refusal(answer, asked)] } : { value: answer };
+
+const grams = (value: number) => toSi(value, 'g', 'mass');
+const millilitres = (value: number) => toSi(value, 'mL', 'volume');
+const celsius = (value: number) => toSi(value, 'degC', 'temperature');
+const perLitre = (value: number) => si<'massConcentration'>(value);
+
+/** A salt by the id of its form. @throws RangeError for an id that no list here offers */
+export function saltOf(id: string): ShelfSalt {
+  const salt = findSalt(id);
+  if (salt === null) throw new RangeError(`salt "${id}" found, one of the shelf expected`);
+  return salt;
+}
+
+/** Everything about a solution from the two fields that are filled in. */
+function mixed(id: string, draft: MixDraft): Answered<Mixed> {
+  const filled = knownFields.filter((field) => draft[field].trim() !== '');
+  const [first, second] = filled;
+  if (first === undefined || second === undefined || filled.length > 2) {
+    const found = filled.length === 0 ? 'no field filled in' : `${filled.length} fields filled in`;
+    return { faults: [faultAt('mix.salt', found, 'two: salt or water, and one more')] };
+  }
+  const typed = read(draft, [first, second, 'mix.temperature']);
+  if ('faults' in typed) return typed;
+  const of = (field: MixField): number | undefined =>
+    filled.some((one) => one === field)
+      ? (typed.value as Partial<Record<MixField, number>>)[field]
+      : undefined;
+  const [salt, water, strength] = [of('mix.salt'), of('mix.water'), of('mix.strength')];
+  const [massPercent, molarity] = [of('mix.massPercent'), of('mix.molarity')];
+  const known: Known = {
+    ...(salt === undefined ? {} : { salt: grams(salt) }),
+    ...(water === undefined ? {} : { water: millilitres(water) }),
+    ...(strength === undefined ? {} : { strength: perLitre(strength) }),
+    ...(massPercent === undefined ? {} : { massPercent }),
+    ...(molarity === undefined ? {} : { molarity }),
+  };
+  const bought = saltOf(id);
+  const warmth = celsius(typed.value['mix.temperature']);
+  return answered(mix(bought, known, warmth), { draft, fields: filled, salt: bought, warmth });
+}
+
+/** A jar taken to another strength, or a bath topped up to its line. */
+function changed(id: string, way: 'top' | 'change', draft: MixDraft): Answered<Change> {
+  const last = way === 'top' ? 'mix.left' : 'mix.wanted';
+  const asked = ['mix.volume', 'mix.strength', last, 'mix.temperature'] as const;
+  const typed = read(draft, asked);
+  if ('faults' in typed) return typed;
+  const { value } = typed;
+  const salt = saltOf(id);
+  const warmth = celsius(value['mix.temperature']);
+  const strength = perLitre(value['mix.strength']);
+  const before = mixVolume(salt, millilitres(value['mix.volume']), strength, warmth);
+  if (isRefused(before))
+    return { faults: [refusal(before, { draft, fields: ['mix.strength'], salt, warmth })] };
+  const at: Asked = { draft, fields: [last], salt, warmth };
+  if (way === 'top') return answered(topUp(salt, before, millilitres(value[last]), warmth), at);
+  const wanted = perLitre(value['mix.wanted']);
+  const change = wanted > strength ? strengthen : dilute;
+  return answered(change(salt, before, wanted, warmth), at);
+}
+
+/**
+ * What a jar holds, from the weight of a measured volume.
+ * @param scale what the scale may be off, g
+ * @param vessel what the vessel may be off, % of the volume
+ */
+function weighed(id: string, draft: MixDraft, scale: number, vessel: number): Answered<Weighed> {
+  const asked = ['mix.weight', 'mix.measured', 'mix.temperature'] as const;
+  const typed = read(draft, asked);
+  if ('faults' in typed) return typed;
+  const { value } = typed;
+  const measured = value['mix.measured'];
+  const weighing = {
+    mass: grams(value['mix.weight']),
+    volume: millilitres(measured),
+    massError: grams(scale / 2),
+    volumeError: millilitres((measured * vessel) / 200),
+  };
+  const salt = saltOf(id);
+  const warmth = celsius(value['mix.temperature']);
+  return answered(strengthByWeight(salt, weighing, warmth), { draft, fields: ['mix.weight'], salt, warmth });
+}
+
+/**
+ * Works out what was asked for from what was typed.
+ * @param errors what scale (g) and vessel (% of the volume) may be off, for a jar that is weighed
+ */
+export function workOut(
+  way: MixWay,
+  id: string,
+  draft: MixDraft,
+  errors: { readonly scale: number; readonly vessel: number },
+): Answered<MixAnswer> {
+  if (way === 'mix') {
+    const answer = mixed(id, draft);
+    return 'faults' in answer ? answer : { value: { kind: 'mix', of: answer.value } };
+  }
+  if (way === 'weigh') {
+    const answer = weighed(id, draft, errors.scale, errors.vessel);
+    return 'faults' in answer ? answer : { value: { kind: 'weigh', of: answer.value } };
+  }
+  const answer = changed(id, way, draft);
+  return 'faults' in answer ? answer : { value: { kind: 'change', of: answer.value } };
+}

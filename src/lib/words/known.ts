@@ -1,0 +1,87 @@
+import { home } from './home.ts';
+
+/** The pages through which a maker meets what is known: names, and what each answers. */
+export const knownTitle = home.known;
+export const knownLead = 'Look something up before you mix, buy or sell. Nothing here needs a job.';
+
+export const knownPages = [
+  { id: 'pairings', name: 'Pairings', hint: 'Which metal goes with which salt, and why' },
+  { id: 'mixing', name: 'Mixing and jars', hint: 'Grams, litres and strengths; a jar without a label' },
+  { id: 'law', name: 'Selling and the law', hint: 'What may be bought, sold and taught' },
+  { id: 'sources', name: 'Sources', hint: 'Where each fact comes from, and what rests on it' },
+] as const;
+
+export type KnownPageId = (typeof knownPages)[number]['id'];
+
+export const pairingsPage = {
+  ask: 'Which metal?',
+  others: 'Another metal',
+  change: 'Another metal',
+  take: 'Take',
+  none: 'Nothing here bites it.',
+  bench: 'Judged opposite a plate of the same metal, in clean water.',
+  whole: 'All metals and salts',
+  wholeHint: 'Tap a mark for its sentence.',
+  instead: 'Instead',
+  versus: 'Why silver goes worse than copper',
+} as const;
+
+export const mixingPage = {
+  ask: 'What do you want to know?',
+  ways: [
+    { value: 'mix', label: 'How much salt and water', hint: 'any two amounts give the rest' },
+    { value: 'top', label: 'Top up a bath that dried out', hint: 'only water left it' },
+    { value: 'change', label: 'Make a jar stronger or weaker' },
+    { value: 'weigh', label: 'What a jar of unknown strength holds', hint: 'weigh 100 mL of it' },
+  ],
+  salt: 'Salt',
+  two: 'Fill in two: salt or water, and one more.',
+  work: 'Work it out',
+  result: 'That makes',
+  add: 'Add',
+  holds: 'It holds',
+  range: 'likely',
+  refused: 'It makes no bath here:',
+  weighHint:
+    'Set the scale to zero with the empty cup on it. One salt in clean water only: in a used bath the metal weighs too.',
+  errors: 'The range counts half of what scale and vessel may be off as one standard deviation.',
+} as const;
+
+export const mixNames = {
+  salt: 'Salt',
+  water: 'Water',
+  strength: 'Salt per litre of water',
+  massPercent: 'Share by mass, water-free salt',
+  molarity: 'Moles per litre',
+  density: 'Density',
+  volume: 'Liquid, in all',
+} as const;
+
+/** What a refusal is about, as it stands in "expected a strength of 0 to 359 g/L". */
+export const refusedQuantities = {
+  massPercent: 'a share by mass',
+  temperature: 'a temperature',
+  density: 'a density',
+  strength: 'a strength',
+} as const;
+
+export const sourcesPage = {
+  lead: 'Each source, how it was read, and the facts, rules and figures that name it.',
+  open: 'Open it on the web',
+  rules: 'Rules',
+  figures: 'Figures',
+} as const;
+
+export const lawPage = {
+  sell: 'Can I sell this?',
+  country: 'Country',
+  countryHint: 'Two letters, such as NZ. Left empty, every country’s lines show.',
+  countryFault: 'found, two letters expected, such as NZ.',
+  none: 'No line found for it here.',
+  topics: [
+    { id: 'selling', name: 'Selling' },
+    { id: 'buying', name: 'Buying' },
+    { id: 'teaching', name: 'Teaching' },
+    { id: 'waste', name: 'Waste' },
+  ],
+} as const;
