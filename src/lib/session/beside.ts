@@ -44,7 +44,9 @@ export interface Row {
 export function earlierOf(record: JobRecord | null): Earlier | null {
   if (record === null || record.planAtStart === null) return null;
   const plan = record.planAtStart as Plan;
-  const { runs = [] } = (record.snapshot as { readonly context?: Partial<ProcedureContext> }).context ?? {};
+  // from another browser's file it may come without one, or with an older one
+  const stored = record.snapshot as { readonly context?: Partial<ProcedureContext> } | null;
+  const runs = stored?.context?.runs ?? [];
   const so = soFar(record, runs, plan, record.updatedAt);
   return { title: record.draft['title'] ?? '', plan, next: nextTime(plan, record.result, so) };
 }
