@@ -1,6 +1,6 @@
 import type { IconName } from '../drawing/icons.ts';
 
-/** A drawing beside a check, where a thing can be drawn. The words say the same. */
+/** A drawing beside a check, where a thing can be drawn. It never shows which answer is right. */
 export const checkIcons: Readonly<Record<string, IconName>> = {
   'goggles-for-salt': 'goggles',
   'gloves-for-salt': 'glove',
@@ -8,9 +8,7 @@ export const checkIcons: Readonly<Record<string, IconName>> = {
   'bath-is': 'jar',
   'tub-holds': 'tub',
   'food-flame-children': 'no-flame',
-  'piece-clip': 'clip-plus',
   between: 'plate',
-  clips: 'clip-minus',
   window: 'window',
   'goggles-at-bath': 'goggles',
   'mask-holds': 'piece',
