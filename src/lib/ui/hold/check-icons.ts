@@ -7,7 +7,6 @@ export const checkIcons: Readonly<Record<string, IconName>> = {
   'jar-says': 'jar',
   'bath-is': 'jar',
   'tub-holds': 'tub',
-  'food-flame-children': 'no-flame',
   between: 'plate',
   window: 'window',
   'goggles-at-bath': 'goggles',
@@ -15,7 +14,6 @@ export const checkIcons: Readonly<Record<string, IconName>> = {
   'gloves-at-bath': 'glove',
   'goggles-lifting': 'goggles',
   'first-rinse': 'drop',
-  'flame-near': 'no-flame',
   colour: 'look',
   container: 'jar',
 };
