@@ -52,6 +52,19 @@ test('one file carries the notebook to another browser, and a second time adds n
   await other.close();
 });
 
+test('a file chosen while the page still wakes is read all the same', async ({ page }) => {
+  let wake: () => void = () => undefined;
+  const chosen = new Promise<void>((resolve) => (wake = resolve));
+  await page.route('**/entry/*.js', async (route) => {
+    await chosen;
+    await route.continue();
+  });
+  await page.goto('/notebook/', { waitUntil: 'commit' });
+  await take(page, '{}');
+  wake();
+  await expect(page.getByRole('alert')).toBeVisible();
+});
+
 test('a conflict is chosen, never written over', async ({ page }) => {
   await notebookWith(page, [storedJob('a', 'Mine')]);
   await take(
