@@ -13,6 +13,8 @@ export default defineConfig({
   testDir: 'test/e2e',
   testMatch: '**/*.e2e.ts',
   timeout: 90_000,
+  // two cores carry two browsers and what they wait for
+  expect: { timeout: 15_000 },
   outputDir: 'test-results',
   workers: 2,
   fullyParallel: true,
