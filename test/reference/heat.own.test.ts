@@ -1,4 +1,4 @@
-import { coolingOf, heatingRate, temperatureRise } from '../../src/lib/core/chemistry/heat.ts';
+import { coolingOf, heatingRate, riseAfter } from '../../src/lib/core/chemistry/heat.ts';
 import { tubCooling } from '../../src/lib/core/facts/bench-facts.ts';
 import { si } from '../../src/lib/core/units/quantity.ts';
 import { check, near } from './check.ts';
@@ -30,14 +30,14 @@ for (const [amps, volts, minutes, adiabatic, cooled, steady] of [
   const [v, i, t] = [si<'voltage'>(volts), si<'current'>(amps), si<'time'>(minutes * 60)];
   const row = `${amps} A, ${volts} V, ${minutes} min`;
   check('heatTable', `${row}: ${adiabatic} K without cooling (0.5 %)`, () => {
-    near(temperatureRise(v, i, bath, water, 0, t), adiabatic, 5e-3);
+    near(riseAfter({ stored: bath * water, cooling: 0 }, 0, v * i, t), adiabatic, 5e-3);
     near(heatingRate(v, i, bath, water) * minutes * 60, adiabatic, 5e-3);
   });
   check('heatTable', `${row}: ${cooled} K with cooling (1 %)`, () => {
-    near(temperatureRise(v, i, bath, water, cooling, t), cooled, 1e-2);
+    near(riseAfter({ stored: bath * water, cooling }, 0, v * i, t), cooled, 1e-2);
   });
   check('heatTable', `${row}: ${steady} K in the end (1 %)`, () => {
-    near(temperatureRise(v, i, bath, water, cooling, si<'time'>(1e6)), steady, 1e-2);
+    near(riseAfter({ stored: bath * water, cooling }, 0, v * i, si<'time'>(1e6)), steady, 1e-2);
   });
 }
 

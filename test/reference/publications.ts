@@ -35,6 +35,10 @@ export const published = {
   wikipediaSolubility: { title: 'Wikipedia solubility table', how: 'read' },
   landolt: { title: 'Landolt-Börnstein conductivity slopes', how: 'read' },
   en62485: { title: 'EN 50272 / IEC 62485, battery rooms', how: 'read' },
+  abulencia: {
+    title: 'Abulencia & Theodore, Fluid Flow for the Practicing Chemical Engineer, ex. 20.2',
+    how: 'read',
+  },
   ieee484: { title: 'IEEE 484, vented batteries', how: 'read' },
   scoel: { title: 'SCOEL/SUM/76, chlorine', how: 'read' },
   newman: { title: 'Newman & Thomas-Alyea ch. 18, strips in a channel', how: 'recalled' },

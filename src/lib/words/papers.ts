@@ -96,9 +96,16 @@ export const figureGroups: readonly { readonly title: string; readonly ids: read
     ids: [
       'heating_rate',
       'bath_temperature_end',
+      'minutes_to_warn_temperature',
+      'minutes_to_stop_temperature',
       'hydrogen',
       'minutes_to_4_percent_in_1_L',
+      'hydrogen_air',
+      'hydrogen_opening',
+      'chlorine_likely',
       'chlorine_worst_case',
+      'minutes_to_chlorine_limit',
+      'chlorine_air',
     ],
   },
   {

@@ -14,7 +14,7 @@ export const readingTexts = {
   },
   'amps-gone': {
     stop: true,
-    text: 'Amps have fallen below half: film, a loose clip, or the metal is used up. Stop and look.',
+    text: 'Amps have fallen below half: film, a loose clip, or the metal is used up. Stop and look. Salt water gives chlorine then: at a pool smell leave and air the room.',
   },
   warm: {
     stop: false,

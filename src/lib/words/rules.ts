@@ -134,7 +134,7 @@ export const cautionTexts: Readonly<Record<WatchId, string>> = {
   'hydrogen-lid':
     'Hydrogen rises from the plate, {hydrogen} in all. Under a closed 1 L lid it could burn after {minutes}. No lid, no flame, no sparks; open room.',
   chlorine:
-    'Open window while it bites. Only if the current falls away or the metal is used up does salt water give chlorine: at worst {worst} in {room}, where {limit} is the short limit. Pool smell: supply off, leave, air the room.',
+    'Open window while it bites: next to no chlorine, at most {likely} in {room}. Only if the current falls away or the metal is used up does salt water give more: {limit}, the short limit, after {minutes}; {worst} at worst. Then supply off, as at any pool smell: leave, air the room.',
   'chlorine-room-unknown':
     'Open window while it bites. Only if the current falls away or the metal is used up does salt water give chlorine. Pool smell: supply off, leave, air the room.',
   'bath-warms': 'The bath may reach {end}. Look at the thermometer: slow down at {warn}, stop at {stop}.',

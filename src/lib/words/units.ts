@@ -7,6 +7,7 @@ const symbols: Readonly<Record<string, string>> = {
   m2: 'm²',
   cm3: 'cm³',
   m3: 'm³',
+  'm3/h': 'm³/h',
   'g/cm3': 'g/cm³',
   'A/dm2': 'A/dm²',
   'mA/cm2': 'mA/cm²',

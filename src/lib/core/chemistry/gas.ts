@@ -13,20 +13,44 @@ export const gasVolume = (charge: Charge, electrons = 2): Volume =>
   si<'volume'>((charge / (electrons * FARADAY)) * molarVolume());
 
 /**
- * Time until hydrogen reaches its flammable limit under an airtight lid, t = limit·V/G: all the
- * current makes hydrogen, well mixed, none escapes.
- * @param headspace m³
- * @param limit volume share, 0.04
+ * Time until a gas reaches a share of a closed space, t = share·V/G: hydrogen under a lid, chlorine in a
+ * room. All the current makes the gas, two electrons a molecule, well mixed, and none escapes.
+ * @param space m³
+ * @param share volume share
  * @returns s
  */
-export const timeToFlammable = (current: Current, headspace: Volume, limit: number): Duration =>
-  si<'time'>((limit * headspace) / gasVolume(si<'charge'>(current)));
+export const timeToReach = (current: Current, space: Volume, share: number): Duration =>
+  si<'time'>((share * space) / gasVolume(si<'charge'>(current)));
 
 /**
  * Volume share of a gas in a closed room, in parts per million.
  * @param room m³
  */
 export const partsPerMillion = (gas: Volume, room: Volume): number => (1e6 * gas) / room;
+
+/**
+ * Fresh air that holds a gas below a share, Q = K·G/C (the form of NIOSH and ACGIH).
+ * @param perSecond gas given off, m³/s
+ * @param share volume share that is allowed
+ * @param mixing 1 where the air mixes at once, up to 10 where it hardly does
+ * @returns m³/s
+ */
+export const freshAir = (perSecond: number, share: number, mixing: number): number =>
+  (mixing * perSecond) / share;
+
+/**
+ * Fresh air for a cell that gives off hydrogen, as EN 62485 counts it for battery rooms: 0.05 m³/h for
+ * each ampere, five times what keeps hydrogen below 4 %.
+ * @returns m³/s
+ */
+export const hydrogenAir = (amps: Current): number => (0.05 * amps) / 3600;
+
+/**
+ * Openings, one in and one out, that let this much air through a room by itself, as EN 62485 counts them:
+ * 28 cm² for each m³/h.
+ * @returns m²
+ */
+export const airOpening = (perSecond: number): number => 28e-4 * 3600 * perSecond;
 
 /** Charge in ampere-hours. */
 export const ampereHours = (charge: Charge): number => charge / AMPERE_HOUR;

@@ -25,23 +25,40 @@ export const coolingOf = (
   fill: Length,
 ): number => side * (perimeter * fill + footprint) + bottom * footprint;
 
+/** A bath that takes up heat and gives it to the room. */
+export interface Thermal {
+  /** m·c, J/K */
+  readonly stored: number;
+  /** hA, W/K; 0 for a bath that loses nothing */
+  readonly cooling: number;
+}
+
+/** (1 − exp(−x))/x, and its limit. */
+const fading = (x: number): number => (x === 0 ? 1 : -Math.expm1(-x) / x);
+/** ln(1 + x)/x, and its limit. */
+const nearing = (x: number): number => (x === 0 ? 1 : Math.log1p(x) / x);
+
 /**
- * Rise over the room after a time, T(t) − T₀ = (P/hA)(1 − exp(−t·hA/(m·c))).
- * @param cooling W/K; 0 for a bath that loses nothing
- * @returns K
+ * Rise over the room after some time at a constant power, m·c·dT/dt = P − hA·(T − T₀).
+ * @param from K over the room
+ * @param power W
+ * @returns K over the room
  */
-export function temperatureRise(
-  volts: Voltage,
-  amps: Current,
-  bath: Mass,
-  heatCapacity: number,
-  cooling: number,
+export const riseAfter = (
+  { stored, cooling }: Thermal,
+  from: number,
+  power: number,
   time: Duration,
-): number {
-  const power = volts * amps;
-  const stored = bath * heatCapacity;
-  if (cooling === 0) return (power * time) / stored;
-  return (power / cooling) * (1 - Math.exp((-1 * time * cooling) / stored));
+): number => from + ((power - cooling * from) * time * fading((cooling * time) / stored)) / stored;
+
+/**
+ * Time from one rise to a higher one at a constant power.
+ * @returns s; infinite when cooling holds the bath below it
+ */
+export function timeToRise({ stored, cooling }: Thermal, from: number, to: number, power: number): Duration {
+  const left = power - cooling * to;
+  if (left <= 0) return si<'time'>(Infinity);
+  return si<'time'>(((stored * (to - from)) / left) * nearing((cooling * (to - from)) / left));
 }
 
 /** Volume of water at a density, as mass. */

@@ -71,6 +71,20 @@ function conductivity(salt: BoughtSalt, fraction: number, celsius: number): Cond
 }
 
 /**
+ * How much better a bath conducts that has warmed up. Beyond what the slope covers no more gain is counted.
+ * @param from temperature at which its conductivity is known
+ * @param rise K over that
+ * @returns conductivity over the one it started with
+ */
+export function warmGain({ facts }: BoughtSalt, from: Temperature, rise: number): number {
+  const { value, validFor } = facts.conductivitySlope;
+  const [, high] = validFor.temperature ?? [20, 20];
+  const start = toCelsius(from);
+  const over20 = (celsius: number): number => 1 + (value / 100) * (celsius - 20);
+  return over20(Math.max(start, Math.min(start + rise, high))) / over20(start);
+}
+
+/**
  * Everything that follows from the recipe.
  * @param strength g of the solid as bought per litre of water
  * @throws OutsideTable when strength or temperature leaves the tables

@@ -235,3 +235,26 @@ export const tubCooling = {
     locator: 'water; a salt bath holds up to 10 % less',
   },
 } as const satisfies Record<string, Datum>;
+
+/** How gas leaves the metal and the room. */
+export const ventilation = {
+  /** of the current, while the metal dissolves: next to nothing; this is the most that is taken as likely */
+  chlorineShare: {
+    value: 1,
+    unit: '%',
+    uncertainty: { kind: 'band', low: 0, high: 1 },
+    validFor: {},
+    evidence: 'commonPractice',
+    source: 'budgetEstimate',
+    locator: 'metal that dissolves keeps its potential below that of chlorine',
+  },
+  mixing: {
+    value: 5,
+    unit: '1',
+    uncertainty: { kind: 'band', low: 1, high: 10 },
+    validFor: {},
+    evidence: 'commonPractice',
+    source: 'dilutionAir',
+    locator: 'K of Q = K·G/C: 1 ideal, 10 poor',
+  },
+} as const satisfies Record<string, Datum>;

@@ -1,23 +1,24 @@
 import { countedFractions, equivalentWeight, valencesIn } from '../chemistry/alloy.ts';
 import { chargeToDissolve, dissolvedMass, layerMass, meanDepth } from '../chemistry/faraday.ts';
-import { gasVolume, partsPerMillion, timeToFlammable } from '../chemistry/gas.ts';
-import { coolingOf, heatingRate, temperatureRise } from '../chemistry/heat.ts';
 import { recessedLimit } from '../cell/limiting-current.ts';
 import { operatingPoint } from '../cell/operating-point.ts';
 import { closedFormResistance } from '../cell/resistance.ts';
+import { warmGain } from '../chemistry/solution.ts';
 import { batchArea } from '../cell/setup.ts';
-import type { Setup } from '../cell/setup.ts';
-import { boxOf } from '../cell/tub.ts';
-import { landReserve, limits, tubCooling } from '../facts/bench-facts.ts';
+import type { Setup, Supply } from '../cell/setup.ts';
+import { runForTime, runToCharge } from '../cell/warming.ts';
+import type { Ran, WarmingCell } from '../cell/warming.ts';
+import { landReserve, limits } from '../facts/bench-facts.ts';
 import { filmTransport } from '../facts/electrode-facts.ts';
 import type { ElementSymbol } from '../facts/elements.ts';
 import { metals } from '../facts/metals.ts';
-import { AMPERE_HOUR, CELSIUS_ZERO } from '../units/constants.ts';
+import { AMPERE_HOUR } from '../units/constants.ts';
 import { si } from '../units/quantity.ts';
 import type { Area, Charge, Duration } from '../units/quantity.ts';
 import { bathChain } from './bath-chain.ts';
 import type { Recipe } from './bath-chain.ts';
 import type { Draw, Pairing } from './budget.ts';
+import { gasOf, heatOf, thermalOf } from './consequences.ts';
 import type { Outcome } from './outcome.ts';
 
 /** When the run ends: at a counted charge, or by the clock. */
@@ -26,11 +27,7 @@ export interface StopAt {
   readonly time: Duration;
 }
 
-/** °C; a bath gets no hotter, it boils away */
-const BOILING = 100;
-const LID = si<'volume'>(1e-3);
 const CEILING = si<'voltage'>(limits.planVolts.value);
-const FLAMMABLE = limits.hydrogenFlammable.value / 100;
 
 /** Metal that the bath holds before the run and takes from it, by element: mg/L, and share of the mass. */
 function metalIn({ bath }: Setup, shares: ReadonlyMap<ElementSymbol, number>) {
@@ -55,13 +52,21 @@ function filmLimit({ piece }: Setup, { family, anion }: Pairing): ((draw: Draw) 
   return (draw) => recessedLimit({ ...still, excess: draw.saturation }, piece.height, piece.depth);
 }
 
+/** A run as the maker ends it: by the charge that the meter counts, or by the clock. */
+const stopped = (
+  cell: WarmingCell,
+  { showsAmps }: Supply,
+  { charge, time }: StopAt,
+  { meterFactor }: Draw,
+): Ran => (showsAmps ? runToCharge(cell, si<'charge'>(charge * meterFactor)) : runForTime(cell, time));
+
 /**
  * Depth, current, time and what follows from them.
  * @param openArea bare metal of one piece
  * @returns the chain, for one draw after another; `stopAt` null evaluates the run that reaches the wanted depth
  */
 export function cellChain(setup: Setup, pairing: Pairing, recipe: Recipe, openArea: Area) {
-  const { piece, bath, supply, place } = setup;
+  const { piece, supply } = setup;
   const metal = metals[pairing.metal];
   const { massPercent } = metal.composition;
   const ew = equivalentWeight(massPercent, valencesIn(pairing.anion));
@@ -69,43 +74,35 @@ export function cellChain(setup: Setup, pairing: Pairing, recipe: Recipe, openAr
   const bare = batchArea(piece, openArea);
   const { solution } = recipe;
   const { resistance } = closedFormResistance(setup, openArea, solution.conductivity);
-  const box = boxOf(setup.tub);
-  const { side, bottom, heatCapacity } = tubCooling;
-  const cooling = coolingOf(side.value, bottom.value, box.floor, box.perimeter, box.fill);
-  const heat = heatCapacity.value;
+  const thermal = thermalOf(setup);
+  const gain = (rise: number) => warmGain(pairing.salt, setup.bath.temperature, rise);
   const inBath = metalIn(setup, new Map(countedFractions(massPercent)));
   const film = filmLimit(setup, pairing);
   const bathOf = bathChain(setup, recipe);
-  const celsius = bath.temperature - CELSIUS_ZERO;
-  const chlorine = pairing.anion === 'chloride' && place.room !== null;
 
   return (draw: Draw, stopAt: StopAt | null): Outcome => {
     const mixed = bathOf(draw);
     const area = si<'area'>(bare * draw.areaFactor);
     const needed = chargeToDissolve(layerMass(piece.depth, density, area), ew, draw.yield);
 
-    const cell = (resistance * draw.geometryFactor) / draw.conductivityFactor;
-    const total = si<'resistance'>((cell + draw.leads) / draw.slowness);
-    const point = operatingPoint(supply, si<'voltage'>(draw.offset), total, CEILING);
-    const current = si<'current'>(point.current * (point.heldBy === 'amps' ? draw.meterFactor : 1));
-
-    const run = stopAt ?? { charge: needed, time: si<'time'>(needed / current) };
-    const charge = si<'charge'>(supply.showsAmps ? run.charge * draw.meterFactor : run.time * current);
-    const duration = si<'time'>(charge / current);
-    const mass = dissolvedMass(charge, ew, draw.yield);
+    const bathMass = si<'mass'>(mixed.bath_volume * 1e-6 * solution.density);
+    const ohms = (resistance * draw.geometryFactor) / draw.conductivityFactor;
+    const cell: WarmingCell = {
+      ...thermal(draw, bathMass),
+      pointAt: (rise) => {
+        const total = si<'resistance'>((ohms / gain(rise) + draw.leads) / draw.slowness);
+        const point = operatingPoint(supply, si<'voltage'>(draw.offset), total, CEILING);
+        const meter = point.heldBy === 'amps' ? draw.meterFactor : 1;
+        return { ...point, current: si<'current'>(point.current * meter) };
+      },
+    };
+    const start = cell.pointAt(0);
+    const whole = runToCharge(cell, needed);
+    const ran = stopAt === null ? whole : stopped(cell, supply, stopAt, draw);
+    const mass = dissolvedMass(ran.charge, ew, draw.yield);
     // a hole is no deeper than the sheet is thick
     const depth = Math.min(meanDepth(mass, density, area), piece.thickness) * 1e6;
     const undercut = depth * draw.undercutRatio;
-    const bathMass = si<'mass'>(mixed.bath_volume * 1e-6 * solution.density);
-    const rise = temperatureRise(
-      point.volts,
-      current,
-      bathMass,
-      heat,
-      cooling * draw.coolingFactor,
-      duration,
-    );
-
     const outcome: Record<string, number> = {
       water_volume: mixed.water_volume,
       bath_volume: mixed.bath_volume,
@@ -116,26 +113,20 @@ export function cellChain(setup: Setup, pairing: Pairing, recipe: Recipe, openAr
       solubility: mixed.solubility,
       conductivity: mixed.conductivity,
       equivalent_weight: ew,
-      cell_resistance: cell,
-      current,
-      volts: point.volts,
-      current_density: current / area / 100,
+      cell_resistance: ohms,
+      current: start.current,
+      volts: start.volts,
+      current_density: start.current / area / 100,
       charge: needed / AMPERE_HOUR,
-      run_time: needed / current / 60,
+      run_time: whole.time / 60,
       depth,
       undercut,
       thinnest_line: 2 * undercut + landReserve.value,
       mass_removed: mass * 1e3,
-      heating_rate: heatingRate(point.volts, current, bathMass, heat) * 60,
-      bath_temperature_end: Math.min(celsius + rise, BOILING),
-      hydrogen: gasVolume(charge) * 1e6,
-      minutes_to_4_percent_in_1_L: timeToFlammable(current, LID, FLAMMABLE) / 60,
+      ...heatOf(setup, cell, ran),
+      ...gasOf(setup, pairing, draw, start, ran.charge),
     };
     if (film) outcome['limiting_current_density'] = film(draw) / 100;
-    if (chlorine) {
-      const room = si<'volume'>(place.room * draw.roomFactor);
-      outcome['chlorine_worst_case'] = partsPerMillion(gasVolume(charge), room);
-    }
     for (const { id, before, share } of inBath) {
       outcome[id] = before + (mass * share * 1e9) / mixed.bath_volume;
     }

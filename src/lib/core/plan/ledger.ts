@@ -1,7 +1,7 @@
 import type { Evidence, WorkingInput } from '../units/figure.ts';
 import { CELSIUS_ZERO, FARADAY } from '../units/constants.ts';
 import { metals } from '../facts/metals.ts';
-import { landReserve, limits, practice, tubCooling } from '../facts/bench-facts.ts';
+import { landReserve, limits, practice, tubCooling, ventilation } from '../facts/bench-facts.ts';
 import type { Datum } from '../facts/datum.ts';
 import { molarVolume } from '../chemistry/gas.ts';
 import { boxOf } from '../cell/tub.ts';
@@ -87,6 +87,12 @@ function given(
     faraday: table(FARADAY, 'C/mol', 'measured', 'codata2018'),
     molar_volume: table(molarVolume() * 1e3, 'L/mol', 'computed', 'codata2018'),
     flammable_share: known(limits.hydrogenFlammable),
+    warn_temperature: known(limits.warnTemperature),
+    stop_temperature: known(limits.stopTemperature),
+    chlorine_limit: known(limits.chlorineShort),
+    chlorine_share: known(ventilation.chlorineShare),
+    air_mixing: known(ventilation.mixing),
+    hydrogen_air_form: table(0.05, 'm3/h', 'measured', 'batteryVent'),
     plan_ceiling: known(limits.planVolts),
     land_reserve: known(landReserve),
     side_cooling: known(tubCooling.side),

@@ -13,6 +13,7 @@ import type { Area } from '../units/quantity.ts';
 import { budgetFor, medianDraw, pairingOf } from './budget.ts';
 import type { Pairing } from './budget.ts';
 import { cellChain } from './cell-chain.ts';
+import { isNever } from './consequences.ts';
 import { bathChain, recipeOf } from './bath-chain.ts';
 import type { Recipe } from './bath-chain.ts';
 import { instructionsFor } from './instructions.ts';
@@ -111,7 +112,9 @@ function assess(job: JobInput, pairing: Pairing, recipe: Recipe, openArea: Area)
 }
 
 function figuresFrom(outcome: Outcome, ranges: Ranges, ledger: Ledger): Figures {
-  const named = (Object.keys(figureUnits) as FigureId[]).filter((id) => outcome[id] !== undefined);
+  const named = (Object.keys(figureUnits) as FigureId[]).filter(
+    (id) => outcome[id] !== undefined && !isNever(id, outcome),
+  );
   return Object.fromEntries(
     named.map((id): [FigureId, Figure] => {
       const [low, high] = ranges[id] as readonly [number, number];

@@ -15,6 +15,17 @@ const dissolved: Recipe = {
   remarks: ['no-credit-for-plating-out'],
 };
 
+const warming = [
+  'volts',
+  'current',
+  'conductivity_slope',
+  'bath_volume',
+  'side_cooling',
+  'coolingFactor',
+  'heat_capacity',
+  'bath_temperature',
+];
+
 const recipes: Readonly<Record<FigureId, Recipe>> = {
   equivalent_weight: {
     formula: 'EW = 1/Σ(f·n/M)',
@@ -81,7 +92,11 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
     formula: 'Q = d·ρ·A·F/(y·EW)',
     inputs: ['wanted_depth', 'metal_density', 'bare_area', 'faraday', 'yield', 'equivalent_weight'],
   },
-  run_time: { formula: 't = Q/I', inputs: ['charge', 'current'], remarks: ['energised-time'] },
+  run_time: {
+    formula: 'Q = ∫I dt, I rising as the bath warms',
+    inputs: ['charge', 'current', 'conductivity_slope', 'heating_rate', 'side_cooling'],
+    remarks: ['energised-time', 'warmer-conducts'],
+  },
   first_look: {
     formula: 'least of 5 min, a third of the shortest time, and 3 min without an ammeter',
     inputs: ['run_time'],
@@ -100,17 +115,19 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
     remarks: ['no-cooling'],
   },
   bath_temperature_end: {
-    formula: 'T = T₀ + (V·I/hA)·(1 − exp(−t·hA/(m·c)))',
-    inputs: [
-      'volts',
-      'current',
-      'run_time',
-      'bath_volume',
-      'side_cooling',
-      'coolingFactor',
-      'heat_capacity',
-      'bath_temperature',
-    ],
+    formula: 'm·c·dT/dt = V·I − hA·(T − T₀), I rising as the bath warms',
+    inputs: ['run_time', ...warming],
+    remarks: ['warmer-conducts'],
+  },
+  minutes_to_warn_temperature: {
+    formula: 't = ∫m·c/(V·I − hA·(T − T₀)) dT',
+    inputs: ['warn_temperature', ...warming],
+    remarks: ['warmer-conducts', 'ten-hours'],
+  },
+  minutes_to_stop_temperature: {
+    formula: 't = ∫m·c/(V·I − hA·(T − T₀)) dT',
+    inputs: ['stop_temperature', ...warming],
+    remarks: ['warmer-conducts', 'ten-hours'],
   },
   hydrogen: {
     formula: 'V = Q/(2·F)·Vm',
@@ -121,6 +138,30 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
     formula: 't = 0.04·V/G',
     inputs: ['current', 'molar_volume', 'flammable_share'],
     remarks: ['all-current'],
+  },
+  hydrogen_air: {
+    formula: 'q = 0.05 m³/h for each ampere (EN 62485)',
+    inputs: ['current', 'hydrogen_air_form'],
+    remarks: ['all-current'],
+  },
+  hydrogen_opening: {
+    formula: 'A = 28 cm² for each m³/h, one opening in and one out (EN 62485)',
+    inputs: ['hydrogen_air'],
+  },
+  chlorine_likely: {
+    formula: 'c = f·Q/(2·F)·Vm/room',
+    inputs: ['chlorine_share', 'charge', 'room', 'molar_volume', 'roomFactor'],
+    remarks: ['likely-case'],
+  },
+  minutes_to_chlorine_limit: {
+    formula: 't = limit·room/G',
+    inputs: ['current', 'room', 'molar_volume', 'chlorine_limit', 'roomFactor'],
+    remarks: ['fault-case'],
+  },
+  chlorine_air: {
+    formula: 'q = K·f·G/limit',
+    inputs: ['chlorine_share', 'current', 'molar_volume', 'chlorine_limit', 'air_mixing'],
+    remarks: ['likely-case'],
   },
   chlorine_worst_case: {
     formula: 'c = Q/(2·F)·Vm/room',

@@ -7,12 +7,18 @@ export const chlorine = {
   kind: 'watch',
   step: 'etch',
   signal: 'WARNING',
-  sources: ['scoel76', 'niosh1'],
+  sources: ['scoel76', 'niosh1', 'budgetEstimate'],
   applies: ({ figures, place }) => {
-    const { chlorine_worst_case: worst } = figures;
-    if (!worst || place.room === null) return null;
+    const {
+      chlorine_worst_case: worst,
+      chlorine_likely: likely,
+      minutes_to_chlorine_limit: minutes,
+    } = figures;
+    if (!worst || !likely || !minutes || place.room === null) return null;
     return {
       worst,
+      likely,
+      minutes,
       limit: { value: limits.chlorineShort.value, unit: 'ppm' },
       room: { value: place.room, unit: 'm3' },
     };

@@ -35,6 +35,10 @@ export const safetySources = {
       'Bouzek et al., J. Appl. Electrochem. 31 (2001) 1185: copper is the most active cathode for nitrate, nitrite the intermediate; abstract',
     how: 'secondaryCopy',
   },
+  dilutionAir: {
+    title: 'University of Toledo course notes on dilution ventilation (the form of NIOSH and ACGIH)',
+    how: 'read',
+  },
   batteryVent: { title: 'Battery room ventilation, 0.017 L/s per ampere and cell', how: 'read' },
   homePoisoning: { title: 'National Poisons Centre (NZ), preventing poisoning in the home', how: 'read' },
   nickelAllergy: {

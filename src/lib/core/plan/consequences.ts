@@ -1,0 +1,86 @@
+import { CELSIUS_ZERO } from '../units/constants.ts';
+import { si } from '../units/quantity.ts';
+import type { Charge, Mass } from '../units/quantity.ts';
+import {
+  airOpening,
+  freshAir,
+  gasVolume,
+  hydrogenAir,
+  partsPerMillion,
+  timeToReach,
+} from '../chemistry/gas.ts';
+import { coolingOf, heatingRate } from '../chemistry/heat.ts';
+import type { OperatingPoint } from '../cell/operating-point.ts';
+import type { Setup } from '../cell/setup.ts';
+import { boxOf } from '../cell/tub.ts';
+import { timeToWarm } from '../cell/warming.ts';
+import type { Ran, WarmingCell } from '../cell/warming.ts';
+import { limits, tubCooling, ventilation } from '../facts/bench-facts.ts';
+import type { Draw, Pairing } from './budget.ts';
+import type { FigureId, Outcome } from './outcome.ts';
+
+/** °C; a bath gets no hotter, it boils away */
+const BOILING = 100;
+const LID = si<'volume'>(1e-3);
+const FLAMMABLE = limits.hydrogenFlammable.value / 100;
+const CHLORINE = limits.chlorineShort.value * 1e-6;
+/** A day's work, min: what takes longer does not happen. */
+const DAY = 600;
+
+/** Whether this is a time that does not come. */
+export const isNever = (id: FigureId, outcome: Outcome): boolean =>
+  (id === 'minutes_to_warn_temperature' || id === 'minutes_to_stop_temperature') && outcome[id] === DAY;
+
+/**
+ * What the bath stores and loses.
+ * @returns for one draw and its bath, J/K and W/K
+ */
+export function thermalOf({ tub }: Setup) {
+  const { side, bottom, heatCapacity } = tubCooling;
+  const { floor, perimeter, fill } = boxOf(tub);
+  const cooling = coolingOf(side.value, bottom.value, floor, perimeter, fill);
+  return (draw: Draw, bath: Mass) => ({
+    stored: bath * heatCapacity.value,
+    cooling: cooling * draw.coolingFactor,
+  });
+}
+
+/** How warm the bath gets, and when. */
+export function heatOf({ bath }: Setup, cell: WarmingCell, { rise }: Ran): Outcome {
+  const celsius = bath.temperature - CELSIUS_ZERO;
+  const { volts, current } = cell.pointAt(0);
+  const minutesTo = (degrees: number) => Math.min(DAY, timeToWarm(cell, degrees - celsius) / 60);
+  return {
+    heating_rate: heatingRate(volts, current, si<'mass'>(cell.stored), 1) * 60,
+    bath_temperature_end: Math.min(celsius + rise, BOILING),
+    minutes_to_warn_temperature: minutesTo(limits.warnTemperature.value),
+    minutes_to_stop_temperature: minutesTo(limits.stopTemperature.value),
+  };
+}
+
+/** What rises from the plate, and what a fault could set free at the piece. */
+export function gasOf(
+  { place }: Setup,
+  { anion }: Pairing,
+  draw: Draw,
+  { current }: OperatingPoint,
+  charge: Charge,
+) {
+  const outcome: Record<string, number> = {
+    hydrogen: gasVolume(charge) * 1e6,
+    minutes_to_4_percent_in_1_L: timeToReach(current, LID, FLAMMABLE) / 60,
+    hydrogen_air: hydrogenAir(current) * 3600,
+    hydrogen_opening: airOpening(hydrogenAir(current)) * 1e4,
+  };
+  if (anion !== 'chloride') return outcome;
+  const share = ventilation.chlorineShare.value / 100;
+  const gas = gasVolume(si<'charge'>(current));
+  outcome['chlorine_air'] = freshAir(share * gas, CHLORINE, ventilation.mixing.value) * 3600;
+  if (place.room === null) return outcome;
+  const room = si<'volume'>(place.room * draw.roomFactor);
+  const worst = partsPerMillion(gasVolume(charge), room);
+  outcome['chlorine_worst_case'] = worst;
+  outcome['chlorine_likely'] = share * worst;
+  outcome['minutes_to_chlorine_limit'] = timeToReach(current, room, CHLORINE) / 60;
+  return outcome;
+}
