@@ -58,6 +58,7 @@ export const published = {
   phreeqc: { title: 'USGS PHREEQC databases: minteq.v4, wateq4f, llnl, Thermoddem', how: 'read' },
   anchors: { title: 'Etch-depth anchors, independent arithmetic', how: 'own' },
   heatTable: { title: 'Bath heating table, independent arithmetic', how: 'own' },
+  wasteTable: { title: 'Treatment table, independent arithmetic', how: 'own' },
   gasTable: { title: 'Gas table, independent arithmetic', how: 'own' },
   fieldCases: { title: 'Three-dimensional field cases, independent solvers', how: 'own' },
 } as const satisfies Record<string, Publication>;

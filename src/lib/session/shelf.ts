@@ -1,12 +1,10 @@
 import { isBitable, metals } from '../core/facts/metals.ts';
+import type { MetalGroup } from '../core/facts/treatment.ts';
 import type { MetalFamily } from '../core/facts/metals.ts';
 import { bathNow } from '../notebook/bath-ledger.ts';
 import type { BathState } from '../notebook/bath-ledger.ts';
 import type { BathRecord } from '../notebook/records.ts';
 import { openShelf } from './jobs.ts';
-
-/** Jars are kept apart by what is dissolved in them. */
-export type MetalGroup = 'silver' | 'copper and brass' | 'nickel' | 'iron';
 
 const groups: Readonly<Record<MetalFamily, MetalGroup>> = {
   silver: 'silver',

@@ -138,6 +138,8 @@ export const cautionTexts: Readonly<Record<WatchId, string>> = {
   'chlorine-room-unknown':
     'Open window while it bites. Only if the current falls away or the metal is used up does salt water give chlorine. Pool smell: supply off, leave, air the room.',
   'bath-warms': 'The bath may reach {end}. Look at the thermometer: slow down at {warn}, stop at {stop}.',
+  'bath-worn':
+    'With this run the bath has passed {used}; retire it at {limit}. Old baths bite badly and, with nitrate, make nitrite and ammonia. Mix a new one and hand this one over.',
   'rinse-before-pickle': '{family}',
   'solvent-vapour':
     'The vapour of {remover} catches fire at a spark. Supply unplugged, nothing nitrate-wet near, window open, no flame. Never on one bench with peroxide pickle: they can explode.',

@@ -16,6 +16,7 @@ const symbols: Readonly<Record<string, string>> = {
   ohm: 'Ω',
   'A.h': 'A·h',
   'mA.h': 'mA·h',
+  'A.h/L': 'A·h/L',
   'W/m2K': 'W/(m²·K)',
   'J/kgK': 'J/(kg·K)',
   'm2/s': 'm²/s',

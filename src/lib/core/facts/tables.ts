@@ -1,9 +1,18 @@
 import { airLimits } from './air-limits.ts';
-import { landReserve, leadResistance, limits, practice, tubCooling, undercutRatio } from './bench-facts.ts';
+import {
+  landReserve,
+  leadResistance,
+  limits,
+  practice,
+  tubCooling,
+  undercutRatio,
+  ventilation,
+} from './bench-facts.ts';
 import { plateMetals, plateRefusals } from './cathodes.ts';
 import { copperSulfateOffset, filmTransport, offsets, valences, yieldPriors } from './electrode-facts.ts';
 import { atomicWeights } from './elements.ts';
 import { complexes } from './equilibria/complexes.ts';
+import { copperLigands, hydroxides } from './equilibria/hydroxides.ts';
 import { potentials } from './equilibria/potentials.ts';
 import { solubilityProducts } from './equilibria/solubility-products.ts';
 import { firstAid, minutes } from './first-aid.ts';
@@ -18,6 +27,8 @@ import { sources } from './sources.ts';
 import { extraStatements, hazardStatements, labels, substances } from './substances.ts';
 import { mixtureBacking, mixtureLimits, oralBounds, oralEstimates } from './substances/mixture-limits.ts';
 import { removers, resistKinds, supplyKinds } from './supplies.ts';
+import { combining, freeCarbonate, freeChloride, metalLines, pHWindows, retireAfter } from './treatment.ts';
+import { wasteCodes } from './waste-codes.ts';
 import { gloveLayers, goggleMarks, letterMinutes, wearAdvice, worn } from './wear.ts';
 
 /** All tables that plans rest on, in one place: for the fingerprint, and for whoever asks what rests on a source. */
@@ -40,6 +51,8 @@ export const tables = {
   solubilityProducts,
   complexes,
   potentials,
+  hydroxides,
+  copperLigands,
   plateMetals,
   plateRefusals,
   limits,
@@ -49,6 +62,14 @@ export const tables = {
   landReserve,
   leadResistance,
   tubCooling,
+  ventilation,
+  freeChloride,
+  freeCarbonate,
+  pHWindows,
+  retireAfter,
+  metalLines,
+  combining,
+  wasteCodes,
   supplyKinds,
   resistKinds,
   resistFacts,

@@ -15,6 +15,7 @@ import { ammoniumNitrate } from './ammonium-nitrate.ts';
 import { basePlateWithSilver } from './base-plate-with-silver.ts';
 import { bathTooHot } from './bath-too-hot.ts';
 import { bathOverheats } from './bath-overheats.ts';
+import { bathWorn } from './bath-worn.ts';
 import { bathWarms } from './bath-warms.ts';
 import { biteSlowerInPractice } from './bite-slower-in-practice.ts';
 import { chlorideOnSilver } from './chloride-on-silver.ts';
@@ -105,6 +106,7 @@ export const watches = [
   chlorine,
   chlorineRoomUnknown,
   bathWarms,
+  bathWorn,
   rinseBeforePickle,
   solventVapour,
   silverBathAges,

@@ -90,6 +90,7 @@ describe('the tables', () => {
         'm3/mol',
         'mg/m3',
         'ug/cm2/week',
+        'A.h/L',
       ],
     ]);
     const named = data.flatMap(({ path, entry }) => [

@@ -94,6 +94,19 @@ export const complexes = {
       { value: 5.131, source: 'phreeqcLlnl', locator: 'llnl.dat' },
     ],
   },
+  'AgCl4---': {
+    value: 5.51,
+    unit: '1',
+    uncertainty: { kind: 'band', low: 3.805, high: 5.51 },
+    validFor: { temperature: [25, 25, 'degC'] },
+    evidence: 'measured',
+    source: 'phreeqcMinteq',
+    locator: 'Ag+ + 4Cl-',
+    others: [
+      { value: 5.51, source: 'phreeqcWateq', locator: 'wateq4f.dat' },
+      { value: 3.805, source: 'phreeqcLlnl', locator: 'llnl.dat' },
+    ],
+  },
   'Ag(S2O3)-': {
     value: 9.23,
     unit: '1',

@@ -33,4 +33,13 @@ export const lawSources = {
     title: 'Commission Notice 2020/C 375/01, separate collection of household hazardous waste',
     how: 'read',
   },
+  cfr261: {
+    title: '40 CFR 261.24, toxicity characteristic, text and Table 1',
+    how: 'read',
+    address: 'https://anthonygarvan.github.io/allregs/html/sections/40CFR261.24.html',
+  },
+  listOfWaste: {
+    title: 'List of Waste, Decision 2000/532/EC: codes and texts (open data set)',
+    how: 'secondaryCopy',
+  },
 } as const satisfies Record<string, Source>;

@@ -1,0 +1,67 @@
+import { atomicWeights } from '../facts/elements.ts';
+import type { ElementSymbol } from '../facts/elements.ts';
+import { bathSalts, otherSalts } from '../facts/salts.ts';
+import { combining, freeCarbonate, freeChloride } from '../facts/treatment.ts';
+import { overSilverChloride, silverInChloride, silverMgPerLitre } from './precipitation.ts';
+
+/** Grams of something that drives a metal out of a bath, and what comes of it. */
+export interface Dose {
+  readonly reagent: 'NaCl' | 'Na2CO3';
+  /** g */
+  readonly grams: number;
+  /** g; more takes the metal up again */
+  readonly most: number;
+  /** g, dry */
+  readonly sludge: number;
+  /** mg/L that stay dissolved at best; null where the pH decides */
+  readonly left: number | null;
+}
+
+const { NaCl } = bathSalts;
+const { Na2CO3 } = otherSalts;
+
+/**
+ * Table salt that drives silver out as its chloride: what silver takes, and a little over.
+ * @param silver g
+ * @param litres of bath
+ */
+export function silverDose(silver: number, litres: number): Dose {
+  const moles = silver / atomicWeights.Ag.value;
+  const saltFor = (free: number): number => (moles + free * litres) * NaCl.molarMass.value;
+  const { wanted, most } = freeChloride;
+  return {
+    reagent: 'NaCl',
+    grams: saltFor(wanted.value),
+    most: saltFor(most.value),
+    sludge: moles * (atomicWeights.Ag.value + combining.chloride),
+    left: silverMgPerLitre(overSilverChloride(silverInChloride, wanted.value)),
+  };
+}
+
+/** Electrons that its ion lacks, and so hydroxides that it takes. */
+const charges: Readonly<Partial<Record<ElementSymbol, number>>> = { Ag: 1, Fe: 3 };
+const chargeOf = (element: ElementSymbol): number => charges[element] ?? 2;
+
+/**
+ * Soda ash that drives base metals out: one to one, as each takes two charges. The pH tells when it is
+ * enough, not the sum.
+ * @param grams by element
+ * @param litres of bath
+ */
+export function carbonateDose(grams: Readonly<Partial<Record<ElementSymbol, number>>>, litres: number): Dose {
+  const held = (Object.entries(grams) as [ElementSymbol, number][]).map(([element, mass]) => ({
+    moles: mass / atomicWeights[element].value,
+    hydroxide: atomicWeights[element].value + chargeOf(element) * combining.hydroxide,
+  }));
+  const sum = (of: (one: (typeof held)[number]) => number): number =>
+    held.reduce((total, one) => total + of(one), 0);
+  const moles = sum((one) => one.moles);
+  const ashFor = (free: number): number => (moles + free * litres) * Na2CO3.molarMass.value;
+  return {
+    reagent: 'Na2CO3',
+    grams: ashFor(0),
+    most: ashFor(freeCarbonate.value),
+    sludge: sum((one) => one.moles * one.hydroxide),
+    left: null,
+  };
+}
