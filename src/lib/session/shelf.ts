@@ -1,23 +1,8 @@
-import { isBitable, metals } from '../core/facts/metals.ts';
-import type { MetalGroup } from '../core/facts/treatment.ts';
-import type { MetalFamily } from '../core/facts/metals.ts';
+import { metalGroupOf } from '../core/facts/metal-groups.ts';
 import { bathNow } from '../notebook/bath-ledger.ts';
 import type { BathState } from '../notebook/bath-ledger.ts';
 import type { BathRecord } from '../notebook/records.ts';
 import { openShelf } from './jobs.ts';
-
-const groups: Readonly<Record<MetalFamily, MetalGroup>> = {
-  silver: 'silver',
-  copper: 'copper and brass',
-  brass: 'copper and brass',
-  bronze: 'copper and brass',
-  nickel: 'nickel',
-  iron: 'iron',
-};
-
-/** Which jar a metal's bath belongs in; null for a metal that is not etched. */
-export const metalGroupOf = (metal: string): MetalGroup | null =>
-  isBitable(metal) ? groups[metals[metal].family] : null;
 
 /** A bath, and what it is now. */
 export interface Shelved {

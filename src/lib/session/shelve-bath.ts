@@ -7,7 +7,7 @@ import type { Run } from '../procedure/machine.ts';
 import { notebook } from './bench.ts';
 import { newId } from './new-id.ts';
 import { soFar } from './run-log.ts';
-import { metalGroupOf } from './shelf.ts';
+import { metalGroupOf } from '../core/facts/metal-groups.ts';
 
 const ofMetal = 'dissolved_metal.';
 const PER_LITRE = 1e3;

@@ -43,6 +43,9 @@ export const figureNames: Readonly<Record<FigureId, string>> = {
   'dissolved_metal.Fe': 'Iron in the bath afterwards',
   'dissolved_metal.Pb': 'Lead in the bath afterwards',
   'dissolved_metal.Sn': 'Tin in the bath afterwards',
+  'treatment_dose.NaCl': 'Table salt that drives the silver out',
+  'treatment_dose.Na2CO3': 'Soda ash that drives the metal out',
+  sludge_mass: 'Sludge, counted dry',
 };
 
 /** Inputs of workings that are no figures themselves. */
@@ -78,6 +81,7 @@ export const inputNames: Readonly<Record<string, string>> = {
   chlorine_share: 'share of the current that may make chlorine',
   air_mixing: 'how badly the air mixes, factor',
   hydrogen_air_form: 'fresh air for each ampere',
+  free_chloride: 'chloride left over',
   plan_ceiling: 'highest volts of any plan',
   land_reserve: 'resist that still holds',
   side_cooling: 'cooling, sides and top',
@@ -113,6 +117,10 @@ export const remarkTexts: Readonly<Record<string, string>> = {
   'mean-depth': 'Mean over the bare metal; edges bite deeper than the middle.',
   'no-cooling': 'As if no heat left the tub.',
   'all-current': 'As if all of the current made this gas.',
+  'whole-bath': 'For the whole bath after this run. Only where your authority allows it.',
+  'no-more-salt': 'More table salt takes the silver up again.',
+  'pH-decides': 'Stop when the pH is right, not when the sum is used up: too much lifts copper again.',
+  'stays-damp': 'Counted dry; it is kept damp, and weighs 5 to 20 times this.',
   'likely-case':
     'While the metal dissolves next to no chlorine forms; 1 % of the charge is taken as the most that is likely, in a closed room. No source: our own guess.',
   'warmer-conducts': 'A warmer bath conducts better, up to 40 °C, and passes more current.',

@@ -118,6 +118,9 @@ export const figureGroups: readonly { readonly title: string; readonly ids: read
       'dissolved_metal.Fe',
       'dissolved_metal.Pb',
       'dissolved_metal.Sn',
+      'treatment_dose.NaCl',
+      'treatment_dose.Na2CO3',
+      'sludge_mass',
     ],
   },
 ];

@@ -97,7 +97,7 @@ test('nothing of the maker’s own is in it', () => {
   expect(settingsText(jobOf(patched(pendant(), own)))).toBe(settingsText(jobOf(pendant())));
   const back = read(settingsText(jobOf(patched(pendant(), own))));
   expect(back.title).toBe('From a sheet');
-  expect(back.place).toEqual({ use: 'home', room: null, country: null });
+  expect(back.place).toEqual({ use: 'home', room: null, country: null, mayTreat: false });
   expect(back.bath.record).toBeNull();
 });
 

@@ -99,6 +99,8 @@ export interface Place {
   readonly room: Volume | null;
   /** ISO 3166 alpha-2; null means the strictest rules */
   readonly country: string | null;
+  /** the maker has recorded that their authority allows a used bath to be treated */
+  readonly mayTreat: boolean;
 }
 
 /** Everything on the bench, in SI. */

@@ -1,10 +1,6 @@
 import type { Datum, Statement } from './datum.ts';
 import type { ElementSymbol } from './elements.ts';
 
-/** Jars are kept apart by what is dissolved in them. */
-export const metalGroups = ['silver', 'copper and brass', 'nickel', 'iron'] as const;
-export type MetalGroup = (typeof metalGroups)[number];
-
 const minteq = { evidence: 'computed', source: 'phreeqcMinteq' } as const;
 
 /** Table salt over what silver takes, mol/L of chloride left free. */

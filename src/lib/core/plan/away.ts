@@ -7,7 +7,8 @@ import type { ElementSymbol } from '../facts/elements.ts';
 import { findSalt } from '../facts/salts.ts';
 import type { Cation } from '../facts/salts/salt-facts.ts';
 import { metalLines, pHWindows, retireAfter } from '../facts/treatment.ts';
-import type { MetalGroup, MetalLine } from '../facts/treatment.ts';
+import type { MetalGroup } from '../facts/metal-groups.ts';
+import type { MetalLine } from '../facts/treatment.ts';
 import { wasteCodes } from '../facts/waste-codes.ts';
 import type { WasteCode } from '../facts/waste-codes.ts';
 

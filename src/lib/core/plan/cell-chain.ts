@@ -20,6 +20,7 @@ import type { Recipe } from './bath-chain.ts';
 import type { Draw, Pairing } from './budget.ts';
 import { gasOf, heatOf, thermalOf } from './consequences.ts';
 import type { Outcome } from './outcome.ts';
+import { treatmentOf } from './treatment-chain.ts';
 
 /** When the run ends: at a counted charge, or by the clock. */
 export interface StopAt {
@@ -130,6 +131,6 @@ export function cellChain(setup: Setup, pairing: Pairing, recipe: Recipe, openAr
     for (const { id, before, share } of inBath) {
       outcome[id] = before + (mass * share * 1e9) / mixed.bath_volume;
     }
-    return outcome;
+    return { ...outcome, ...treatmentOf(setup, outcome) };
   };
 }

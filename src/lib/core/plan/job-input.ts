@@ -184,7 +184,12 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
       },
       resist: known ?? (resist.kind as ResistKind),
       supply: supplyOf(typed.supply),
-      place: { use: place.use, room: place.room ?? null, country: place.country ?? null },
+      place: {
+        use: place.use,
+        room: place.room ?? null,
+        country: place.country ?? null,
+        mayTreat: place.authorityAllowsTreatment,
+      },
     },
   };
 }

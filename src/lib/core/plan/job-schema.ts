@@ -83,6 +83,7 @@ const place = v.strictObject({
   use: v.picklist(uses),
   room: optional(amount('volume', { min: 1, max: 100_000, unit: 'm3' })),
   country: optional(v.pipe(v.string(), v.regex(/^[A-Z]{2}$/, 'two capital letters, such as NZ'))),
+  authorityAllowsTreatment: v.optional(v.boolean(), false),
 });
 
 export const papers = ['A4', 'Letter'] as const;

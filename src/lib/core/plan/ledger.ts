@@ -2,6 +2,7 @@ import type { Evidence, WorkingInput } from '../units/figure.ts';
 import { CELSIUS_ZERO, FARADAY } from '../units/constants.ts';
 import { metals } from '../facts/metals.ts';
 import { landReserve, limits, practice, tubCooling, ventilation } from '../facts/bench-facts.ts';
+import { freeChloride } from '../facts/treatment.ts';
 import type { Datum } from '../facts/datum.ts';
 import { molarVolume } from '../chemistry/gas.ts';
 import { boxOf } from '../cell/tub.ts';
@@ -93,6 +94,7 @@ function given(
     chlorine_share: known(ventilation.chlorineShare),
     air_mixing: known(ventilation.mixing),
     hydrogen_air_form: table(0.05, 'm3/h', 'measured', 'batteryVent'),
+    free_chloride: known(freeChloride.wanted),
     plan_ceiling: known(limits.planVolts),
     land_reserve: known(landReserve),
     side_cooling: known(tubCooling.side),

@@ -44,6 +44,9 @@ export const figureUnits = {
   'dissolved_metal.Fe': 'mg/L',
   'dissolved_metal.Pb': 'mg/L',
   'dissolved_metal.Sn': 'mg/L',
+  'treatment_dose.NaCl': 'g',
+  'treatment_dose.Na2CO3': 'g',
+  sludge_mass: 'g',
 } as const;
 
 export type FigureId = keyof typeof figureUnits;

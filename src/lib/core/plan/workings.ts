@@ -172,6 +172,21 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
     formula: 'trade time/model time, at the same depth',
     inputs: ['run_time', 'practice_time', 'practice_depth'],
   },
+  'treatment_dose.NaCl': {
+    formula: 'm = (n(Ag) + c·V)·M',
+    inputs: ['dissolved_metal.Ag', 'bath_volume', 'free_chloride'],
+    remarks: ['whole-bath', 'no-more-salt'],
+  },
+  'treatment_dose.Na2CO3': {
+    formula: 'm = Σn·M, one to one',
+    inputs: ['dissolved_metal.Cu', 'dissolved_metal.Zn', 'dissolved_metal.Fe', 'bath_volume'],
+    remarks: ['whole-bath', 'pH-decides'],
+  },
+  sludge_mass: {
+    formula: 'm = Σn·M of what settles, dry',
+    inputs: ['dissolved_metal.Ag', 'dissolved_metal.Cu', 'dissolved_metal.Zn', 'bath_volume'],
+    remarks: ['stays-damp'],
+  },
   'dissolved_metal.Ag': dissolved,
   'dissolved_metal.Cu': dissolved,
   'dissolved_metal.Zn': dissolved,

@@ -115,7 +115,7 @@ function benchOf({ metal, salt, plate, water, resist }: Meeting): Situation {
       volts: si<'voltage'>(5),
       maxAmps: si<'current'>(2),
     },
-    place: { use: 'home', room: null, country: null },
+    place: { use: 'home', room: null, country: null, mayTreat: false },
     figures: {},
   };
 }

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { cuff, figureOf, pendant, planOf } from '../../../fixtures/jobs.ts';
 import { awayFor } from '../../../../src/lib/core/plan/away.ts';
 import type { NeverTreat, StandingBath } from '../../../../src/lib/core/plan/away.ts';
 
@@ -92,4 +93,28 @@ test('codes follow the use: household, or business', () => {
   const business = awayFor(silver, { use: 'selling', mayTreat: false }).codes.map(({ code }) => code);
   expect(business).toContain('11 01 98*');
   expect(business.some((code) => code.startsWith('20'))).toBe(false);
+});
+
+describe('in a plan', () => {
+  const allows = { 'place.authorityAllowsTreatment': true };
+  test('a dose stands only where the authority allows it, and is that of the whole bath', () => {
+    expect(Object.keys(planOf(pendant()).figures).filter((id) => /treatment|sludge/.test(id))).toEqual([]);
+    const plan = planOf(pendant(), allows);
+    const [mgPerLitre, mL] = [
+      figureOf(plan, 'dissolved_metal.Ag').value,
+      figureOf(plan, 'bath_volume').value,
+    ];
+    const silverG = (mgPerLitre * mL) / 1e6;
+    // 0.5418 g for each gram, and 10 mmol/L
+    expect(figureOf(plan, 'treatment_dose.NaCl').value).toBeCloseTo(
+      silverG * 0.5418 + (0.58443 * mL) / 1e3,
+      3,
+    );
+    expect(figureOf(plan, 'sludge_mass').value).toBeCloseTo(silverG * 1.3287, 3);
+  });
+  test('and never for nickel', () => {
+    const plan = planOf(cuff(), { ...allows, 'piece.metal': 'C75200', 'cathode.metal': 'C75200' });
+    expect(figureOf(plan, 'charge').value).toBeGreaterThan(0);
+    expect(Object.keys(plan.figures).filter((id) => /treatment|sludge/.test(id))).toEqual([]);
+  });
 });

@@ -81,7 +81,7 @@ describe('shapes and defaults', () => {
     expect(job.cathode).toMatchObject({ sideways: 0, faces: 'both' });
     expect(job.bath).toMatchObject({ water: 'deionised', record: null, dissolved: {}, chargePassed: 0 });
     expect(job.supply).toMatchObject({ kind: 'bench', showsAmps: true, leads: null });
-    expect(job.place).toEqual({ use: 'home', room: null, country: null });
+    expect(job.place).toEqual({ use: 'home', room: null, country: null, mayTreat: false });
     expect(job.paper).toBe('A4');
   });
   test('an adapter by volts shows no amps unless it says so', () => {
