@@ -95,6 +95,14 @@ export const bathRecord = v.object({
 
 export type BathRecord = v.InferOutput<typeof bathRecord>;
 
+/** Who takes the maker's waste, and what they said. */
+const authority = v.object({
+  /** name, phone, hours, as typed */
+  name: text,
+  /** who allowed a bath to be treated, and when; empty when nobody did */
+  mayTreat: text,
+});
+
 /** What is asked once and kept. */
 export const preferences = v.object({
   version: v.literal(recordVersion),
@@ -103,6 +111,9 @@ export const preferences = v.object({
   paper: text,
   /** m³, as typed */
   room: v.optional(text),
+  authority: v.optional(authority),
+  /** of a gram of silver, in the maker's money, as typed */
+  silverPrice: v.optional(text),
 });
 
 export type Preferences = v.InferOutput<typeof preferences>;

@@ -40,6 +40,8 @@ export const blankDraft = {
   'bath.record': '',
   /** JSON of what a bath from the shelf holds already, mg/L by element */
   'bath.dissolved': '',
+  /** A·h that it passed before this job */
+  'bath.chargePassed': '',
   'bath.salt': 'NaNO3',
   'bath.strength': '60',
   'bath.water': 'deionised',

@@ -133,7 +133,13 @@ export function jobFileOf(draft: Draft): object {
       water: draft['bath.water'],
       temperature: amount(draft['bath.temperature'], draft['unit.temperature']),
       ...(draft['bath.from'] === 'shelf'
-        ? { record: draft['bath.record'], dissolved: heldBefore(draft) }
+        ? {
+            record: draft['bath.record'],
+            dissolved: heldBefore(draft),
+            ...(draft['bath.chargePassed'] === ''
+              ? {}
+              : { chargePassed: amount(draft['bath.chargePassed'], 'A.h') }),
+          }
         : {}),
     },
     hanger: draft.hanger,

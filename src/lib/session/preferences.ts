@@ -1,7 +1,9 @@
 import { preferences, recordVersion } from '../notebook/records.ts';
 import { sequences } from '../notebook/migrations.ts';
 import { PREFERENCES, isUnreadable, readRecord } from '../notebook/store.ts';
+import type { Preferences } from '../notebook/records.ts';
 import type { Notebook } from '../notebook/store.ts';
+import { blankDraft } from './draft.ts';
 import type { Draft, FieldId } from './draft.ts';
 
 /** Asked in the first job, and only shown in the next ones. */
@@ -16,13 +18,19 @@ const keptFields: ReadonlySet<FieldId> = new Set(Object.values(kept));
 
 export const isPreference = (field: FieldId): boolean => keptFields.has(field);
 
-/** The answers kept from earlier jobs; none in a new browser, or where they cannot be read. */
-export async function preferredAnswers(book: Notebook): Promise<Partial<Draft>> {
+/** What is kept; null in a new browser, or where it cannot be read. */
+export async function keptPreferences(book: Notebook): Promise<Preferences | null> {
   const raw = await book.meta(PREFERENCES);
-  if (raw === undefined) return {};
+  if (raw === undefined) return null;
   const read = readRecord(preferences, raw, sequences.preferences);
-  if (isUnreadable(read)) return {};
-  const { use, country, paper, room } = read;
+  return isUnreadable(read) ? null : read;
+}
+
+/** The answers kept from earlier jobs. */
+export async function preferredAnswers(book: Notebook): Promise<Partial<Draft>> {
+  const all = await keptPreferences(book);
+  if (all === null) return {};
+  const { use, country, paper, room } = all;
   return {
     [kept.use]: use,
     [kept.country]: country,
@@ -31,12 +39,29 @@ export async function preferredAnswers(book: Notebook): Promise<Partial<Draft>> 
   };
 }
 
-/** Keeps them for the next job. */
-export const keepPreferences = (book: Notebook, draft: Draft): Promise<void> =>
-  book.saveMeta(PREFERENCES, {
-    version: recordVersion,
+const blank: Preferences = {
+  version: recordVersion,
+  use: blankDraft[kept.use],
+  country: blankDraft[kept.country],
+  paper: blankDraft[kept.paper],
+};
+
+/** Changes some of what is kept, and leaves the rest as it is. */
+export async function changePreferences(
+  book: Notebook,
+  change: Partial<Omit<Preferences, 'version'>>,
+): Promise<Preferences> {
+  const after = { ...((await keptPreferences(book)) ?? blank), ...change };
+  await book.saveMeta(PREFERENCES, after);
+  return after;
+}
+
+/** Keeps a job's answers for the next one. */
+export const keepPreferences = async (book: Notebook, draft: Draft): Promise<void> => {
+  await changePreferences(book, {
     use: draft[kept.use],
     country: draft[kept.country],
     room: draft[kept.room],
     paper: draft[kept.paper],
   });
+};

@@ -160,3 +160,6 @@ export function awayFor(bath: StandingBath, { use, mayTreat }: Permission): Away
     codes: wasteCodes.filter((one) => one.origin === origin),
   };
 }
+
+/** What silver would fetch at a price, in the price's own money. */
+export const worthOf = (grams: number, pricePerGram: number): number => grams * pricePerGram;

@@ -1,0 +1,61 @@
+import { awayFor } from '../core/plan/away.ts';
+import type { Away } from '../core/plan/away.ts';
+import { uses } from '../core/cell/setup.ts';
+import type { Use } from '../core/cell/setup.ts';
+import type { MetalGroup } from '../core/facts/metal-groups.ts';
+import type { Preferences } from '../notebook/records.ts';
+import { openShelf } from './jobs.ts';
+import { changePreferences, keptPreferences } from './preferences.ts';
+import { allBaths } from './shelf.ts';
+import type { Shelved } from './shelf.ts';
+
+/** Whose bath it is, in law, and who takes it. */
+export interface Keeper {
+  readonly use: Use;
+  /** ISO 3166 alpha-2; null: not told */
+  readonly country: string | null;
+  readonly authority: string;
+  /** who allowed treatment and when; empty: nobody */
+  readonly mayTreat: string;
+  readonly silverPrice: string;
+}
+
+const groups: readonly string[] = ['silver', 'copper and brass', 'nickel', 'iron'] satisfies MetalGroup[];
+
+const keeperOf = (kept: Preferences | null): Keeper => ({
+  use: uses.find((use) => use === kept?.use) ?? 'home',
+  country: kept?.country.trim().toUpperCase() || null,
+  authority: kept?.authority?.name ?? '',
+  mayTreat: kept?.authority?.mayTreat ?? '',
+  silverPrice: kept?.silverPrice ?? '',
+});
+
+/** A bath of the shelf and who answers for it; null when there is no such bath. */
+export async function bathAndKeeper(id: string): Promise<{ shelved: Shelved; keeper: Keeper } | null> {
+  const shelved = (await allBaths()).find(({ bath }) => bath.id === id);
+  if (!shelved) return null;
+  return { shelved, keeper: keeperOf(await keptPreferences(await openShelf())) };
+}
+
+/** Writes down what was changed about the keeper. */
+export async function keepKeeper({ authority, mayTreat, silverPrice }: Keeper): Promise<Keeper> {
+  const change = { authority: { name: authority, mayTreat }, silverPrice };
+  return keeperOf(await changePreferences(await openShelf(), change));
+}
+
+/** Whether a bath has passed all the charge that it is used for. */
+export const isWornOut = (shelved: Shelved): boolean => awayOf(shelved, keeperOf(null)).worn.isWorn;
+
+/** Where this bath may go, as it stands now. */
+export const awayOf = ({ bath, now }: Shelved, { use, mayTreat }: Keeper): Away =>
+  awayFor(
+    {
+      salt: bath.salt,
+      group: groups.includes(bath.metalGroup) ? (bath.metalGroup as MetalGroup) : 'unknown',
+      strength: now.strength,
+      volumeMl: now.volumeMl,
+      heldMg: now.heldMg,
+      perLitre: now.perLitre,
+    },
+    { use, mayTreat: mayTreat !== '' },
+  );
