@@ -55,3 +55,23 @@ test('a bath is topped up, moved, handed over, and stands in the year’s note',
   await bath.getByRole('button', { name: 'Put it back on the shelf' }).click();
   await expect(page.getByText('Nothing was handed over in this year.')).toBeVisible();
 });
+
+test('a use is corrected by a later word, and the sums follow', async ({ page }) => {
+  await page.goto('/');
+  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
+  await seedBaths(page, [oldBath]);
+  await page.getByRole('link', { name: 'Baths' }).click();
+  const bath = page.getByRole('article', { name: 'SILVER 1' });
+  await expect(bath).toContainText(/0.40?.A·h so far/);
+  await bath.locator('summary', { hasText: 'Correct a use' }).click();
+  await bath.getByRole('button', { name: 'Write it down' }).last().click();
+  await expect(bath.getByText('Amp-hours: found nothing, expected 0 to 1000.')).toBeVisible();
+  await bath.getByRole('radio').check();
+  await bath.getByRole('textbox', { name: 'Amp-hours' }).fill('0,2');
+  await bath.getByRole('button', { name: 'Write it down' }).last().click();
+  await expect(bath).toContainText(/0.20?.A·h so far/);
+  await expect(bath).toContainText(/Holds Ag 60.mg\/L/);
+  await bath.locator('summary', { hasText: 'What happened to it' }).click();
+  await expect(bath.getByText(/Used: 0.4.A·h/)).toBeVisible();
+  await expect(bath.getByText(/Used: 0.2.A·h/)).toBeVisible();
+});

@@ -23,7 +23,7 @@ export interface BathState {
 }
 
 type Masses = Readonly<Record<string, number>>;
-type Used = Extract<BathEvent, { type: 'used' }>;
+export type Used = Extract<BathEvent, { type: 'used' }>;
 
 const PER_LITRE = 1e3;
 const tidy = (value: number): number => Number(value.toPrecision(6));
@@ -108,9 +108,27 @@ export function bathNow({ events }: Pick<BathRecord, 'events'>): BathState {
       litres > 0
         ? Object.fromEntries(Object.entries(heldMg).map(([element, mg]) => [element, tidy(mg / litres)]))
         : {},
-    jobs: uses.map(({ job }) => job),
+    jobs: uses.filter(({ chargeAh: passed }) => passed > 0).map(({ job }) => job),
   };
 }
+
+/** What each job has put in, by its last word; a job whose use was taken back is not among them. */
+export const usesOf = ({ events }: Pick<BathRecord, 'events'>): readonly Used[] =>
+  lastUses(events.toSorted((a, b) => a.at - b.at)).filter(({ chargeAh }) => chargeAh > 0);
+
+/**
+ * A use with the charge that really passed; metal goes with it. Nothing is struck out: it is a later word
+ * of the same job.
+ * @param chargeAh 0 takes the use back
+ */
+export const correctedUse = (use: Used, chargeAh: number, at: number): Used => ({
+  ...use,
+  at,
+  chargeAh,
+  tookMg: Object.fromEntries(
+    Object.entries(use.tookMg).map(([element, mg]) => [element, tidy((mg * chargeAh) / use.chargeAh)]),
+  ),
+});
 
 /** The bath with one more event. */
 export const withEvent = (bath: BathRecord, event: BathEvent): BathRecord => ({

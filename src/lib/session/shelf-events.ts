@@ -6,8 +6,8 @@ import { openShelf } from './jobs.ts';
 
 type WithoutTime<T> = T extends unknown ? Omit<T, 'at'> : never;
 
-/** What a maker may say of a bath on the shelf. */
-export type ShelfEvent = WithoutTime<Exclude<BathEvent, { type: 'mixed' | 'used' }>>;
+/** What a maker may say of a bath on the shelf: of a use, only that it was another than written. */
+export type ShelfEvent = WithoutTime<Exclude<BathEvent, { type: 'mixed' }>>;
 
 /**
  * Adds an event to a bath, as it stands in the notebook now: another tab may have written meanwhile.

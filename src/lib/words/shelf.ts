@@ -18,6 +18,10 @@ export const shelfTexts = {
   handOverHint: 'To whom: the collection, the carrier, the venue.',
   keep: 'Put it back on the shelf',
   gone: 'Handed over',
+  correct: 'Correct a use',
+  correctHint:
+    'The amp-hours that really passed. 0 takes the use back. What was written stays in its history.',
+  whichUse: 'Which use',
   history: 'What happened to it',
   write: 'Write on its label too.',
   year: 'Waste note of a year',
