@@ -88,7 +88,7 @@ async function run(argv: readonly string[]): Promise<number> {
     const { makePapers } = await import('../lib/print/make-papers.ts');
     const carried = settingsText(plan.job);
     const marks = { code: shortCode(carried), carried };
-    const bytes = await makePapers(plan, fontFiles(), { ...jobPapers, marks });
+    const bytes = await makePapers({ kind: 'job', plan, order: { ...jobPapers, marks } }, fontFiles());
     try {
       await writeFile(out, bytes);
     } catch (error) {

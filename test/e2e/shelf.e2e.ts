@@ -1,5 +1,7 @@
+import { readFile } from 'node:fs/promises';
 import { expect, test } from '@playwright/test';
 import { expectAccessible, phone } from './axe.ts';
+import { readPages } from '../unit/print/bench.ts';
 import { seedBaths } from './notebook-seed.ts';
 
 test.use({ viewport: phone });
@@ -74,4 +76,32 @@ test('a use is corrected by a later word, and the sums follow', async ({ page })
   await bath.locator('summary', { hasText: 'What happened to it' }).click();
   await expect(bath.getByText(/Used: 0.4.A·h/)).toBeVisible();
   await expect(bath.getByText(/Used: 0.2.A·h/)).toBeVisible();
+});
+
+test('labels are printed again, from the first free place of the sheet', async ({ page }) => {
+  await page.goto('/');
+  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
+  await seedBaths(page, [oldBath, { ...oldBath, id: 'c', name: 'SILVER 2', dissolved: { Ag: 900 } }]);
+  await page.getByRole('link', { name: 'Baths' }).click();
+  const labels = page.getByRole('region', { name: 'Bath labels' });
+  await expect(labels.getByRole('button', { name: 'Make the papers' })).toBeDisabled();
+  await labels.getByRole('button', { name: 'more: SILVER 1' }).click();
+  for (let i = 0; i < 2; i += 1) await labels.getByRole('button', { name: 'more: SILVER 2' }).click();
+  await labels.getByRole('radio', { name: 'US Letter' }).check();
+  await labels.getByText('3', { exact: true }).click();
+  await labels.getByRole('button', { name: 'Make the papers' }).click();
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    labels.getByRole('link', { name: 'Save the file' }).click(),
+  ]);
+  expect(saved.suggestedFilename()).toBe('bath-labels.pdf');
+  const pages = await readPages(new Uint8Array(await readFile(await saved.path())));
+  expect(pages).toHaveLength(2);
+  expect(pages[0]?.width).toBeCloseTo(792, 0);
+  expect(pages[0]?.squeezed).toContain('silver120mg/L');
+  expect(pages[1]?.squeezed).toContain('silver900mg/L');
+  await expectAccessible(page);
+  // the sheet that was begun goes in again where this print ended
+  await page.reload();
+  await expect(labels.getByRole('radio', { name: /^2 free/ })).toBeChecked();
 });

@@ -112,6 +112,8 @@ export const preferences = v.object({
   /** m³, as typed */
   room: v.optional(text),
   authority: v.optional(authority),
+  /** first free place on the sheet of labels that goes in again */
+  labelPlace: v.optional(v.number()),
   /** of a gram of silver, in the maker's money, as typed */
   silverPrice: v.optional(text),
 });

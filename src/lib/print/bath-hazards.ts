@@ -1,6 +1,6 @@
 import type { Plan } from '../core/plan/plan.ts';
 import { isBitable, metals } from '../core/facts/metals.ts';
-import type { BitableMetal, MetalFamily } from '../core/facts/metals.ts';
+import type { MetalFamily } from '../core/facts/metals.ts';
 import { findBoughtSalt } from '../core/facts/salts.ts';
 import { hazardStatements, labels, labelStatements, leadLabel } from '../core/facts/substances.ts';
 import type { Pictogram, SubstanceLabel } from '../core/facts/substances.ts';
@@ -23,18 +23,17 @@ export function familyOf({ job: { piece } }: Plan): MetalFamily | null {
 }
 
 /**
- * Words and pictograms of the used bath, ingredient by ingredient: those of the salt and those of the
+ * Words and pictograms of a used bath, ingredient by ingredient: those of the salt and those of the
  * metal's worst salt, less what a stronger one says already.
+ * @param salt id as bought
  */
-export function bathHazards(plan: Plan): BathHazards | null {
-  const family = familyOf(plan);
-  const salt = findBoughtSalt(plan.job.bath.salt);
-  if (family === null || salt === null) return null;
-  const { massPercent } = metals[plan.job.piece.metal as BitableMetal].composition;
+export function hazardsOf(family: MetalFamily | null, salt: string, hasLead: boolean): BathHazards | null {
+  const bought = findBoughtSalt(salt);
+  if (family === null || bought === null) return null;
   const parts: readonly SubstanceLabel[] = [
-    labels.salts[salt.facts.id as keyof typeof labels.salts],
+    labels.salts[bought.facts.id as keyof typeof labels.salts],
     labels.usedBath[family],
-    ...('Pb' in massPercent ? [leadLabel] : []),
+    ...(hasLead ? [leadLabel] : []),
   ];
   const codes = parts.flatMap(({ hazards }) => hazards);
   return {
@@ -49,4 +48,11 @@ export function bathHazards(plan: Plan): BathHazards | null {
       .map((code) => hazardStatements[code]),
     pictograms: pictogramsOf(codes),
   };
+}
+
+/** Those of the bath that a plan uses. */
+export function bathHazards(plan: Plan): BathHazards | null {
+  const { piece, bath } = plan.job;
+  const hasLead = isBitable(piece.metal) && 'Pb' in metals[piece.metal].composition.massPercent;
+  return hazardsOf(familyOf(plan), bath.salt, hasLead);
 }

@@ -1,16 +1,8 @@
 import type { Content } from 'pdfmake/interfaces';
-import type { Plan } from '../core/plan/plan.ts';
-import type { FigureId } from '../core/plan/outcome.ts';
-import { fromSi } from '../core/units/convert.ts';
-import { dissolvedNames, labelTexts } from '../words/papers.ts';
-import { printPlan } from '../words/printed-plan.ts';
-import { figureNumber, figureText, fill } from '../words/render.ts';
-import { terms } from '../words/terms.ts';
-import { withUnit } from '../words/units.ts';
-import { bathHazards } from './bath-hazards.ts';
+import { labelTexts } from '../words/papers.ts';
 import { svg } from './drawing/hatch.ts';
 import { pictogram, pictogramAcross } from './drawing/pictograms.ts';
-import type { Marks } from './order.ts';
+import type { LabelledBath } from './labelled-bath.ts';
 import { ink, mm, tabular } from './paper.ts';
 import { place } from './place.ts';
 import { typeset } from './typeset.ts';
@@ -18,18 +10,14 @@ import { typeset } from './typeset.ts';
 /** The label, mm, but for its height. */
 export const label = { width: 105, margin: 3.5, band: 10 } as const;
 
-/** The metals that the bath holds, as figures of the plan. */
-const dissolvedIn = ({ figures }: Plan): FigureId[] =>
-  (Object.keys(dissolvedNames) as FigureId[]).filter((id) => figures[id] !== undefined);
-
 /**
  * Height, mm. What must be said does not fit 74 × 52 at a legible size, so the label is a little over
  * 105 × 74, the next size that the law names; a bath of many metals, statements or signs gets more.
  */
-export function labelHeight(plan: Plan): number {
-  const { pictograms: signs = [], statements = [] } = bathHazards(plan) ?? {};
+export function labelHeight({ hazards, metals }: LabelledBath): number {
+  const { pictograms: signs = [], statements = [] } = hazards ?? {};
   if (signs.length > 4) return 90;
-  return dissolvedIn(plan).length > 3 || statements.length > 4 ? 86 : 78;
+  return metals > 3 || statements.length > 4 ? 86 : 78;
 }
 
 /** Small print: an x-height of 1.4 mm, which the law asks of labels on up to 3 L. */
@@ -43,22 +31,6 @@ const noCup = svg(
     '<path d="M5 6H15V14Q15 17 12 17H8Q5 17 5 14ZM15 8H17.500Q19 8 19 9.500V11Q19 13 17 13H15"/><path d="M2 20L20 2"/></g>',
 );
 
-function contents(plan: Plan): string {
-  const { job, figures } = plan;
-  const percent = figures.mass_percent;
-  const text = fill(labelTexts.contents, {
-    metal: job.piece.metal,
-    salt: job.bath.salt,
-    strength: { value: fromSi(job.bath.strength, 'g/L'), unit: 'g/L' },
-    share: percent ? labelTexts.share.replace('{percent}', figureText(percent)) : '',
-  });
-  const metals = dissolvedIn(plan).flatMap((id) => {
-    const figure = figures[id];
-    return figure ? [`${dissolvedNames[id] ?? ''}\u00a0${withUnit(figureNumber(figure), figure.unit)}`] : [];
-  });
-  return metals.length === 0 ? text : `${text} ${labelTexts.holds.replace('{metals}', metals.join(', '))}`;
-}
-
 /** Pictograms in zigzag: squares on their points fit into each other. */
 function pictograms(codes: Parameters<typeof pictogram>[0][], right: number, top: number): Content[] {
   const step = pictogramAcross / 2 + 1;
@@ -68,35 +40,32 @@ function pictograms(codes: Parameters<typeof pictogram>[0][], right: number, top
   );
 }
 
-function words(plan: Plan): Content[] {
-  const hazards = bathHazards(plan);
-  const never = printPlan(plan).cautions.find(({ rule }) => rule === 'never-mix');
-  const family = hazards ? (terms[`group-${hazards.family}`] ?? '') : '';
+function words({ head, jar, contents, hazards, never }: LabelledBath): Content[] {
   return [
     {
       columns: [
-        { width: '*', text: family, bold: true, fontSize: 14, lineHeight: 0.9 },
-        { width: 'auto', text: labelTexts.jar, fontSize: BODY, margin: [0, 5, 0, 0] },
+        { width: '*', text: head, bold: true, fontSize: 14, lineHeight: 0.9 },
+        { width: 'auto', text: jar, fontSize: BODY, margin: [0, 5, 0, 0] },
       ],
     },
-    { text: typeset(contents(plan)), margin: [0, 1, 0, 3] },
+    { text: typeset(contents), margin: [0, 1, 0, 3] },
     ...(hazards?.signal
       ? [{ text: hazards.signal, bold: true, fontSize: 13, lineHeight: 0.9 } as Content]
       : []),
     { text: hazards?.statements.join('. ').concat('.') ?? '' },
-    ...(never ? [{ text: typeset(never.text), bold: true, margin: [0, 2, 0, 2] } as Content] : []),
+    ...(never === '' ? [] : [{ text: typeset(never), bold: true, margin: [0, 2, 0, 2] } as Content]),
   ];
 }
 
 /** The label of the used bath. @param x,y pt */
-export function bathLabel(plan: Plan, marks: Marks | null, x: number, y: number): Content[] {
+export function bathLabel(bath: LabelledBath, x: number, y: number): Content[] {
   const [width, height, margin, band] = [
     mm(label.width),
-    mm(labelHeight(plan)),
+    mm(labelHeight(bath)),
     mm(label.margin),
     mm(label.band),
   ];
-  const codes = [...(bathHazards(plan)?.pictograms ?? [])];
+  const codes = [...(bath.hazards?.pictograms ?? [])];
   const picturesWidth = codes.length === 0 ? 0 : pictogramAcross * (codes.length > 1 ? 1.5 : 1) + 3;
   const foot = mm(20.5);
   return [
@@ -134,7 +103,7 @@ export function bathLabel(plan: Plan, marks: Marks | null, x: number, y: number)
       lineHeight: 1,
     }),
     place(x + margin, y + band + 4, width - 2 * margin - picturesWidth, {
-      stack: words(plan),
+      stack: words(bath),
       fontSize: BODY,
       lineHeight: 0.93,
     }),
@@ -149,7 +118,7 @@ export function bathLabel(plan: Plan, marks: Marks | null, x: number, y: number)
           ],
         },
         {
-          columns: labelTexts.dates.map((text) => ({ width: 'auto', text })),
+          columns: bath.dates.map((text) => ({ width: 'auto', text })),
           columnGap: 8,
           margin: [0, 4, 0, 1],
         },
@@ -160,7 +129,7 @@ export function bathLabel(plan: Plan, marks: Marks | null, x: number, y: number)
               width: 66,
               alignment: 'right',
               noWrap: true,
-              text: marks === null ? '' : labelTexts.job.replace('{code}', marks.code),
+              text: bath.code,
               ...tabular,
             },
           ],

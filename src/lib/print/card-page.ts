@@ -4,6 +4,7 @@ import { cutTexts } from '../words/papers.ts';
 import { bathLabel, label, labelHeight } from './bath-label.ts';
 import { benchCard, card } from './bench-card.ts';
 import { cutPage, safeArea } from './cut-page.ts';
+import { labelOfPlan } from './labelled-bath.ts';
 import type { Marks } from './order.ts';
 import { ink, mm } from './paper.ts';
 import { place } from './place.ts';
@@ -25,6 +26,7 @@ interface Wanted {
 /** The page to cut up: bench card above, bath label below, or one of them. */
 export function cardPage(plan: Plan, wanted: Wanted): ContentSection {
   const { marks } = wanted;
+  const bath = labelOfPlan(plan, marks?.code ?? '');
   return cutPage(plan.job.paper, (left, top) => {
     const labelTop = wanted.card ? top + mm(card.height + GUTTER) : top;
     const besideLabel = left + mm(label.width + GUTTER);
@@ -37,12 +39,12 @@ export function cardPage(plan: Plan, wanted: Wanted): ContentSection {
     return {
       content: [
         ...(wanted.card ? benchCard(plan, marks, left, top) : []),
-        ...(wanted.label ? bathLabel(plan, marks, left, labelTop) : []),
+        ...(wanted.label ? bathLabel(bath, left, labelTop) : []),
         wanted.label
           ? place(besideLabel, labelTop, wide - mm(label.width + GUTTER), ...told)
           : place(left, labelTop, wide, ...told),
       ],
-      bottom: labelTop + mm(wanted.label ? labelHeight(plan) : 30),
+      bottom: labelTop + mm(wanted.label ? labelHeight(bath) : 30),
     };
   });
 }

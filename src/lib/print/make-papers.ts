@@ -1,9 +1,7 @@
 import pdfmake from 'pdfmake';
-import type { Plan } from '../core/plan/plan.ts';
-import { jobPapers } from './order.ts';
-import type { PapersOrder } from './order.ts';
+import type { PressOrder } from './order.ts';
 import { faces } from './paper.ts';
-import { papers } from './papers.ts';
+import { documentOf } from './papers.ts';
 
 /** Where the type lies: a file path for each weight. */
 export interface FontFiles {
@@ -15,15 +13,8 @@ export interface FontFiles {
   readonly rare: string;
 }
 
-/**
- * Makes papers of a plan as one PDF. The same plan and order give the same bytes.
- * @param plan without refusals
- */
-export async function makePapers(
-  plan: Plan,
-  files: FontFiles,
-  order: PapersOrder = jobPapers,
-): Promise<Uint8Array> {
+/** Makes papers as one PDF: of a plan without refusals the same bytes each time. */
+export async function makePapers(wanted: PressOrder, files: FontFiles): Promise<Uint8Array> {
   const own = new Set<string>(Object.values(files));
   pdfmake.setUrlAccessPolicy(() => false);
   pdfmake.setLocalAccessPolicy((path) => own.has(path));
@@ -32,5 +23,5 @@ export async function makePapers(
     [faces.quiet]: { normal: files.light, bold: files.halfBold },
     [faces.rare]: { normal: files.rare, bold: files.rare },
   });
-  return new Uint8Array(await pdfmake.createPdf(papers(plan, order)).getBuffer());
+  return new Uint8Array(await pdfmake.createPdf(documentOf(wanted)).getBuffer());
 }

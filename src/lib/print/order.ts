@@ -1,3 +1,6 @@
+import type { Plan } from '../core/plan/plan.ts';
+import type { ShelfBath } from './labelled-bath.ts';
+
 /** The papers that can be made of a plan, in the order they lie in the file. */
 export const paperKinds = ['sheet', 'card', 'label', 'strip', 'wear'] as const;
 export type PaperKind = (typeof paperKinds)[number];
@@ -19,3 +22,16 @@ export interface PapersOrder {
 
 /** The three papers of a job. */
 export const jobPapers: PapersOrder = { kinds: ['sheet', 'card', 'label'], marks: null };
+
+/** Labels of baths on the shelf, on sheets of several. */
+export interface LabelsOrder {
+  readonly paper: Plan['job']['paper'];
+  readonly baths: readonly { readonly bath: ShelfBath; readonly copies: number }[];
+  /** places of the first sheet that are used already */
+  readonly skip: number;
+}
+
+/** What the press is to make. */
+export type PressOrder =
+  | { readonly kind: 'job'; readonly plan: Plan; readonly order: PapersOrder }
+  | { readonly kind: 'labels'; readonly order: LabelsOrder };

@@ -3,8 +3,7 @@ import light from '@expo-google-fonts/atkinson-hyperlegible-next/300Light/Atkins
 import regular from '@expo-google-fonts/atkinson-hyperlegible-next/400Regular/AtkinsonHyperlegibleNext_400Regular.ttf?url';
 import halfBold from '@expo-google-fonts/atkinson-hyperlegible-next/600SemiBold/AtkinsonHyperlegibleNext_600SemiBold.ttf?url';
 import bold from '@expo-google-fonts/atkinson-hyperlegible-next/700Bold/AtkinsonHyperlegibleNext_700Bold.ttf?url';
-import type { Plan } from '../core/plan/plan.ts';
-import type { PapersOrder } from './order.ts';
+import type { PressOrder } from './order.ts';
 import type { PapersQuestion, PapersReply } from './papers.worker.ts';
 
 const files = { light, regular, halfBold, bold, rare };
@@ -18,8 +17,8 @@ const fonts = () =>
 let worker: Worker | null = null;
 let asked = 0;
 
-/** Makes the papers of a plan in a worker of their own, started when first asked for and kept. */
-export function makePapersHere(plan: Plan, order: PapersOrder): Promise<Blob> {
+/** Makes papers in a worker of their own, started when first asked for and kept. */
+export function makePapersHere(wanted: PressOrder): Promise<Blob> {
   worker ??= new Worker(new URL('./papers.worker.ts', import.meta.url), { type: 'module' });
   const press = worker;
   asked += 1;
@@ -46,6 +45,6 @@ export function makePapersHere(plan: Plan, order: PapersOrder): Promise<Blob> {
     };
     press.addEventListener('message', onReply);
     press.addEventListener('error', onError);
-    press.postMessage({ id, plan, order, fonts: fonts() } satisfies PapersQuestion);
+    press.postMessage({ id, wanted, fonts: fonts() } satisfies PapersQuestion);
   });
 }

@@ -2,9 +2,10 @@ import type { ContentSection, TDocumentDefinitions } from 'pdfmake/interfaces';
 import type { Plan } from '../core/plan/plan.ts';
 import { sheetTexts } from '../words/papers.ts';
 import { cardPage } from './card-page.ts';
+import { labelSheets } from './label-sheet.ts';
 import { jobSheet } from './job-sheet.ts';
 import { jobPapers } from './order.ts';
-import type { PaperKind, PapersOrder } from './order.ts';
+import type { PaperKind, PapersOrder, PressOrder } from './order.ts';
 import { faces, ink, pageSizes } from './paper.ts';
 import { stripPage } from './strip-page.ts';
 import { wearPage } from './wear-page.ts';
@@ -48,3 +49,7 @@ export function papers(plan: Plan, order: PapersOrder = jobPapers): TDocumentDef
     content: sectionsOf(plan, order),
   };
 }
+
+/** Whatever was ordered, as a document. */
+export const documentOf = (wanted: PressOrder): TDocumentDefinitions =>
+  wanted.kind === 'job' ? papers(wanted.plan, wanted.order) : labelSheets(wanted.order);

@@ -1,14 +1,12 @@
 import pdfMake from 'pdfmake/build/pdfmake';
-import type { Plan } from '../core/plan/plan.ts';
 import type { FontFiles } from './make-papers.ts';
-import type { PapersOrder } from './order.ts';
+import type { PressOrder } from './order.ts';
 import { faces } from './paper.ts';
-import { papers } from './papers.ts';
+import { documentOf } from './papers.ts';
 
 export interface PapersQuestion {
   readonly id: number;
-  readonly plan: Plan;
-  readonly order: PapersOrder;
+  readonly wanted: PressOrder;
   /** absolute addresses, on this app's own origin */
   readonly fonts: FontFiles;
 }
@@ -18,14 +16,14 @@ export type PapersReply = { readonly id: number } & (
 );
 
 addEventListener('message', ({ data }: MessageEvent<PapersQuestion>) => {
-  const { id, plan, order, fonts } = data;
+  const { id, wanted, fonts } = data;
   pdfMake.setFonts({
     [faces.text]: { normal: fonts.regular, bold: fonts.bold },
     [faces.quiet]: { normal: fonts.light, bold: fonts.halfBold },
     [faces.rare]: { normal: fonts.rare, bold: fonts.rare },
   });
   pdfMake
-    .createPdf(papers(plan, order))
+    .createPdf(documentOf(wanted))
     .getBlob()
     .then(
       (blob: Blob) => {

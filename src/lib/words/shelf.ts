@@ -30,6 +30,19 @@ export const shelfTexts = {
     'For your own file, and for whoever asks. It is no waste transfer note: where the law asks for one, the carrier or the collection gives it.',
 } as const;
 
+/** Labels of baths, on sheets of four. */
+export const labelSheetTexts = {
+  title: 'Bath labels',
+  which: 'How many of each',
+  whichHint: 'As each bath stands now. A label is 105 mm wide: less would be too small to read.',
+  paper: 'Paper',
+  first: 'First free place on the sheet',
+  firstHint: 'A sheet that was cut already goes in again.',
+  gone: 'used',
+  taken: 'label',
+  free: 'free',
+} as const;
+
 /** "Ag 120 mg/L, Cu 9 mg/L"; empty when it holds nothing. */
 export const heldText = (dissolved: Readonly<Record<string, number>>): string =>
   Object.entries(dissolved)

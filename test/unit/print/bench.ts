@@ -3,7 +3,8 @@ import { fontFiles } from '../../../src/cli/font-files.ts';
 import { parseJob } from '../../../src/lib/core/plan/job-input.ts';
 import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
 import type { Plan } from '../../../src/lib/core/plan/plan.ts';
-import type { PapersOrder } from '../../../src/lib/print/order.ts';
+import { jobPapers } from '../../../src/lib/print/order.ts';
+import type { LabelsOrder, PapersOrder } from '../../../src/lib/print/order.ts';
 import { makePapers } from '../../../src/lib/print/make-papers.ts';
 
 /** Jobs that papers are tried with, as their files say them. */
@@ -101,5 +102,9 @@ export async function readPages(bytes: Uint8Array): Promise<Page[]> {
   return pages;
 }
 
-export const print = (plan: Plan, order?: PapersOrder): Promise<Uint8Array> =>
-  makePapers(plan, fontFiles(), order);
+export const print = (plan: Plan, order: PapersOrder = jobPapers): Promise<Uint8Array> =>
+  makePapers({ kind: 'job', plan, order }, fontFiles());
+
+/** Sheets of labels, printed. */
+export const printLabels = (order: LabelsOrder): Promise<Uint8Array> =>
+  makePapers({ kind: 'labels', order }, fontFiles());

@@ -4,6 +4,7 @@ import { card } from '../../../src/lib/print/bench-card.ts';
 import { safeArea } from '../../../src/lib/print/cut-page.ts';
 import { scaleBar } from '../../../src/lib/print/drawing/scale-bar.ts';
 import { pictogramSide } from '../../../src/lib/print/drawing/pictograms.ts';
+import { labelOfPlan } from '../../../src/lib/print/labelled-bath.ts';
 import { jobPapers } from '../../../src/lib/print/order.ts';
 import { figureNumber } from '../../../src/lib/words/render.ts';
 import { examples, planOf, print, readPages, squeeze } from './bench.ts';
@@ -98,7 +99,7 @@ describe.each(cases)('the page of cut-outs of %s', (_name, make) => {
 
   test('keeps the label inside its frame, its words above its foot', () => {
     const top = card.height + 7;
-    const height = labelHeight(plan);
+    const height = labelHeight(labelOfPlan(plan, marks.code));
     const frame = box(0, top, label.width, height, 1);
     const onLabel = page.items.filter(
       ({ x, y }) => x < origin.x + label.width && y > origin.y + top && y < origin.y + top + height + 4,

@@ -1,14 +1,10 @@
 import { findBoughtSalt } from '../facts/salts.ts';
 import { bathHoldsSilver } from './asks.ts';
-import type { Situation } from './rule.ts';
 import type { Watch } from './rule.ts';
 
-/** Which pair of dangers the bath carries. */
-function familyOf(situation: Situation): string {
-  if (bathHoldsSilver(situation)) return 'never-silver';
-  const anion = findBoughtSalt(situation.bath.salt)?.facts.anion ?? 'nitrate';
-  return `never-${anion}`;
-}
+/** Which pair of dangers a bath carries. @param salt id as bought */
+export const neverFamily = (holdsSilver: boolean, salt: string): string =>
+  holdsSilver ? 'never-silver' : `never-${findBoughtSalt(salt)?.facts.anion ?? 'nitrate'}`;
 
 /** What a used bath must never meet: acid and bleach for chloride, ammonia for silver, acid and paper for nitrate. */
 export const neverMix = {
@@ -17,5 +13,5 @@ export const neverMix = {
   step: 'bath',
   signal: 'WARNING',
   sources: ['memory', 'fulminating', 'bleachText'],
-  applies: (situation) => ({ family: familyOf(situation) }),
+  applies: (situation) => ({ family: neverFamily(bathHoldsSilver(situation), situation.bath.salt) }),
 } as const satisfies Watch;

@@ -1,0 +1,92 @@
+import type { Content, ContentSection, TDocumentDefinitions } from 'pdfmake/interfaces';
+import { cutTexts } from '../words/papers.ts';
+import { bathLabel, label } from './bath-label.ts';
+import { standingBar } from './drawing/scale-bar.ts';
+import { labelOfShelf } from './labelled-bath.ts';
+import type { LabelsOrder } from './order.ts';
+import { faces, ink, mm, pageSizes } from './paper.ts';
+import { place } from './place.ts';
+
+/** A sheet of labels lies on its side: two and two, the tallest label's height apart. mm */
+export const sheetOfLabels = { columns: 2, rows: 2, gutter: 4, tallest: 90, margin: 10 } as const;
+/** Labels on a sheet. */
+export const places = sheetOfLabels.columns * sheetOfLabels.rows;
+
+/** Upper left corner of a place, mm from the safe area's: row by row. */
+export const placeOf = (n: number): { readonly x: number; readonly y: number } => ({
+  x: (n % sheetOfLabels.columns) * (label.width + sheetOfLabels.gutter),
+  y: Math.floor(n / sheetOfLabels.columns) * (sheetOfLabels.tallest + sheetOfLabels.gutter),
+});
+
+/** Place on its sheet, and sheet, of each of so many labels, when the first places are used already. */
+export const spread = (
+  count: number,
+  skip: number,
+): readonly { readonly sheet: number; readonly place: number }[] =>
+  Array.from({ length: count }, (_, i) => ({
+    sheet: Math.floor((i + skip) / places),
+    place: (i + skip) % places,
+  }));
+
+/** First free place once so many labels are printed, for the sheet that goes in again. */
+export const nextFree = (count: number, skip: number): number => (count + skip) % places;
+
+/** What stands right of the labels: how to print, and the bar that tells whether the printer kept to size. */
+function margin(left: number, top: number, width: number): Content[] {
+  const note = (text: string): Content => ({ text, fontSize: 9, lineHeight: 1.1, margin: [0, 0, 0, 5] });
+  const barTop = top + mm(70);
+  return [
+    place(left, top, width, note(cutTexts.print), note(cutTexts.sheet)),
+    place(left, barTop, mm(8), standingBar()),
+    place(left + mm(9), barTop, width - mm(9), note(cutTexts.bar), note(cutTexts.measured)),
+  ];
+}
+
+function sheet(labels: readonly { readonly content: Content[] }[], order: LabelsOrder): ContentSection {
+  const { height: width } = pageSizes[order.paper];
+  const [left, top] = [mm(sheetOfLabels.margin), mm(sheetOfLabels.margin)];
+  const right = left + mm(placeOf(1).x + label.width + 6);
+  return {
+    pageOrientation: 'landscape',
+    pageMargins: [left, top, left, top],
+    header: () => null,
+    footer: () => null,
+    section: [
+      // A page exists only once something flows onto it; all else here stands at fixed places.
+      { text: ' ', fontSize: 1 },
+      ...labels.flatMap(({ content }) => content),
+      ...margin(right, top, width - right - mm(sheetOfLabels.margin)),
+    ],
+  };
+}
+
+/** Labels of baths on the shelf, a copy for each of its copies, from the first free place on. */
+export function labelSheets(order: LabelsOrder): TDocumentDefinitions {
+  const wanted = order.baths.flatMap(({ bath, copies }) =>
+    Array.from({ length: copies }, () => labelOfShelf(bath)),
+  );
+  const laid = spread(wanted.length, order.skip);
+  const sheets = Math.max(0, ...laid.map((one) => one.sheet + 1));
+  const content = Array.from({ length: sheets }, (_, n) =>
+    sheet(
+      wanted.flatMap((one, i) => {
+        const at = laid[i];
+        if (at?.sheet !== n) return [];
+        const { x, y } = placeOf(at.place);
+        const [left, top] = [mm(sheetOfLabels.margin + x), mm(sheetOfLabels.margin + y)];
+        return [{ content: bathLabel(one, left, top) }];
+      }),
+      order,
+    ),
+  );
+  return {
+    pageSize: pageSizes[order.paper],
+    pageOrientation: 'landscape',
+    language: 'en',
+    displayTitle: true,
+    version: '1.7',
+    info: { title: cutTexts.sheetTitle, creator: 'Etchwright', producer: 'Etchwright' },
+    defaultStyle: { font: faces.text, fontSize: 11, color: ink.black },
+    content,
+  };
+}

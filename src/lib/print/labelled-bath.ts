@@ -1,0 +1,118 @@
+import { findBoughtSalt } from '../core/facts/salts.ts';
+import type { ElementSymbol } from '../core/facts/elements.ts';
+import type { MetalFamily } from '../core/facts/metals.ts';
+import type { MetalGroup } from '../core/facts/metal-groups.ts';
+import type { FigureId } from '../core/plan/outcome.ts';
+import type { Plan } from '../core/plan/plan.ts';
+import { neverFamily } from '../core/rules/never-mix.ts';
+import { fromSi } from '../core/units/convert.ts';
+import { plain } from '../core/units/format.ts';
+import { dissolvedNames, labelTexts } from '../words/papers.ts';
+import { printPlan } from '../words/printed-plan.ts';
+import { figureNumber, figureText, fill } from '../words/render.ts';
+import { terms } from '../words/terms.ts';
+import { withUnit } from '../words/units.ts';
+import { bathHazards, hazardsOf } from './bath-hazards.ts';
+import type { BathHazards } from './bath-hazards.ts';
+
+/** Everything that stands on a bath's label. */
+export interface LabelledBath {
+  readonly head: string;
+  /** name of the jar, or a line to write it on */
+  readonly jar: string;
+  readonly contents: string;
+  /** metals in it, for the label's height */
+  readonly metals: number;
+  readonly hazards: BathHazards | null;
+  /** what it must never meet */
+  readonly never: string;
+  readonly dates: readonly string[];
+  /** leads back to the job; empty from the shelf */
+  readonly code: string;
+}
+
+const joined = (text: string, metals: readonly string[], holds: string): string =>
+  metals.length === 0 ? text : `${text} ${holds.replace('{metals}', metals.join(', '))}`;
+
+/** The label of the bath that a plan uses, to be filled in by hand. */
+export function labelOfPlan(plan: Plan, code: string): LabelledBath {
+  const { job, figures } = plan;
+  const percent = figures.mass_percent;
+  const metals = (Object.keys(dissolvedNames) as FigureId[]).flatMap((id) => {
+    const figure = figures[id];
+    return figure ? [`${dissolvedNames[id] ?? ''}\u00a0${withUnit(figureNumber(figure), figure.unit)}`] : [];
+  });
+  const text = fill(labelTexts.contents, {
+    metal: job.piece.metal,
+    salt: job.bath.salt,
+    strength: { value: fromSi(job.bath.strength, 'g/L'), unit: 'g/L' },
+    share: percent ? labelTexts.share.replace('{percent}', figureText(percent)) : '',
+  });
+  const hazards = bathHazards(plan);
+  return {
+    head: hazards ? (terms[`group-${hazards.family}`] ?? '') : '',
+    jar: labelTexts.jar,
+    contents: joined(text, metals, labelTexts.holds),
+    metals: metals.length,
+    hazards,
+    never: printPlan(plan).cautions.find(({ rule }) => rule === 'never-mix')?.text ?? '',
+    dates: labelTexts.dates,
+    code: code === '' ? '' : labelTexts.job.replace('{code}', code),
+  };
+}
+
+/** A bath as the shelf keeps it. */
+export interface ShelfBath {
+  readonly name: string;
+  readonly group: MetalGroup | 'unknown';
+  readonly salt: string;
+  /** g of salt as bought, per litre of water */
+  readonly strength: number;
+  /** mg/L by element */
+  readonly dissolved: Readonly<Record<string, number>>;
+  /** days, as the maker writes them */
+  readonly madeOn: string;
+  readonly lastUsedOn: string;
+  readonly chargeAh: number;
+}
+
+/** What its worst salt is counted as: a bath of brass, or of copper alone. */
+function familyIn({ group, dissolved }: ShelfBath): MetalFamily | null {
+  if (group === 'unknown') return null;
+  if (group !== 'copper and brass') return group;
+  return (dissolved['Zn'] ?? 0) > 0 ? 'brass' : 'copper';
+}
+
+/** The label of a bath as it stands on the shelf now. */
+export function labelOfShelf(bath: ShelfBath): LabelledBath {
+  const held = (Object.entries(bath.dissolved) as [ElementSymbol, number][])
+    .filter(([, mgPerLitre]) => mgPerLitre > 0)
+    .toSorted(([, a], [, b]) => b - a);
+  const metals = held.map(
+    ([element, mgPerLitre]) =>
+      `${terms[`element-${element}`] ?? element}\u00a0${withUnit(plain(mgPerLitre, 2), 'mg/L')}`,
+  );
+  const text = fill(labelTexts.contents, {
+    metal: bath.group,
+    salt: bath.salt,
+    strength: { value: bath.strength, unit: 'g/L' },
+    share: '',
+  });
+  const holdsSilver = bath.group === 'silver' || (bath.dissolved['Ag'] ?? 0) > 0;
+  const known = findBoughtSalt(bath.salt) !== null;
+  return {
+    head: bath.name,
+    jar: '',
+    contents: joined(text, metals, labelTexts.holdsNow),
+    metals: metals.length,
+    hazards: hazardsOf(familyIn(bath), bath.salt, (bath.dissolved['Pb'] ?? 0) > 0),
+    never: known ? (terms[neverFamily(holdsSilver, bath.salt)] ?? '') : labelTexts.unknownSalt,
+    dates: labelTexts.datesNow.map((line) =>
+      line
+        .replace('{made}', bath.madeOn)
+        .replace('{used}', bath.lastUsedOn)
+        .replace('{charge}', plain(bath.chargeAh, 2)),
+    ),
+    code: '',
+  };
+}

@@ -1,0 +1,21 @@
+import { changePreferences, keptPreferences } from './preferences.ts';
+import { openShelf } from './jobs.ts';
+import { paperOfRegion } from './paper-size.ts';
+import type { Paper } from './paper-size.ts';
+
+/** The paper in the printer, and the first free place of its label sheet. */
+export interface LabelPaper {
+  readonly paper: Paper;
+  readonly place: number;
+}
+
+export async function labelPaper(): Promise<LabelPaper> {
+  const kept = await keptPreferences(await openShelf());
+  const paper =
+    kept?.paper === 'A4' || kept?.paper === 'Letter' ? kept.paper : paperOfRegion(navigator.languages);
+  return { paper, place: kept?.labelPlace ?? 0 };
+}
+
+export async function keepLabelPlace(labelPlace: number): Promise<void> {
+  await changePreferences(await openShelf(), { labelPlace });
+}
