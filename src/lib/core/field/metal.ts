@@ -1,0 +1,89 @@
+import type { BareFace, EdgeFace, Layout } from './faces.ts';
+import { straightened } from './kinetics.ts';
+import { closeNetwork } from './operator.ts';
+import type { Network } from './operator.ts';
+import type { Electrode, FieldProblem } from './problem.ts';
+
+/**
+ * A uniform grid loses 0.354 of a cell at every edge of bare metal. This share of a cell's conductance,
+ * given to the face beside the edge, makes good for it: calibrated once on the exact channel of two strips.
+ */
+const EDGE_SHARE = 0.187;
+
+/** A way from metal into a cell. */
+export interface Lead {
+  /** cell, by its place in the network's arrays */
+  readonly n: number;
+  /** S */
+  readonly conductance: number;
+  /** V, what the metal offers behind its surface law */
+  readonly potential: number;
+  /** bare faces that share the current, by index */
+  readonly faces: readonly number[];
+}
+
+/** Potential of each metal: the voltage is shared out so that the cathode stands at 0. */
+const metalVolts = (electrode: Electrode, volts: number): number => (electrode === 'anode' ? volts : 0);
+
+/**
+ * All ways from metal into the bath, straightened about the current densities of the last step.
+ * @param densities A/m² leaving the metal, by bare face
+ */
+export function leadsOf(
+  problem: FieldProblem,
+  { bare, edges }: Layout,
+  { nx, ny, start }: Network,
+  densities: Float64Array,
+): readonly Lead[] {
+  const { conductivity, kinetics, volts, edgeCorrection = true } = problem;
+  const cellOf = ({ i, j, k }: BareFace): number => start + i + nx * (j + ny * k);
+  const direct = bare.map((face, index): Lead => {
+    const { resistance, offset } = straightened(kinetics[face.electrode], densities[index] as number);
+    return {
+      n: cellOf(face),
+      conductance: face.area / (face.depth / conductivity + resistance),
+      potential: metalVolts(face.electrode, volts) - offset,
+      faces: [index],
+    };
+  });
+  if (!edgeCorrection) return direct;
+  const beside = edges.map((edge: EdgeFace): Lead => {
+    const own = edge.beside.map((index) => densities[index] as number);
+    const mean = own.reduce((sum, one) => sum + one, 0) / own.length;
+    const { resistance, offset } = straightened(kinetics[edge.electrode], mean);
+    // polarisation takes the edge's sharpness away
+    const share = EDGE_SHARE / (1 + (conductivity * resistance) / (2 * edge.depth));
+    return {
+      n: cellOf(edge),
+      conductance: (share * edge.area) / (edge.depth / conductivity + resistance),
+      potential: metalVolts(edge.electrode, volts) - offset,
+      faces: edge.beside,
+    };
+  });
+  return [...direct, ...beside];
+}
+
+/**
+ * Joins metal to the bath.
+ * @returns right side, A
+ */
+export function joinMetal(network: Network, leads: readonly Lead[]): Float64Array {
+  const f = new Float64Array(network.length);
+  network.diagonal.fill(0);
+  for (const { n, conductance, potential } of leads) {
+    network.diagonal[n] = (network.diagonal[n] as number) + conductance;
+    f[n] = (f[n] as number) + conductance * potential;
+  }
+  closeNetwork(network);
+  return f;
+}
+
+/** Current from each bare face into the bath, A; what passes beside an edge is handed back to its faces. */
+export function currentsOf(leads: readonly Lead[], potentials: Float64Array, faces: number): Float64Array {
+  const currents = new Float64Array(faces);
+  for (const { n, conductance, potential, faces: own } of leads) {
+    const each = (conductance * (potential - (potentials[n] as number))) / own.length;
+    for (const face of own) currents[face] = (currents[face] as number) + each;
+  }
+  return currents;
+}

@@ -1,0 +1,146 @@
+import { conjugateGradients } from './conjugate-gradients.ts';
+import { layoutOf } from './faces.ts';
+import type { BareFace, Layout } from './faces.ts';
+import { gridOf } from './grid.ts';
+import type { Grid } from './grid.ts';
+import { isStraight } from './kinetics.ts';
+import { currentsOf, joinMetal, leadsOf } from './metal.ts';
+import type { Lead } from './metal.ts';
+import { bathNetwork } from './operator.ts';
+import type { Network } from './operator.ts';
+import type { FieldProblem } from './problem.ts';
+
+/** Current through one bare face of a cell. Lengths in m. */
+export interface FaceCurrent extends Omit<BareFace, 'i' | 'j' | 'k' | 'depth'> {
+  readonly y: number;
+  readonly z: number;
+  readonly width: number;
+  readonly height: number;
+  /** A/m² leaving the metal */
+  readonly density: number;
+}
+
+export interface FieldSolution {
+  /** volts over current, ohm */
+  readonly resistance: number;
+  /** A */
+  readonly current: number;
+  readonly faces: readonly FaceCurrent[];
+  /** sum of all currents over the anode's: 0 but for what was not solved */
+  readonly balance: number;
+  readonly iterations: number;
+  readonly relativeResidual: number;
+  readonly converged: boolean;
+  readonly stopped: boolean;
+  readonly cells: number;
+  /** V, by cell: columns, rows, layers */
+  readonly potentials: Float64Array;
+  readonly grid: Grid;
+  /** W lost in the bath, in its surfaces and in their straightened laws */
+  readonly dissipation: number;
+}
+
+export interface FieldOptions {
+  /** residual over right side */
+  readonly tolerance?: number;
+  /** told how far it is, 0 to 1; true stops it */
+  readonly shouldStop?: (share: number) => boolean;
+}
+
+/** Steps of the surface law; each straightens it about the last. */
+const LAW_STEPS = 30;
+/** Change of any density over the mean at which the law is met. */
+const LAW_TOLERANCE = 1e-6;
+
+/** Power lost between cells and between metal and cells, W. */
+function dissipated(
+  { nx, ny, start, length, tx, ty, tz }: Network,
+  leads: readonly Lead[],
+  u: Float64Array,
+): number {
+  const layer = nx * ny;
+  let sum = 0;
+  const squared = (difference: number): number => difference * difference;
+  for (let n = start; n < length - start; n += 1) {
+    const here = u[n] as number;
+    sum +=
+      (tx[n] as number) * squared(here - (u[n + 1] as number)) +
+      (ty[n] as number) * squared(here - (u[n + nx] as number)) +
+      (tz[n] as number) * squared(here - (u[n + layer] as number));
+  }
+  for (const { n, conductance, potential } of leads)
+    sum += conductance * squared(potential - (u[n] as number));
+  return sum;
+}
+
+function facesOf({ bare }: Layout, { y, z }: Grid, currents: Float64Array): readonly FaceCurrent[] {
+  return bare.map(({ j, k, plate, electrode, side, area }, n) => ({
+    plate,
+    electrode,
+    side,
+    area,
+    y: y.centres[j] as number,
+    z: z.centres[k] as number,
+    width: y.sizes[j] as number,
+    height: z.sizes[k] as number,
+    density: (currents[n] as number) / area,
+  }));
+}
+
+/**
+ * Solves the cell: where the current goes, and how hard it is.
+ * @param problem without faults
+ */
+export function solveField(problem: FieldProblem, options: FieldOptions = {}): FieldSolution {
+  const { tolerance = 1e-8, shouldStop = () => false } = options;
+  const grid = gridOf(problem);
+  const layout = layoutOf(problem, grid);
+  const network = bathNetwork(grid, layout, problem.conductivity);
+  const u = new Float64Array(network.length).fill(
+    problem.volts / 2,
+    network.start,
+    network.length - network.start,
+  );
+  const areas = layout.bare.map(({ area }) => area);
+  const law = Object.values(problem.kinetics).every(isStraight) ? 1 : LAW_STEPS;
+  let densities = new Float64Array(layout.bare.length);
+  let iterations = 0;
+  for (let step = 1; ; step += 1) {
+    const leads = leadsOf(problem, layout, network, densities);
+    const f = joinMetal(network, leads);
+    // a law that is still moving needs no more digits than it moves
+    const solved = conjugateGradients(network, f, u, {
+      tolerance,
+      shouldStop: (_, relative) =>
+        shouldStop((step - 1 + Math.min(1, Math.log(relative) / Math.log(tolerance))) / law),
+    });
+    iterations = Math.max(iterations, solved.iterations);
+    const currents = currentsOf(leads, u, layout.bare.length);
+    const next = currents.map((current, n) => current / (areas[n] as number));
+    const anode = layout.bare.reduce(
+      (sum, { electrode }, n) => sum + (electrode === 'anode' ? (currents[n] as number) : 0),
+      0,
+    );
+    const mean =
+      anode / areas.reduce((sum, area, n) => sum + (layout.bare[n]?.electrode === 'anode' ? area : 0), 0);
+    const moved = next.reduce((most, one, n) => Math.max(most, Math.abs(one - (densities[n] as number))), 0);
+    densities = next;
+    if (step >= law || moved <= LAW_TOLERANCE * Math.abs(mean) || solved.stopped || !solved.converged) {
+      const all = currents.reduce((sum, current) => sum + current, 0);
+      return {
+        resistance: problem.volts / anode,
+        current: anode,
+        faces: facesOf(layout, grid, currents),
+        balance: Math.abs(all / anode),
+        iterations,
+        relativeResidual: solved.relativeResidual,
+        converged: solved.converged && (law === 1 || moved <= 1e-3 * Math.abs(mean)),
+        stopped: solved.stopped,
+        cells: grid.cells,
+        potentials: u.subarray(network.start, network.length - network.start),
+        grid,
+        dissipation: dissipated(network, leads, u),
+      };
+    }
+  }
+}
