@@ -59,6 +59,11 @@ export const published = {
   anchors: { title: 'Etch-depth anchors, independent arithmetic', how: 'own' },
   heatTable: { title: 'Bath heating table, independent arithmetic', how: 'own' },
   wasteTable: { title: 'Treatment table, independent arithmetic', how: 'own' },
+  closedForms: {
+    title:
+      'Primary current distribution: closed forms in 30 digits and graded finite volumes, worked out apart',
+    how: 'own',
+  },
   gasTable: { title: 'Gas table, independent arithmetic', how: 'own' },
   fieldCases: { title: 'Three-dimensional field cases, independent solvers', how: 'own' },
 } as const satisfies Record<string, Publication>;

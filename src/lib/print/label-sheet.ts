@@ -8,14 +8,14 @@ import { faces, ink, mm, pageSizes } from './paper.ts';
 import { place } from './place.ts';
 
 /** A sheet of labels lies on its side: two and two, the tallest label's height apart. mm */
-export const sheetOfLabels = { columns: 2, rows: 2, gutter: 4, tallest: 90, margin: 10 } as const;
+export const sheetOfLabels = { columns: 2, rows: 2, apart: 4, tallest: 90, margin: 10 } as const;
 /** Labels on a sheet. */
 export const places = sheetOfLabels.columns * sheetOfLabels.rows;
 
 /** Upper left corner of a place, mm from the safe area's: row by row. */
 export const placeOf = (n: number): { readonly x: number; readonly y: number } => ({
-  x: (n % sheetOfLabels.columns) * (label.width + sheetOfLabels.gutter),
-  y: Math.floor(n / sheetOfLabels.columns) * (sheetOfLabels.tallest + sheetOfLabels.gutter),
+  x: (n % sheetOfLabels.columns) * (label.width + sheetOfLabels.apart),
+  y: Math.floor(n / sheetOfLabels.columns) * (sheetOfLabels.tallest + sheetOfLabels.apart),
 });
 
 /** Place on its sheet, and sheet, of each of so many labels, when the first places are used already. */

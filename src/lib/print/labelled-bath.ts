@@ -4,7 +4,7 @@ import type { MetalFamily } from '../core/facts/metals.ts';
 import type { MetalGroup } from '../core/facts/metal-groups.ts';
 import type { FigureId } from '../core/plan/outcome.ts';
 import type { Plan } from '../core/plan/plan.ts';
-import { neverFamily } from '../core/rules/never-mix.ts';
+import { neverFamily } from '../core/rules/asks.ts';
 import { fromSi } from '../core/units/convert.ts';
 import { plain } from '../core/units/format.ts';
 import { dissolvedNames, labelTexts } from '../words/papers.ts';

@@ -39,8 +39,8 @@ describe('places on a sheet', () => {
   test('leave no label over another', () => {
     for (let n = 0; n < places; n += 1) {
       const { x, y } = placeOf(n);
-      expect(x % (label.width + sheetOfLabels.gutter)).toBe(0);
-      expect(y % (sheetOfLabels.tallest + sheetOfLabels.gutter)).toBe(0);
+      expect(x % (label.width + sheetOfLabels.apart)).toBe(0);
+      expect(y % (sheetOfLabels.tallest + sheetOfLabels.apart)).toBe(0);
     }
     expect(new Set([0, 1, 2, 3].map((n) => JSON.stringify(placeOf(n)))).size).toBe(4);
   });
@@ -71,7 +71,7 @@ describe.each(['A4', 'Letter'] as const)('labels on %s', (paper) => {
 
   test('leave the used places empty and keep every word inside its frame and off the edge', () => {
     const [first, second] = pages as [Page, Page];
-    const right = sheetOfLabels.margin + 2 * label.width + sheetOfLabels.gutter;
+    const right = sheetOfLabels.margin + 2 * label.width + sheetOfLabels.apart;
     const inLabels = (page: Page) => page.items.filter(({ x, text }) => x < right && text.trim() !== '');
     const { y: secondRow } = placeOf(2);
     expect(inLabels(first).every(({ y }) => y > sheetOfLabels.margin + secondRow)).toBe(true);

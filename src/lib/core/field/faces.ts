@@ -1,5 +1,6 @@
 import type { Axis, Grid } from './grid.ts';
 import { lineAt } from './grid.ts';
+import { isNothing } from './problem.ts';
 import type { Bare, Electrode, FieldProblem, Plate, Rect, Side } from './problem.ts';
 
 /** A face of a cell that lies on bare metal. */
@@ -78,6 +79,11 @@ export function layoutOf({ plates }: FieldProblem, grid: Grid): Layout {
       const i = side === 'minus' ? front - 1 : back;
       if (i < 0 || i >= nx) continue;
       const first = bare.length;
+      const mask = plate.mask ?? 0;
+      const [from, to] =
+        side === 'minus'
+          ? span(grid.x, plate.x - mask, plate.x)
+          : [back, lineAt(grid.x, plate.x + plate.thickness + mask)];
       const at = new Map<number, number>();
       const faceAt = (j: number, k: number): BareFace => ({
         plate: n,
@@ -94,7 +100,8 @@ export function layoutOf({ plates }: FieldProblem, grid: Grid): Layout {
           if (isBare(plate, plate.bare[side], grid.y.centres[j] as number, grid.z.centres[k] as number)) {
             at.set(j + ny * k, bare.length);
             bare.push(faceAt(j, k));
-          }
+          } else if (!isNothing(plate.bare[side]))
+            for (let layer = from; layer < to; layer += 1) solid[layer + nx * (j + ny * k)] = 1;
       const beside = new Map<number, number[]>();
       for (let f = first; f < bare.length; f += 1) {
         const { j, k } = bare[f] as BareFace;

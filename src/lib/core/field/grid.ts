@@ -83,7 +83,12 @@ export function gridOf({ box, plates, spacing, growth = 1 }: FieldProblem): Grid
   const outlines = plates.map(({ outline }) => outline);
   const x = axis(
     box.length,
-    plates.flatMap((plate) => [plate.x, plate.x + plate.thickness]),
+    plates.flatMap(({ x: at, thickness, mask = 0 }) => [
+      at - mask,
+      at,
+      at + thickness,
+      at + thickness + mask,
+    ]),
     spacing,
     growth,
   );

@@ -36,6 +36,8 @@ export interface Plate {
   readonly x: number;
   /** 0 for a sheet that is thin against a cell; else solid, its sides insulated */
   readonly thickness: number;
+  /** thickness of the resist, where it is not thin against a cell: bare metal lies at its foot */
+  readonly mask?: number;
   readonly outline: Rect;
   readonly bare: Readonly<Record<Side, Bare>>;
 }
@@ -100,11 +102,11 @@ export function faultsOf({ box, plates, spacing, conductivity, volts }: FieldPro
     .filter(([, found]) => !(found > 0))
     .map(([field, found]) => ({ id: 'notPositive', field, found }));
   plates.forEach((plate, n) => {
-    const { outline, x, thickness } = plate;
+    const { outline, x, thickness, mask = 0 } = plate;
     for (const [found, most] of [
       [outline.y1, box.width],
       [outline.z1, box.fill],
-      [x + thickness, box.length],
+      [x + thickness + (isNothing(plate.bare.plus) ? 0 : mask), box.length],
       [-outline.y0, 0],
       [-outline.z0, 0],
       [-x, 0],

@@ -1,5 +1,5 @@
 import { isBitable, metals } from '../facts/metals.ts';
-import { findSalt } from '../facts/salts.ts';
+import { findBoughtSalt, findSalt } from '../facts/salts.ts';
 import type { Situation } from './rule.ts';
 
 /** Questions that several rules ask. */
@@ -16,3 +16,7 @@ export const hasChloride = ({ bath }: Situation): boolean => findSalt(bath.salt)
 export const hasAmmonium = ({ bath }: Situation): boolean => findSalt(bath.salt)?.facts.cation === 'ammonium';
 
 export const hasNitrate = ({ bath }: Situation): boolean => findSalt(bath.salt)?.facts.anion === 'nitrate';
+
+/** Which pair of dangers a bath carries. @param salt id as bought */
+export const neverFamily = (holdsSilver: boolean, salt: string): string =>
+  holdsSilver ? 'never-silver' : `never-${findBoughtSalt(salt)?.facts.anion ?? 'nitrate'}`;
