@@ -19,6 +19,7 @@ export const awayTexts = {
   look: 'Before you close it',
   lookHint: 'Smell with a hand, waving towards you. Dip pH paper, if you have some.',
   worn: 'How old it is',
+  signs: 'Colour and smell',
   keep: 'Keep it',
   handOver: 'Hand it over, untreated',
   ask: 'Ask your local service',
@@ -173,6 +174,16 @@ export function doseSteps(dose: NonNullable<Away['dose']>): readonly string[] {
     ...end,
   ];
 }
+
+/** What a bath looks and smells like, and what that means. */
+export const signLines: readonly string[] = [
+  'Blue or green: copper is in it. Usual.',
+  'White cloud over silver: chloride got in, from tap water or salt. The bite slows; hand it over.',
+  'Rust brown mud: iron, from clips or a steel plate. Let it settle.',
+  'Yellow, clear: may be chromate from stainless steel. Do not touch it: Help, “My bath went yellow”.',
+  'Black specks or grey moss in a silver bath: silver off the plate. A black crust or mirror is another thing: touch nothing.',
+  'Pool smell: chlorine. Leave, air the room. Ammonia smell: keep silver away from it.',
+];
 
 /** On the shelf, of a bath that is worn. */
 export const wornMark = 'Worn: retire it, hand it over.';

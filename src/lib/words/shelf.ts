@@ -57,8 +57,12 @@ export function bathEventText(event: { readonly type: string; readonly [key: str
   switch (event.type) {
     case 'mixed':
       return `Mixed: ${number('waterMl')} mL of water, ${number('strength')} g/L`;
-    case 'used':
-      return `Used: ${number('chargeAh')} A·h`;
+    case 'used': {
+      const took = Object.entries(event['tookMg'] as Readonly<Record<string, number>>)
+        .filter(([, mg]) => mg > 0)
+        .map(([element, mg]) => `, ${element} ${plain(mg, 2)} mg`);
+      return `Used: ${number('chargeAh')} A·h${took.join('')}`;
+    }
     case 'topped-up':
       return `Topped up: ${number('waterMl')} mL of water, ${number('saltG')} g of salt`;
     case 'moved':
