@@ -14,7 +14,7 @@ interface Level {
 }
 
 /** Aggregates move too little of a smooth error; this makes good for it. */
-const OVER = 1.8;
+const OVER = 1.5;
 /** Cells of a level that sweeps alone solve well enough. */
 const FEW = 60;
 const SWEEPS_AT_END = 12;

@@ -15,8 +15,8 @@ export interface Grid {
   readonly cells: number;
 }
 
-/** Two lines nearer than this are one, m. */
-const SAME = 1e-7;
+/** Lines nearer to each other than this share of a cell are drawn as one, midway: a sliver between them would cost more than it tells. */
+const NEAR = 1 / 8;
 
 /** Sizes of cells that grow away from the fine ends of a stretch, scaled to fill it. */
 function graded(length: number, spacing: number, growth: number, fineEnds: number): readonly number[] {
@@ -38,12 +38,21 @@ function graded(length: number, spacing: number, growth: number, fineEnds: numbe
  * @param stops where something begins or ends, m
  */
 function axis(length: number, stops: readonly number[], spacing: number, growth: number): Axis {
-  const inside = stops.filter((stop) => stop > SAME && stop < length - SAME).toSorted((a, b) => a - b);
-  const ends = [0, ...inside.filter((stop, i) => i === 0 || stop - (inside[i - 1] as number) > SAME), length];
-  const atWall = (n: number): boolean => stops.some((stop) => Math.abs(stop - (ends[n] as number)) <= SAME);
+  const near = spacing * NEAR;
+  const inside = stops.filter((stop) => stop > near && stop < length - near).toSorted((a, b) => a - b);
+  const together: number[][] = [];
+  for (const stop of inside) {
+    const last = together.at(-1);
+    if (last && stop - (last[0] as number) < near) last.push(stop);
+    else together.push([stop]);
+  }
+  const middles = together.map((own) => own.reduce((sum, stop) => sum + stop, 0) / own.length);
+  const ends = [0, ...middles, length];
+  const isFine = (n: number): boolean =>
+    (n > 0 && n < ends.length - 1) || stops.some((stop) => Math.abs(stop - (ends[n] as number)) <= near);
   const sizes = ends.slice(1).flatMap((end, n) => {
     const start = ends[n] as number;
-    const [low, high] = [atWall(n), atWall(n + 1)];
+    const [low, high] = [isFine(n), isFine(n + 1)];
     const cells = graded(end - start, spacing, growth, Number(low) + Number(high));
     return high && !low ? cells.toReversed() : cells;
   });
