@@ -4,6 +4,7 @@ import { faultLine, shown } from '../lib/core/plan/fault.ts';
 import type { Fault } from '../lib/core/plan/fault.ts';
 import { jobJsonSchema, parseJob } from '../lib/core/plan/job-input.ts';
 import type { JobInput } from '../lib/core/plan/job-input.ts';
+import { solveCell } from '../lib/core/cell/solved-field.ts';
 import { planJob } from '../lib/core/plan/plan-job.ts';
 import { settingsText } from '../lib/link/settings-text.ts';
 import { shortCode } from '../lib/link/short-code.ts';
@@ -80,7 +81,7 @@ async function run(argv: readonly string[]): Promise<number> {
     print(jobJsonSchema());
     return exit.plan;
   }
-  const plan = planJob(await readJob(file));
+  const plan = planJob(await readJob(file), solveCell);
   const refused = plan.refusals.length > 0;
   if (command === 'plan' || refused) print(printPlan(plan));
   if (refused) return exit.refused;

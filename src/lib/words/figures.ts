@@ -23,6 +23,7 @@ export const figureNames: Readonly<Record<FigureId, string>> = {
   undercut: 'Undercut, each side',
   thinnest_line: 'Thinnest resist line that lasts',
   mass_removed: 'Metal removed',
+  evenness: 'Evenness: shallow parts over deep parts',
   heating_rate: 'Warming, without cooling',
   bath_temperature_end: 'Bath at the end',
   minutes_to_warn_temperature: 'Bath at 35 °C after',
@@ -81,6 +82,7 @@ export const inputNames: Readonly<Record<string, string>> = {
   chlorine_share: 'share of the current that may make chlorine',
   air_mixing: 'how badly the air mixes, factor',
   hydrogen_air_form: 'fresh air for each ampere',
+  solved_field: 'cell solved in three dimensions, grid',
   free_chloride: 'chloride left over',
   plan_ceiling: 'highest volts of any plan',
   land_reserve: 'resist that still holds',
@@ -109,6 +111,11 @@ export const inputNames: Readonly<Record<string, string>> = {
 export const remarkTexts: Readonly<Record<string, string>> = {
   'closed-form':
     'Closed form, gap/(k·A) with end allowance, not a solved field: range widened for where the bare parts lie.',
+  'solved-field':
+    'Solved in three dimensions for this piece, plate and tub; walls, floor and surface insulate. A round tub counts as the square of its floor.',
+  'where-bare':
+    'Where the bare parts lie is not known without a drawing: scattered over the face and close together are both solved, and both lie inside the range.',
+  'averaged-2-mm': 'Averaged over 2 mm; edges bite deeper still. Model, not measured.',
   'above-one-percent': 'Constituents above 1 %, shares summing to one (ASTM G102).',
   'parts-immersed':
     'Tub to the line, less the liquid that pieces and plate push aside (plate taken 1 mm thick).',

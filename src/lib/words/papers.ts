@@ -90,7 +90,10 @@ export const figureGroups: readonly { readonly title: string; readonly ids: read
       'conductivity',
     ],
   },
-  { title: 'Depth', ids: ['depth', 'undercut', 'thinnest_line', 'mass_removed', 'equivalent_weight'] },
+  {
+    title: 'Depth',
+    ids: ['depth', 'evenness', 'undercut', 'thinnest_line', 'mass_removed', 'equivalent_weight'],
+  },
   {
     title: 'Heat and gas',
     ids: [

@@ -58,7 +58,7 @@ export function bathEventText(event: { readonly type: string; readonly [key: str
     case 'mixed':
       return `Mixed: ${number('waterMl')} mL of water, ${number('strength')} g/L`;
     case 'used': {
-      const took = Object.entries(event['tookMg'] as Readonly<Record<string, number>>)
+      const took = Object.entries((event['tookMg'] ?? {}) as Readonly<Record<string, number>>)
         .filter(([, mg]) => mg > 0)
         .map(([element, mg]) => `, ${element} ${plain(mg, 2)} mg`);
       return `Used: ${number('chargeAh')} A·h${took.join('')}`;

@@ -1,5 +1,6 @@
 import type { Fault } from '../core/plan/fault.ts';
 import type { Supply } from '../core/cell/setup.ts';
+import { rememberingSolver } from '../core/cell/solved-field.ts';
 import { parseJob } from '../core/plan/job-input.ts';
 import type { JobInput } from '../core/plan/job-input.ts';
 import { planJob } from '../core/plan/plan-job.ts';
@@ -20,12 +21,14 @@ export interface Planned {
   readonly faults: readonly Fault[];
 }
 
+const solve = rememberingSolver();
+
 /**
  * Plans the job with its knobs as the plan proposes them: what the maker will set is what the figures,
  * the first look and the cautions are for.
  */
 function planAsProposed(job: JobInput): Plan {
-  const typed = planJob(job);
+  const typed = planJob(job, solve);
   const { settings } = typed;
   if (settings === null) return typed;
   const { kind, showsAmps, leads } = job.supply;
@@ -44,7 +47,7 @@ function planAsProposed(job: JobInput): Plan {
           volts: si<'voltage'>(settings.volts),
           maxAmps: job.supply.control === 'volts' ? job.supply.maxAmps : job.supply.amps,
         };
-  return planJob({ ...job, supply });
+  return planJob({ ...job, supply }, solve);
 }
 
 /** Plans a draft whose bare area and later answers may still be open. */

@@ -44,7 +44,7 @@ test('every kind of event has its line', () => {
   ];
   expect(bath.map((event) => bathEventText(event))).toEqual([
     'Mixed: 980 mL of water, 60 g/L',
-    'Used: 0.4 A·h',
+    'Used: 0.4 A·h, Ag 120 mg',
     'Topped up: 20 mL of water, 1 g of salt',
     'Moved: shed',
     'Noted: clear',

@@ -2,6 +2,7 @@ import { si } from '../units/quantity.ts';
 import type { Area, Conductivity, Resistance } from '../units/quantity.ts';
 import { bareShare } from './setup.ts';
 import type { Faces, Setup } from './setup.ts';
+import type { SolvedField } from './solved-field.ts';
 import { boxOf, immersedHeight } from './tub.ts';
 
 /**
@@ -57,6 +58,27 @@ function shiftOf({ piece, cathode, tub }: Setup): number {
   if (!piece.at || tub.kind === 'jug') return Math.abs(cathode.sideways);
   const box = boxOf(tub);
   return Math.hypot(piece.at.y - (box.width / 2 + cathode.sideways), piece.at.z - box.fill / 2);
+}
+
+/** Geometry and immersion of a bench against the drawing, and the grid: of the logarithm. */
+const SOLVED_SPREAD = 0.05;
+/** A bare face up to the edge of a sheet, its back insulated: the grid sees that edge least well. */
+const TO_THE_EDGE = 0.08;
+
+/**
+ * Resistance of the bath between piece and plate, from the solved field.
+ * @param field both ends of where the bare parts may lie
+ */
+export function solvedResistance(
+  { scattered, compact }: SolvedField,
+  { piece }: Setup,
+  conductivity: Conductivity,
+): ClosedForm {
+  const edge = piece.faces === 'both' ? 0 : TO_THE_EDGE / 2;
+  return {
+    resistance: si<'resistance'>(Math.sqrt(scattered * compact) / conductivity),
+    spread: Math.hypot(SOLVED_SPREAD, edge, Math.log(compact / scattered) / (2 * Z95)),
+  };
 }
 
 /**

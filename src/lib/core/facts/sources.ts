@@ -76,6 +76,10 @@ export const sources = {
       'Uncertainty budget of a first job: engineering estimate made for this work, not validated on etched pieces',
     how: 'own',
   },
+  fieldSolver: {
+    title: 'Field solver made for this work, held to closed forms and to independent solvers',
+    how: 'own',
+  },
   undercutSimulation: {
     title: 'Boundary-element runs of a masked slot made for this work, ±0.005',
     how: 'own',

@@ -1,7 +1,7 @@
 import { multigrid } from './cycle.ts';
 import { apply, residual } from './operator.ts';
 import type { Network } from './operator.ts';
-import type { Sizes } from './transfer.ts';
+import type { Axes } from './transfer.ts';
 
 export interface Solved {
   readonly iterations: number;
@@ -31,13 +31,13 @@ function dot({ start, length }: Network, a: Float64Array, b: Float64Array): numb
  */
 export function conjugateGradients(
   network: Network,
-  sizes: Sizes,
+  axes: Axes,
   f: Float64Array,
   u: Float64Array,
   { tolerance = 1e-8, most = 100, shouldStop = () => false }: SolveOptions = {},
 ): Solved {
   const { start, length } = network;
-  const precondition = multigrid(network, sizes);
+  const precondition = multigrid(network, axes);
   const [r, z, p, q] = [0, 1, 2, 3].map(() => new Float64Array(length)) as [
     Float64Array,
     Float64Array,

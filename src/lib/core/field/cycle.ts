@@ -2,7 +2,7 @@ import { residual } from './operator.ts';
 import type { Network } from './operator.ts';
 import { sweepBackward, sweepForward } from './smoother.ts';
 import { coarsen, prolongate, restrict } from './transfer.ts';
-import type { Sizes, Step } from './transfer.ts';
+import type { Axes, Step } from './transfer.ts';
 
 interface Level {
   readonly network: Network;
@@ -30,12 +30,12 @@ export type Preconditioner = (r: Float64Array, z: Float64Array) => void;
  * An aggregation multigrid for one network.
  * @param finest its arrays are read, never written
  */
-export function multigrid(finest: Network, sizes: Sizes): Preconditioner {
+export function multigrid(finest: Network, axes: Axes): Preconditioner {
   const steps: Step[] = [];
-  for (let network = finest, own = sizes; cellsOf(network) > FEW;) {
+  for (let network = finest, own = axes; cellsOf(network) > FEW;) {
     const step = coarsen(network, own);
     steps.push(step);
-    [network, own] = [step.coarse, step.sizes];
+    [network, own] = [step.coarse, step.axes];
   }
   const networks = [finest, ...steps.map(({ coarse }) => coarse)];
   const levels: readonly Level[] = networks.map((network, n) => ({

@@ -6,6 +6,8 @@ export interface Axis {
   readonly lines: Float64Array;
   readonly sizes: Float64Array;
   readonly centres: Float64Array;
+  /** 1 at lines where something begins or ends */
+  readonly fixed: Uint8Array;
 }
 
 export interface Grid {
@@ -60,8 +62,10 @@ function axis(length: number, stops: readonly number[], spacing: number, growth:
   sizes.forEach((size, i) => {
     lines[i + 1] = (lines[i] as number) + size;
   });
+  const fixed = Uint8Array.from(lines, (line) => Number(ends.some((end) => Math.abs(end - line) < 1e-9)));
   return {
     lines,
+    fixed,
     sizes: Float64Array.from(sizes),
     centres: Float64Array.from(sizes, (size, i) => (lines[i] as number) + size / 2),
   };

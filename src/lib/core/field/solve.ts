@@ -101,7 +101,7 @@ export function solveField(problem: FieldProblem, options: FieldOptions = {}): F
     network.start,
     network.length - network.start,
   );
-  const sizes = [grid.x.sizes, grid.y.sizes, grid.z.sizes] as const;
+  const axes = [grid.x, grid.y, grid.z] as const;
   const areas = layout.bare.map(({ area }) => area);
   const law = Object.values(problem.kinetics).every(isStraight) ? 1 : LAW_STEPS;
   let densities = new Float64Array(layout.bare.length);
@@ -110,7 +110,7 @@ export function solveField(problem: FieldProblem, options: FieldOptions = {}): F
     const leads = leadsOf(problem, layout, network, densities);
     const f = joinMetal(network, leads);
     // a law that is still moving needs no more digits than it moves
-    const solved = conjugateGradients(network, sizes, f, u, {
+    const solved = conjugateGradients(network, axes, f, u, {
       tolerance,
       shouldStop: (_, relative) =>
         shouldStop((step - 1 + Math.min(1, Math.log(relative) / Math.log(tolerance))) / law),

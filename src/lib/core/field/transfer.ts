@@ -1,8 +1,12 @@
 import { closeNetwork, emptyNetwork } from './operator.ts';
 import type { Network } from './operator.ts';
 
-/** Sizes of the cells along each axis, m. */
-export type Sizes = readonly [Float64Array, Float64Array, Float64Array];
+/** The cells along one axis: their sizes, m, and 1 at lines where metal or mask begins or ends. */
+export interface Cells {
+  readonly sizes: Float64Array;
+  readonly fixed: Uint8Array;
+}
+export type Axes = readonly [Cells, Cells, Cells];
 /** For each cell along an axis, the aggregate that takes it. */
 type Parents = readonly [Int32Array, Int32Array, Int32Array];
 
@@ -11,21 +15,31 @@ export interface Step {
   readonly fine: Network;
   readonly coarse: Network;
   readonly parents: Parents;
-  readonly sizes: Sizes;
+  readonly axes: Axes;
 }
 
-/** Neighbours along one axis are paired while the pair is no longer than this. */
-function paired(sizes: Float64Array, longest: number): { parents: Int32Array; sizes: Float64Array } {
+interface Paired {
+  readonly parents: Int32Array;
+  readonly cells: Cells;
+}
+
+/**
+ * Neighbours along one axis are paired while the pair is no longer than this.
+ * @param apart a pair may not lie on both sides of a fixed line
+ */
+function paired({ sizes, fixed }: Cells, longest: number, apart: boolean): Paired {
   const parents = new Int32Array(sizes.length);
   const merged: number[] = [];
+  const lines: number[] = [fixed[0] as number];
   for (let i = 0; i < sizes.length;) {
     const pair = (sizes[i] as number) + (sizes[i + 1] ?? Infinity);
-    const taken = pair <= longest ? 2 : 1;
+    const taken = pair <= longest && !(apart && fixed[i + 1] === 1) ? 2 : 1;
     for (let n = 0; n < taken; n += 1) parents[i + n] = merged.length;
     merged.push(taken === 2 ? pair : (sizes[i] as number));
     i += taken;
+    lines.push(fixed[i] as number);
   }
-  return { parents, sizes: Float64Array.from(merged) };
+  return { parents, cells: { sizes: Float64Array.from(merged), fixed: Uint8Array.from(lines) } };
 }
 
 /** A pair may be this much longer than twice the smallest cell: snapped cells differ a little. */
@@ -33,20 +47,21 @@ const SLACK = 1.5;
 
 /**
  * Aggregates of up to 2 × 2 × 2 cells. Only neighbours about as small as the smallest are joined, so that
- * long flat cells are not made longer: without this a graded grid would need five times the steps.
+ * long flat cells are not made longer; and none across a plate or the edge of a mask while there are others
+ * to join: the two sides of a board have nothing to do with each other.
  */
-function aggregates(sizes: Sizes): { parents: Parents; sizes: Sizes } {
-  const divisible = sizes.filter((own) => own.length > 1);
-  for (let longest = 2 * SLACK * Math.min(...divisible.map((own) => Math.min(...own))); ; longest *= 2) {
-    const [x, y, z] = sizes.map((own) => paired(own, longest)) as [
-      ReturnType<typeof paired>,
-      ReturnType<typeof paired>,
-      ReturnType<typeof paired>,
-    ];
-    const before = sizes.reduce((product, own) => product * own.length, 1);
-    const after = x.sizes.length * y.sizes.length * z.sizes.length;
-    if (after <= 0.5 * before || after === 1)
-      return { parents: [x.parents, y.parents, z.parents], sizes: [x.sizes, y.sizes, z.sizes] };
+function aggregates(axes: Axes): { parents: Parents; axes: Axes } {
+  const cellsIn = (own: readonly { readonly sizes: Float64Array }[]): number =>
+    own.reduce((product, { sizes }) => product * sizes.length, 1);
+  const divisible = axes.filter(({ sizes }) => sizes.length > 1);
+  const smallest = Math.min(...divisible.map(({ sizes }) => Math.min(...sizes)));
+  for (let longest = 2 * SLACK * smallest; ; longest *= 2) {
+    for (const apart of [true, false]) {
+      const [x, y, z] = axes.map((own) => paired(own, longest, apart)) as [Paired, Paired, Paired];
+      const after = cellsIn([x.cells, y.cells, z.cells]);
+      if (after <= 0.5 * cellsIn(axes) || after === 1)
+        return { parents: [x.parents, y.parents, z.parents], axes: [x.cells, y.cells, z.cells] };
+    }
   }
 }
 
@@ -55,11 +70,12 @@ function aggregates(sizes: Sizes): { parents: Parents; sizes: Sizes } {
  * (Galerkin, piecewise constant). Seven points stay seven points, and blocked faces and metal need no care
  * of their own.
  */
-export function coarsen(fine: Network, fineSizes: Sizes): Step {
-  const { parents, sizes } = aggregates(fineSizes);
+export function coarsen(fine: Network, fineAxes: Axes): Step {
+  const { parents, axes } = aggregates(fineAxes);
   const [px, py, pz] = parents;
   const { nx, ny, nz, start, tx, ty, tz, diagonal } = fine;
-  const coarse = emptyNetwork(sizes[0].length, sizes[1].length, sizes[2].length);
+  const [cx, cy, cz] = axes;
+  const coarse = emptyNetwork(cx.sizes.length, cy.sizes.length, cz.sizes.length);
   const layer = nx * ny;
   for (let k = 0; k < nz; k += 1)
     for (let j = 0; j < ny; j += 1) {
@@ -87,7 +103,7 @@ export function coarsen(fine: Network, fineSizes: Sizes): Step {
   // rounding leaves crumbs where no metal is
   for (let n = 0; n < coarse.length; n += 1) if ((coarse.diagonal[n] as number) < 0) coarse.diagonal[n] = 0;
   closeNetwork(coarse);
-  return { fine, coarse, parents, sizes };
+  return { fine, coarse, parents, axes };
 }
 
 /** Sums what the cells of each aggregate hold. */

@@ -2,7 +2,6 @@ import { countedFractions, equivalentWeight, valencesIn } from '../chemistry/all
 import { chargeToDissolve, dissolvedMass, layerMass, meanDepth } from '../chemistry/faraday.ts';
 import { recessedLimit } from '../cell/limiting-current.ts';
 import { operatingPoint } from '../cell/operating-point.ts';
-import { closedFormResistance } from '../cell/resistance.ts';
 import { warmGain } from '../chemistry/solution.ts';
 import { batchArea } from '../cell/setup.ts';
 import type { Setup, Supply } from '../cell/setup.ts';
@@ -14,7 +13,7 @@ import type { ElementSymbol } from '../facts/elements.ts';
 import { metals } from '../facts/metals.ts';
 import { AMPERE_HOUR } from '../units/constants.ts';
 import { si } from '../units/quantity.ts';
-import type { Area, Charge, Duration } from '../units/quantity.ts';
+import type { Area, Charge, Duration, Resistance } from '../units/quantity.ts';
 import { bathChain } from './bath-chain.ts';
 import type { Recipe } from './bath-chain.ts';
 import type { Draw, Pairing } from './budget.ts';
@@ -64,9 +63,16 @@ const stopped = (
 /**
  * Depth, current, time and what follows from them.
  * @param openArea bare metal of one piece
+ * @param resistance of the bath between piece and plate
  * @returns the chain, for one draw after another; `stopAt` null evaluates the run that reaches the wanted depth
  */
-export function cellChain(setup: Setup, pairing: Pairing, recipe: Recipe, openArea: Area) {
+export function cellChain(
+  setup: Setup,
+  pairing: Pairing,
+  recipe: Recipe,
+  openArea: Area,
+  resistance: Resistance,
+) {
   const { piece, supply } = setup;
   const metal = metals[pairing.metal];
   const { massPercent } = metal.composition;
@@ -74,7 +80,6 @@ export function cellChain(setup: Setup, pairing: Pairing, recipe: Recipe, openAr
   const density = metal.density.value * 1e3;
   const bare = batchArea(piece, openArea);
   const { solution } = recipe;
-  const { resistance } = closedFormResistance(setup, openArea, solution.conductivity);
   const thermal = thermalOf(setup);
   const gain = (rise: number) => warmGain(pairing.salt, setup.bath.temperature, rise);
   const inBath = metalIn(setup, new Map(countedFractions(massPercent)));

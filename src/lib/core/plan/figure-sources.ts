@@ -1,8 +1,10 @@
+import { rememberingSolver } from '../cell/solved-field.ts';
 import { metals } from '../facts/metals.ts';
 import type { BitableMetal } from '../facts/metals.ts';
 import { boughtSaltIds } from '../facts/salts.ts';
 import type { FigureId } from './outcome.ts';
 import type { JobInput } from './job-input.ts';
+import type { Plan } from './plan.ts';
 import { planJob } from './plan-job.ts';
 
 /**
@@ -13,18 +15,24 @@ import { planJob } from './plan-job.ts';
  */
 export function figureSources(jobs: readonly JobInput[]): Readonly<Record<string, readonly FigureId[]>> {
   const found = new Map<string, Set<FigureId>>();
+  const solve = rememberingSolver();
+  const note = ({ figures }: Plan): void => {
+    for (const [id, { working }] of Object.entries(figures))
+      for (const source of working.sources)
+        found.set(source, (found.get(source) ?? new Set()).add(id as FigureId));
+  };
   for (const job of jobs) {
+    // as a jug has it: the closed form stands in
+    note(planJob(job));
     for (const metal of Object.keys(metals) as BitableMetal[]) {
       for (const salt of boughtSaltIds) {
-        const { figures } = planJob({
+        const variant = {
           ...job,
           piece: { ...job.piece, metal },
           cathode: { ...job.cathode, metal },
           bath: { ...job.bath, salt },
-        });
-        for (const [id, { working }] of Object.entries(figures))
-          for (const source of working.sources)
-            found.set(source, (found.get(source) ?? new Set()).add(id as FigureId));
+        };
+        note(planJob(variant, solve));
       }
     }
   }

@@ -7,6 +7,7 @@ import type { Datum } from '../facts/datum.ts';
 import { molarVolume } from '../chemistry/gas.ts';
 import { boxOf } from '../cell/tub.ts';
 import type { Setup } from '../cell/setup.ts';
+import type { SolvedField } from '../cell/solved-field.ts';
 import type { Budget, Pairing } from './budget.ts';
 import { figureUnits } from './outcome.ts';
 import type { FigureId, Outcome } from './outcome.ts';
@@ -107,8 +108,15 @@ function given(
 }
 
 /** Inputs of all workings: the maker's own, the tables', the budget's medians, and earlier figures. */
-export function ledgerFor(setup: Setup, pairing: Pairing, budget: Budget, outcome: Outcome): Ledger {
+export function ledgerFor(
+  setup: Setup,
+  pairing: Pairing,
+  budget: Budget,
+  outcome: Outcome,
+  field: SolvedField | null = null,
+): Ledger {
   const entries: Record<string, Omit<WorkingInput, 'id'>> = { ...given(setup, pairing) };
+  if (field) entries['solved_field'] = table(field.spacing * 1e3, 'mm', 'computed', 'fieldSolver');
   for (const [id, input] of Object.entries(budget)) {
     entries[id] = { value: input.median, unit: input.unit, evidence: input.evidence, sources: input.sources };
   }

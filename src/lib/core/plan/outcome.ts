@@ -24,6 +24,7 @@ export const figureUnits = {
   undercut: 'um',
   thinnest_line: 'um',
   mass_removed: 'g',
+  evenness: '%',
   heating_rate: 'K/min',
   bath_temperature_end: 'degC',
   minutes_to_warn_temperature: 'min',

@@ -2,8 +2,9 @@ import { isBitable } from '../facts/metals.ts';
 import { practice } from '../facts/bench-facts.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
 import { dataVersion } from '../facts/version.ts';
-import { closedFormResistance } from '../cell/resistance.ts';
+import { closedFormResistance, solvedResistance } from '../cell/resistance.ts';
 import type { Supply } from '../cell/setup.ts';
+import type { CellSolver, SolvedField } from '../cell/solved-field.ts';
 import { blocks, watches } from '../rules/index.ts';
 import type { Situation } from '../rules/rule.ts';
 import { AMPERE_HOUR } from '../units/constants.ts';
@@ -31,11 +32,15 @@ import { workingOf } from './workings.ts';
 /** Longest wait before the first look, min: with an ammeter, and without. */
 const FIRST_LOOK = { counted: 5, byTime: 3 } as const;
 
+/** Solves nothing: the closed form stands in, and says so. */
+const unsolved: CellSolver = () => null;
+
 /**
  * Computes everything for a job. Pure: the same job gives the same plan, to the last digit.
+ * @param solve the cell's field; without it the closed form stands in
  * @returns a frozen plan; with refusals it carries no figures
  */
-export function planJob(job: JobInput): Plan {
+export function planJob(job: JobInput, solve: CellSolver = unsolved): Plan {
   const bench: Situation = { ...job, figures: {} };
   const refusals: Refusal[] = blocks.flatMap(({ id, step, applies }) => {
     const params = applies(bench);
@@ -46,7 +51,7 @@ export function planJob(job: JobInput): Plan {
     return frozen({ ...header(job), figures: {}, settings: null, cautions: [], refusals, instructions: [] });
   }
   const pairing = pairingOf(job.piece.metal, salt);
-  const { figures, settings } = compute(job, pairing);
+  const { figures, settings } = compute(job, pairing, solve);
   const situation: Situation = { ...job, figures };
   const cautions: Caution[] = watches.flatMap(({ id, step, signal, applies }) => {
     const params = applies(situation);
@@ -64,7 +69,11 @@ export function planJob(job: JobInput): Plan {
 
 const header = (job: JobInput) => ({ etchwright: 1, dataVersion, job }) as const;
 
-function compute(job: JobInput, pairing: Pairing): { figures: Figures; settings: Settings | null } {
+function compute(
+  job: JobInput,
+  pairing: Pairing,
+  solve: CellSolver,
+): { figures: Figures; settings: Settings | null } {
   const recipe = recipeOf(job, pairing.salt);
   const { openArea } = job.piece;
   if (openArea === null) {
@@ -74,7 +83,8 @@ function compute(job: JobInput, pairing: Pairing): { figures: Figures; settings:
     const ranges = rangesOf(budget, outcomeOf, middle);
     return { figures: figuresFrom(middle, ranges, ledgerFor(job, pairing, budget, middle)), settings: null };
   }
-  const evaluate = (supply: Supply) => assess({ ...job, supply }, pairing, recipe, openArea);
+  const field = solve(job, openArea);
+  const evaluate = (supply: Supply) => assess({ ...job, supply }, pairing, recipe, openArea, field);
   const typed = evaluate(job.supply);
   const proposal = proposeSupply(job, pairing.family, openArea, (supply) => evaluate(supply).middle);
   const proposed = evaluate(proposal);
@@ -88,12 +98,15 @@ function compute(job: JobInput, pairing: Pairing): { figures: Figures; settings:
 }
 
 /** The chain for one supply: quickly at the medians, or with ranges and workings. */
-function assess(job: JobInput, pairing: Pairing, recipe: Recipe, openArea: Area) {
-  const { spread } = closedFormResistance(job, openArea, recipe.solution.conductivity);
+function assess(job: JobInput, pairing: Pairing, recipe: Recipe, openArea: Area, field: SolvedField | null) {
+  const { conductivity } = recipe.solution;
+  const { resistance, spread } = field
+    ? solvedResistance(field, job, conductivity)
+    : closedFormResistance(job, openArea, conductivity);
   const budget = budgetFor(job, pairing, spread);
-  const chain = cellChain(job, pairing, recipe, openArea);
+  const chain = cellChain(job, pairing, recipe, openArea, resistance);
   const middle = chain(medianDraw(budget), null);
-  const ledger = ledgerFor(job, pairing, budget, middle);
+  const ledger = ledgerFor(job, pairing, budget, middle, field);
   return {
     middle,
     ledger,
@@ -102,12 +115,25 @@ function assess(job: JobInput, pairing: Pairing, recipe: Recipe, openArea: Area)
         charge: si<'charge'>((middle['charge'] as number) * AMPERE_HOUR),
         time: si<'time'>((middle['run_time'] as number) * 60),
       };
-      return figuresFrom(
+      const drawn = figuresFrom(
         middle,
         rangesOf(budget, (draw) => chain(draw, stopAt), middle),
         ledger,
       );
+      return field ? { ...drawn, evenness: evennessFigure(field, ledger) } : drawn;
     },
+  };
+}
+
+/** How even the bite is, wherever the bare parts lie. */
+function evennessFigure({ evenness }: SolvedField, ledger: Ledger): Figure {
+  const [low, high] = [100 * Math.min(...evenness), 100 * Math.max(...evenness)];
+  return {
+    value: Math.sqrt(low * high),
+    low,
+    high,
+    unit: figureUnits.evenness,
+    working: workingOf('evenness', ledger),
   };
 }
 

@@ -106,6 +106,19 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
     inputs: ['charge', 'yield', 'equivalent_weight', 'metal_density', 'bare_area', 'faraday'],
     remarks: ['mean-depth'],
   },
+  evenness: {
+    formula: '5 % of the bare metal bites less than this share of what 5 % bites more than',
+    inputs: [
+      'solved_field',
+      'piece_width',
+      'piece_height',
+      'bare_area',
+      'plate_width',
+      'plate_height',
+      'gap',
+    ],
+    remarks: ['where-bare', 'averaged-2-mm'],
+  },
   undercut: { formula: 'u = r·d', inputs: ['depth', 'undercutRatio'] },
   thinnest_line: { formula: 'b = 2·u + reserve', inputs: ['undercut', 'land_reserve'] },
   mass_removed: { formula: 'm = y·Q·EW/F', inputs: ['charge', 'yield', 'equivalent_weight', 'faraday'] },
@@ -196,9 +209,29 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
   'dissolved_metal.Sn': dissolved,
 };
 
+/** What takes the place of the closed form once the cell has been solved. */
+const solvedResistance: Recipe = {
+  formula: '∇·(k∇φ) = 0 in the tub; R = V/I',
+  inputs: [
+    'solved_field',
+    'gap',
+    'conductivity',
+    'piece_width',
+    'piece_height',
+    'bare_area',
+    'plate_width',
+    'plate_height',
+    'geometryFactor',
+  ],
+  remarks: ['solved-field', 'where-bare'],
+};
+
+const recipeOf = (id: FigureId, ledger: Ledger): Recipe =>
+  id === 'cell_resistance' && ledger['solved_field'] ? solvedResistance : recipes[id];
+
 /** The working of a figure: inputs that this job has, and all sources behind them. */
 export function workingOf(id: FigureId, ledger: Ledger): Working {
-  const { formula, inputs, remarks = [] } = recipes[id];
+  const { formula, inputs, remarks = [] } = recipeOf(id, ledger);
   const named = inputs.flatMap((name) => ledger[name] ?? []);
   return { formula, inputs: named, sources: sourcesOf(id, ledger, new Set()), remarks };
 }
@@ -206,7 +239,7 @@ export function workingOf(id: FigureId, ledger: Ledger): Working {
 /** Sources of a figure and of every figure that goes into it. */
 function sourcesOf(id: FigureId, ledger: Ledger, seen: Set<string>): string[] {
   seen.add(id);
-  const found = recipes[id].inputs.flatMap((name) => {
+  const found = recipeOf(id, ledger).inputs.flatMap((name) => {
     const own = ledger[name]?.sources ?? [];
     const isFigure = Object.hasOwn(recipes, name) && !seen.has(name);
     return isFigure ? [...own, ...sourcesOf(name as FigureId, ledger, seen)] : own;

@@ -8,7 +8,9 @@ import { figureUnits } from '../../../../src/lib/core/plan/outcome.ts';
 import { blocks, watches } from '../../../../src/lib/core/rules/index.ts';
 import { unitsOf } from '../../../../src/lib/core/units/convert.ts';
 import { dimensions } from '../../../fixtures/dimensions.ts';
-import { cuff, pendant, planOf, tokens } from '../../../fixtures/jobs.ts';
+import { solveCell } from '../../../../src/lib/core/cell/solved-field.ts';
+import { planJob } from '../../../../src/lib/core/plan/plan-job.ts';
+import { cuff, jobOf, pendant, planOf, tokens } from '../../../fixtures/jobs.ts';
 
 /** An entry of the tables: anything that names a source. */
 interface Entry {
@@ -124,7 +126,7 @@ describe('the sources', () => {
 
   test('are each used by a datum, a rule or a working', () => {
     const plans = [
-      planOf(pendant()),
+      planJob(jobOf(pendant()), solveCell),
       planOf(cuff()),
       planOf(tokens()),
       planOf(cuff(), { 'bath.salt': 'Na2SO4' }),

@@ -1,0 +1,178 @@
+import { evennessOf } from '../field/evenness.ts';
+import { faultsOf } from '../field/problem.ts';
+import type { Bare, FieldProblem, Plate, Rect } from '../field/problem.ts';
+import { solveField } from '../field/solve.ts';
+import type { FieldOptions } from '../field/solve.ts';
+import type { Area } from '../units/quantity.ts';
+import { bareShare } from './setup.ts';
+import type { Setup } from './setup.ts';
+import { boxOf, immersedHeight } from './tub.ts';
+
+/** What solving the cell has told. It holds for any conductivity. */
+export interface SolvedField {
+  /** ohm in a bath of 1 S/m: the bare parts scattered over the whole face, and close together */
+  readonly scattered: number;
+  readonly compact: number;
+  /** share, 0 to 1, of either */
+  readonly evenness: readonly [scattered: number, compact: number];
+  /** m, of the grid */
+  readonly spacing: number;
+}
+
+/** Solves a job's cell, or says null where its shape does not let it. */
+export type CellSolver = (setup: Setup, openArea: Area) => SolvedField | null;
+
+/** Cells of a grid that is quick enough to plan with. */
+const CELLS = 75_000;
+const FINEST = 2e-3;
+/** A sheet this thick gets its real thickness; a thinner one is a sheet without. */
+const SOLID = 0.5e-3;
+const CELL_VOLTS = 1;
+/** Residual over right side; the currents then balance to a millionth. */
+const TOLERANCE = 1e-7;
+
+const rectAbout = (y: number, z: number, width: number, height: number): Rect => ({
+  y0: y - width / 2,
+  y1: y + width / 2,
+  z0: z - height / 2,
+  z1: z + height / 2,
+});
+
+/** Centres of so many pieces across and up the tub: rows as even as they can be; null where they cannot hang. */
+function hung({ piece, tub }: Setup): readonly (readonly [y: number, z: number])[] | null {
+  const box = boxOf(tub);
+  if (piece.count === 1) return [piece.at ? [piece.at.y, piece.at.z] : [box.width / 2, box.fill / 2]];
+  const across = Math.min(piece.count, Math.floor(box.width / piece.width));
+  const rows = across > 0 ? Math.ceil(piece.count / across) : Infinity;
+  if (rows * piece.height > box.fill) return null;
+  return Array.from({ length: piece.count }, (_, n) => {
+    const row = Math.floor(n / across);
+    const inRow = Math.min(across, piece.count - row * across);
+    return [((n % across) + 0.5) * (box.width / inRow), (row + 0.5) * (box.fill / rows)];
+  });
+}
+
+function cathodeOf({ cathode, tub }: Setup, x: number): Plate {
+  const box = boxOf(tub);
+  const y = box.width / 2 + cathode.sideways;
+  const high = immersedHeight(cathode, tub);
+  const all = { kind: 'all' } as const;
+  const none = { kind: 'none' } as const;
+  return {
+    electrode: 'cathode',
+    x,
+    thickness: 0,
+    outline: rectAbout(y, box.fill / 2, cathode.width, high),
+    // its front looks back at the piece
+    bare: {
+      minus: cathode.faces === 'back' ? none : all,
+      plus: cathode.faces === 'front' ? none : all,
+    },
+  };
+}
+
+/** Bare metal of one face: all of it, or as one patch in its middle. */
+function bareOf(setup: Setup, openArea: Area, at: readonly [number, number], compact: boolean): Bare {
+  const { piece } = setup;
+  const side = compact ? Math.sqrt(bareShare(piece, openArea)) : 1;
+  return { kind: 'rects', rects: [rectAbout(at[0], at[1], side * piece.width, side * piece.height)] };
+}
+
+/**
+ * The cell as a problem of the field.
+ * @param compact bare parts close together, instead of scattered over the whole face
+ * @returns null for a jug, which has no walls, and for pieces that cannot hang side by side
+ */
+export function fieldProblemOf(setup: Setup, openArea: Area, compact: boolean): FieldProblem | null {
+  const { piece, cathode, tub } = setup;
+  const places = tub.kind === 'jug' ? null : hung(setup);
+  if (places === null) return null;
+  const box = boxOf(tub);
+  const thickness = piece.thickness >= SOLID ? piece.thickness : 0;
+  const x = (box.length - cathode.gap - thickness) / 2;
+  const none = { kind: 'none' } as const;
+  const pieces = places.map((at): Plate => {
+    const bare = bareOf(setup, openArea, at, compact);
+    return {
+      electrode: 'anode',
+      x,
+      thickness,
+      outline: rectAbout(at[0], at[1], piece.width, piece.height),
+      bare: {
+        minus: piece.faces === 'front' ? none : bare,
+        plus: piece.faces === 'back' ? none : bare,
+      },
+    };
+  });
+  const volume = box.length * box.width * box.fill;
+  return {
+    box: { length: box.length, width: box.width, fill: box.fill },
+    conductivity: 1,
+    plates: [...pieces, cathodeOf(setup, x + thickness + cathode.gap)],
+    kinetics: { anode: none, cathode: none },
+    volts: CELL_VOLTS,
+    spacing: Math.max(FINEST, Math.cbrt(volume / CELLS)),
+  };
+}
+
+/** Solves one arrangement. @returns ohm at 1 S/m and evenness; null when it cannot be solved */
+function solvedAs(
+  setup: Setup,
+  openArea: Area,
+  compact: boolean,
+  options: FieldOptions,
+): { resistance: number; evenness: number; spacing: number } | null {
+  const problem = fieldProblemOf(setup, openArea, compact);
+  if (problem === null || faultsOf(problem).length > 0) return null;
+  const { resistance, faces, converged } = solveField(problem, { tolerance: TOLERANCE, ...options });
+  if (!converged) return null;
+  const bitten = faces.filter(({ electrode }) => electrode === 'anode');
+  return { resistance, evenness: evennessOf(bitten), spacing: problem.spacing };
+}
+
+/**
+ * Solves the cell of a job. Where the bare parts lie is not known without a drawing: both ends are solved.
+ * @returns null where the closed form must stand in
+ */
+export function solveCell(setup: Setup, openArea: Area, options: FieldOptions = {}): SolvedField | null {
+  const scattered = solvedAs(setup, openArea, false, options);
+  if (scattered === null) return null;
+  const isWhole = bareShare(setup.piece, openArea) > 0.999;
+  const compact = isWhole ? scattered : solvedAs(setup, openArea, true, options);
+  if (compact === null) return null;
+  return {
+    scattered: scattered.resistance,
+    compact: compact.resistance,
+    evenness: [scattered.evenness, compact.evenness],
+    spacing: scattered.spacing,
+  };
+}
+
+/** What a solution rests on: the same text, the same field. */
+export const cellKey = ({ piece, cathode, tub }: Setup, openArea: Area): string =>
+  JSON.stringify([
+    piece.width,
+    piece.height,
+    piece.thickness,
+    piece.faces,
+    piece.faceArea,
+    piece.count,
+    piece.at,
+    cathode.width,
+    cathode.height,
+    cathode.gap,
+    cathode.sideways,
+    cathode.faces,
+    tub,
+    openArea,
+  ]);
+
+/** A solver that remembers the last cell: planning again with other knobs solves nothing anew. */
+export function rememberingSolver(): CellSolver {
+  let last: { key: string; field: SolvedField | null } | null = null;
+  return (setup, openArea) => {
+    const key = cellKey(setup, openArea);
+    if (last?.key !== key) last = { key, field: solveCell(setup, openArea) };
+    return last.field;
+  };
+}
