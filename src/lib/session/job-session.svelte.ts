@@ -11,6 +11,8 @@ import type { Foundation } from '../procedure/foundation.ts';
 import type { ProcedureEvent } from '../procedure/events.ts';
 import { procedure, procedureVersion } from '../procedure/machine.ts';
 import type { Procedure } from '../procedure/machine.ts';
+import type { Alternative } from '../core/plan/alternatives.ts';
+import type { Files } from '../work/plan-draft.ts';
 import type { Planner } from '../work/planner.ts';
 import { viewOf } from './actor-view.svelte.ts';
 import { restBell, unlockBell } from './alarm.ts';
@@ -146,9 +148,17 @@ export class JobSession {
     await this.#planned;
   }
 
+  get #files(): Files {
+    return { typed: jobFileOf(this.draft), filled: jobFileOf(filledDraft(this.draft)) };
+  }
+
+  /** Other ways to the same depth; worked out when asked for, as each gap is a cell of its own. */
+  alternatives(): Promise<readonly Alternative[]> {
+    return this.#parts.planner.alternatives(this.#files);
+  }
+
   async #plan(): Promise<void> {
-    const files = { typed: jobFileOf(this.draft), filled: jobFileOf(filledDraft(this.draft)) };
-    const planned = await this.#parts.planner.plan(files);
+    const planned = await this.#parts.planner.plan(this.#files);
     if (planned === null) return;
     this.faults = planned.faults;
     this.plan = planned.plan;

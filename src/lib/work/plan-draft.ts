@@ -3,7 +3,8 @@ import type { Supply } from '../core/cell/setup.ts';
 import { rememberingSolver } from '../core/cell/solved-field.ts';
 import { parseJob } from '../core/plan/job-input.ts';
 import type { JobInput } from '../core/plan/job-input.ts';
-import { planJob } from '../core/plan/plan-job.ts';
+import type { Alternative } from '../core/plan/alternatives.ts';
+import { alternativesFor, planJob } from '../core/plan/plan-job.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { si } from '../core/units/quantity.ts';
 
@@ -56,4 +57,10 @@ export function planDraft({ typed, filled }: Files): Planned {
   if ('job' in strict) return { plan: planAsProposed(strict.job), faults: [] };
   const loose = parseJob(filled, { areaLater: true });
   return { plan: 'job' in loose ? planAsProposed(loose.job) : null, faults: strict.faults };
+}
+
+/** Other ways to a draft's depth; none while it is not whole. */
+export function alternativesOf({ typed }: Files): readonly Alternative[] {
+  const strict = parseJob(typed);
+  return 'job' in strict ? alternativesFor(strict.job, solve) : [];
 }

@@ -1,3 +1,4 @@
+import type { Alternative } from '../core/plan/alternatives.ts';
 import type { Files, Planned } from './plan-draft.ts';
 import type { Question, Reply } from './plan.worker.ts';
 
@@ -5,35 +6,45 @@ import type { Question, Reply } from './plan.worker.ts';
 export interface Planner {
   /** Resolves with the plan, or null when a newer question has overtaken this one. */
   plan(files: Files): Promise<Planned | null>;
+  /** Other ways to the same depth. */
+  alternatives(files: Files): Promise<readonly Alternative[]>;
   close(): void;
 }
 
 export function startPlanner(): Planner {
   const worker = new Worker(new URL('./plan.worker.ts', import.meta.url), { type: 'module' });
-  let latest = 0;
-  const waiting = new Map<
-    number,
-    { done: (planned: Planned | null) => void; failed: (error: Error) => void }
-  >();
+  let asked = 0;
+  let latestPlan = 0;
+  const waiting = new Map<number, { done: (reply: Reply) => void; failed: (error: Error) => void }>();
 
   worker.addEventListener('message', ({ data }: MessageEvent<Reply>) => {
-    const asked = waiting.get(data.id);
+    const one = waiting.get(data.id);
     waiting.delete(data.id);
-    if (!data.ok) asked?.failed(new Error(data.error));
-    else asked?.done(data.id === latest ? data.planned : null);
+    if (data.ok) one?.done(data);
+    else one?.failed(new Error(data.error));
   });
   worker.addEventListener('error', ({ message }) => {
     for (const { failed } of waiting.values()) failed(new Error(message));
     waiting.clear();
   });
 
+  const ask = (question: Omit<Question, 'id'>): Promise<Reply> =>
+    new Promise((done, failed) => {
+      asked += 1;
+      if (question.asks === 'plan') latestPlan = asked;
+      waiting.set(asked, { done, failed });
+      worker.postMessage({ ...question, id: asked } satisfies Question);
+    });
+
   return {
-    plan: (files) =>
-      new Promise((done, failed) => {
-        latest += 1;
-        waiting.set(latest, { done, failed });
-        worker.postMessage({ id: latest, files } satisfies Question);
-      }),
+    plan: async (files) => {
+      const reply = await ask({ files, asks: 'plan' });
+      return 'planned' in reply && reply.id === latestPlan ? reply.planned : null;
+    },
+    alternatives: async (files) => {
+      const reply = await ask({ files, asks: 'alternatives' });
+      return 'alternatives' in reply ? reply.alternatives : [];
+    },
     close: () => {
       worker.terminate();
     },

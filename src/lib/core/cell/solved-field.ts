@@ -167,12 +167,20 @@ export const cellKey = ({ piece, cathode, tub }: Setup, openArea: Area): string 
     openArea,
   ]);
 
-/** A solver that remembers the last cell: planning again with other knobs solves nothing anew. */
+/** Cells that are kept: the job's, and those with other gaps beside it. */
+const KEPT = 4;
+
+/** A solver that remembers the last cells: planning again with other knobs solves nothing anew. */
 export function rememberingSolver(): CellSolver {
-  let last: { key: string; field: SolvedField | null } | null = null;
+  const known = new Map<string, SolvedField | null>();
   return (setup, openArea) => {
     const key = cellKey(setup, openArea);
-    if (last?.key !== key) last = { key, field: solveCell(setup, openArea) };
-    return last.field;
+    const field = known.has(key) ? (known.get(key) ?? null) : solveCell(setup, openArea);
+    // asked for again, it is the youngest
+    known.delete(key);
+    known.set(key, field);
+    const [oldest] = known.keys();
+    if (known.size > KEPT && oldest !== undefined) known.delete(oldest);
+    return field;
   };
 }

@@ -10,7 +10,9 @@ import type { Situation } from '../rules/rule.ts';
 import { AMPERE_HOUR } from '../units/constants.ts';
 import type { Figure } from '../units/figure.ts';
 import { si } from '../units/quantity.ts';
-import type { Area } from '../units/quantity.ts';
+import type { Area, Length } from '../units/quantity.ts';
+import { alternativesTo } from './alternatives.ts';
+import type { Alternative } from './alternatives.ts';
 import { budgetFor, medianDraw, pairingOf } from './budget.ts';
 import type { Pairing } from './budget.ts';
 import { cellChain } from './cell-chain.ts';
@@ -69,11 +71,7 @@ export function planJob(job: JobInput, solve: CellSolver = unsolved): Plan {
 
 const header = (job: JobInput) => ({ etchwright: 1, dataVersion, job }) as const;
 
-function compute(
-  job: JobInput,
-  pairing: Pairing,
-  solve: CellSolver,
-): { figures: Figures; settings: Settings | null } {
+function compute(job: JobInput, pairing: Pairing, solve: CellSolver): Pick<Plan, 'figures' | 'settings'> {
   const recipe = recipeOf(job, pairing.salt);
   const { openArea } = job.piece;
   if (openArea === null) {
@@ -95,6 +93,32 @@ function compute(
       withLooks({ ...job, supply: proposal }, pairing, proposed.figures(), proposed.ledger),
     ),
   };
+}
+
+/**
+ * Other ways to the same depth. Each gap is a cell of its own: this takes as many fields as there are gaps.
+ * @returns none for a job that is refused, or whose bare area is still to come
+ */
+export function alternativesFor(job: JobInput, solve: CellSolver = unsolved): readonly Alternative[] {
+  const salt = findBoughtSalt(job.bath.salt);
+  const { openArea } = job.piece;
+  const isRefused = blocks.some(({ applies }) => applies({ ...job, figures: {} }) !== null);
+  if (isRefused || salt === null || openArea === null || !isBitable(job.piece.metal)) return [];
+  const pairing = pairingOf(job.piece.metal, salt);
+  const recipe = recipeOf(job, salt);
+  const at = (supply: Supply, gap: Length) => {
+    const moved = { ...job, supply, cathode: { ...job.cathode, gap } };
+    const field = solve(moved, openArea);
+    const { middle } = assess(moved, pairing, recipe, openArea, field);
+    return { middle, evenness: field && Math.sqrt(field.evenness[0] * field.evenness[1]) };
+  };
+  const proposal = proposeSupply(
+    job,
+    pairing.family,
+    openArea,
+    (supply) => at(supply, job.cathode.gap).middle,
+  );
+  return alternativesTo(job, proposal, at);
 }
 
 /** The chain for one supply: quickly at the medians, or with ranges and workings. */
