@@ -36,11 +36,16 @@ describe('a cell that warms up', () => {
     expect(runToCharge(cell(byVolts), ampHours(2)).time).toBeLessThan(cold.time * 0.95);
     expect(runForTime(cell(byVolts), cold.time).charge).toBeGreaterThan(cold.charge * 1.05);
   });
-  test('eight steps are within 0.1 % of a thousand', () => {
-    for (const charge of [0.2, 1, 4].map(ampHours)) {
-      const [few, many] = [runToCharge(cell(byVolts), charge), runToCharge(cell(byVolts), charge, 1000)];
-      expect(Math.abs(few.time / many.time - 1)).toBeLessThan(1e-3);
-      expect(Math.abs(few.rise / many.rise - 1)).toBeLessThan(2e-3);
+  test('four steps are near enough to a thousand', () => {
+    for (const [charge, tolerance] of [
+      [0.2, 5e-4],
+      [1, 5e-4],
+      [4, 5e-3],
+    ] as const) {
+      const passed = ampHours(charge);
+      const [few, many] = [runToCharge(cell(byVolts), passed), runToCharge(cell(byVolts), passed, 1000)];
+      expect(Math.abs(few.time / many.time - 1)).toBeLessThan(tolerance);
+      expect(Math.abs(few.rise / many.rise - 1)).toBeLessThan(tolerance);
     }
     const [few, many] = [timeToWarm(cell(byVolts), 15), timeToWarm(cell(byVolts), 15, 1000)];
     expect(Math.abs(few / many - 1)).toBeLessThan(1e-3);
@@ -48,12 +53,12 @@ describe('a cell that warms up', () => {
   test('charge and time are two ways of saying the same run', () => {
     const by = runForTime(cell(byVolts), hours(1));
     const back = runToCharge(cell(byVolts), by.charge);
-    expect(Math.abs(back.time / by.time - 1)).toBeLessThan(1e-3);
-    expect(Math.abs(back.rise / by.rise - 1)).toBeLessThan(1e-3);
+    expect(Math.abs(back.time / by.time - 1)).toBeLessThan(3e-3);
+    expect(Math.abs(back.rise / by.rise - 1)).toBeLessThan(3e-3);
   });
   test('gets to a temperature when a run of that time does; never, where cooling holds it below', () => {
     const time = timeToWarm(cell(byVolts), 10);
-    expect(runForTime(cell(byVolts), time, 200).rise).toBeCloseTo(10, 2);
+    expect(Math.abs(runForTime(cell(byVolts), time, 200).rise / 10 - 1)).toBeLessThan(2e-3);
     expect(timeToWarm(cell(byVolts, 5), 10)).toBe(Infinity);
     expect(timeToWarm(cell(byVolts), -1)).toBe(0);
   });
