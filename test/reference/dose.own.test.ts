@@ -1,6 +1,11 @@
 import { expect } from 'vitest';
+import { dissolvedMass } from '../../src/lib/core/chemistry/faraday.ts';
 import { carbonateDose, silverDose } from '../../src/lib/core/chemistry/dose.ts';
+import { atomicWeights } from '../../src/lib/core/facts/elements.ts';
 import { bathSalts } from '../../src/lib/core/facts/salts.ts';
+import { awayFor } from '../../src/lib/core/plan/away.ts';
+import { AMPERE_HOUR } from '../../src/lib/core/units/constants.ts';
+import { si } from '../../src/lib/core/units/quantity.ts';
 import { check, near } from './check.ts';
 
 const NaCl = bathSalts.NaCl.molarMass.value;
@@ -37,4 +42,31 @@ check('wasteTable', '2 A·h of copper in 0.5 L, 2.371 g: 3.955 g of soda ash (0.
 check('wasteTable', 'brass is the sum of its metals', () => {
   const { grams } = carbonateDose({ Cu: 0.7, Zn: 0.3 }, 1);
   near(grams, 0.7 * 1.668 + 0.3 * 1.621, 1e-3);
+});
+
+// what a charge leaves in half a litre when nothing plates out: grams, and mg/L
+const inHalfLitre = (ampHours: number, equivalentWeight: number): readonly [number, number] => {
+  const grams = 1e3 * dissolvedMass(si<'charge'>(ampHours * AMPERE_HOUR), equivalentWeight);
+  const [held] = awayFor(
+    {
+      salt: 'NaNO3',
+      group: 'unknown',
+      strength: 60,
+      volumeMl: 500,
+      heldMg: { Cu: 1e3 * grams },
+      perLitre: 0,
+    },
+    { use: 'home', mayTreat: false },
+  ).held;
+  return [grams, held?.mgPerLitre ?? NaN];
+};
+check('wasteTable', 'copper, 2 A·h into 0.5 L: 2.371 g, 4742 mg/L (0.1 %)', () => {
+  const [grams, mgPerLitre] = inHalfLitre(2, atomicWeights.Cu.value / 2);
+  near(grams, 2.371, 1e-3);
+  near(mgPerLitre, 4742, 1e-3);
+});
+check('wasteTable', 'silver, 1 A·h into 0.5 L: 4.025 g, 8049 mg/L (0.1 %)', () => {
+  const [grams, mgPerLitre] = inHalfLitre(1, atomicWeights.Ag.value);
+  near(grams, 4.025, 1e-3);
+  near(mgPerLitre, 8049, 1e-3);
 });
