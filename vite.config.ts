@@ -19,6 +19,8 @@ export default defineConfig({
     environment: 'node',
     // a loaded machine of two cores is slow, not wrong
     testTimeout: 30_000,
+    // left to itself it would keep one of two cores free
+    maxWorkers: 2,
     include: ['test/{unit,reference,verification,property,procedure,architecture}/**/*.test.ts'],
   },
 });

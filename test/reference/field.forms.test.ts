@@ -37,9 +37,15 @@ check('closedForms', 'periodic stripes, w/P = 0.75: adds 0.025202 (1 % of the wh
   expect(Math.abs(stripes(0.75, 32) - 0.025202)).toBeLessThan(0.01 * (2 + 0.025202));
 });
 
-const flush = disc(20);
+/** Solved when first asked for: the files are also read to be counted. */
+function once<T>(make: () => T): () => T {
+  let made: T | null = null;
+  return () => (made ??= make());
+}
+
+const flush = once(() => disc(20));
 check('closedForms', 'disc flush in a plane: R·4κa = 1 (2.5 %)', () => {
-  near(flush.reduced, 1, 2.5e-2);
+  near(flush().reduced, 1, 2.5e-2);
 });
 for (const [from, to, printed] of [
   [0, 0.5, 0.5359],
@@ -48,7 +54,7 @@ for (const [from, to, printed] of [
   [0.9, 1, 2.29416],
 ] as const)
   check('closedForms', `disc, ring ${from} to ${to} of its radius: ${printed} of the mean (5 %)`, () => {
-    near(flush.ring(from, to), printed, 5e-2);
+    near(flush().ring(from, to), printed, 5e-2);
   });
 check('closedForms', 'disc, evenness before averaging, 0.5/√0.95 over 0.5/√0.05: 22.9 % (5 %)', () => {
   // ten cells to the radius: finer steps along a round rim only sharpen its own corners
@@ -73,12 +79,12 @@ for (const [wagner, printed, rings] of [
   [1, 2.3437, [0.883, 1.084]],
   [10, 13.812, [0.985, 1.01]],
 ] as const) {
-  const one = disc(10, { wagner });
+  const one = once(() => disc(10, { wagner }));
   check('closedForms', `disc with linear kinetics, Wa = ${wagner}: (R + Rp)·4κa = ${printed} (2.5 %)`, () => {
-    near(one.reduced, printed, 2.5e-2);
+    near(one().reduced, printed, 2.5e-2);
   });
   check('closedForms', `disc, Wa = ${wagner}: ${rings[0]} in its middle, ${rings[1]} at 0.9 (5 %)`, () => {
-    near(one.ring(0, 0.1), rings[0], 5e-2);
-    near(one.ring(0.88, 0.92), rings[1], 5e-2);
+    near(one().ring(0, 0.1), rings[0], 5e-2);
+    near(one().ring(0.88, 0.92), rings[1], 5e-2);
   });
 }
