@@ -129,7 +129,7 @@ describe('order of convergence', () => {
         volts: 1,
         spacing,
       });
-      const free = { bare: [], edges: [], blocked: new Map(), solid: new Uint8Array(grid.cells) };
+      const free = { passes: new Map(), solid: new Uint8Array(grid.cells) };
       const network = bathNetwork(grid, free, kappa);
       const { nx, start } = network;
       const leads = [...grid.y.centres.entries()].flatMap(([j, y]): Lead[] => {

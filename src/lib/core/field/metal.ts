@@ -1,14 +1,9 @@
-import type { BareFace, EdgeFace, Layout } from './faces.ts';
+import type { BareFace } from './faces.ts';
 import { straightened } from './kinetics.ts';
+import type { Layout } from './layout.ts';
 import { closeNetwork } from './operator.ts';
 import type { Network } from './operator.ts';
 import type { Electrode, FieldProblem } from './problem.ts';
-
-/**
- * A uniform grid loses 0.354 of a cell at every edge of bare metal. This share of a cell's conductance,
- * given to the face beside the edge, makes good for it: calibrated once on the exact channel of two strips.
- */
-const EDGE_SHARE = 0.187;
 
 /** A way from metal into a cell. */
 export interface Lead {
@@ -35,7 +30,7 @@ export function leadsOf(
   { nx, ny, start }: Network,
   densities: Float64Array,
 ): readonly Lead[] {
-  const { conductivity, kinetics, volts, edgeCorrection = true } = problem;
+  const { conductivity, kinetics, volts } = problem;
   const cellOf = ({ i, j, k }: BareFace): number => start + i + nx * (j + ny * k);
   const direct = bare.map((face, index): Lead => {
     const { resistance, offset } = straightened(kinetics[face.electrode], densities[index] as number);
@@ -46,13 +41,12 @@ export function leadsOf(
       faces: [index],
     };
   });
-  if (!edgeCorrection) return direct;
-  const beside = edges.map((edge: EdgeFace): Lead => {
+  const beside = edges.map((edge): Lead => {
     const own = edge.beside.map((index) => densities[index] as number);
     const mean = own.reduce((sum, one) => sum + one, 0) / own.length;
     const { resistance, offset } = straightened(kinetics[edge.electrode], mean);
     // polarisation takes the edge's sharpness away
-    const share = EDGE_SHARE / (1 + (conductivity * resistance) / (2 * edge.depth));
+    const share = edge.share / (1 + (conductivity * resistance) / (2 * edge.depth));
     return {
       n: cellOf(edge),
       conductance: (share * edge.area) / (edge.depth / conductivity + resistance),

@@ -1,5 +1,5 @@
 import type { Grid } from './grid.ts';
-import type { Layout } from './faces.ts';
+import type { Barriers } from './barriers.ts';
 
 /**
  * A seven-point conductance network on a box of cells. Arrays run x first, and are padded by one layer at
@@ -60,7 +60,7 @@ export function closeNetwork({ nx, ny, nz, start, tx, ty, tz, diagonal, inverse 
 }
 
 /** Conductances between the cells of a bath; metal is added by `addMetal`. */
-export function bathNetwork(grid: Grid, { blocked, solid }: Layout, conductivity: number): Network {
+export function bathNetwork(grid: Grid, { passes, solid }: Barriers, conductivity: number): Network {
   const [nx, ny, nz] = [grid.x.sizes.length, grid.y.sizes.length, grid.z.sizes.length];
   const network = emptyNetwork(nx, ny, nz);
   const { tx, ty, tz, start } = network;
@@ -75,8 +75,10 @@ export function bathNetwork(grid: Grid, { blocked, solid }: Layout, conductivity
         if (solid[n] === 1) continue;
         const deep = dx[i] as number;
         const at = start + n;
-        if (i + 1 < nx && solid[n + 1] === 0 && blocked.get(i + 1)?.[j + ny * k] !== 1)
-          tx[at] = (conductivity * wide * high) / half(deep, dx[i + 1] as number);
+        if (i + 1 < nx && solid[n + 1] === 0)
+          tx[at] =
+            ((passes.get(i + 1)?.[j + ny * k] ?? 1) * conductivity * wide * high) /
+            half(deep, dx[i + 1] as number);
         if (j + 1 < ny && solid[n + nx] === 0)
           ty[at] = (conductivity * deep * high) / half(wide, dy[j + 1] as number);
         if (k + 1 < nz && solid[n + nx * ny] === 0)

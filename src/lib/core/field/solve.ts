@@ -1,9 +1,10 @@
 import { conjugateGradients } from './conjugate-gradients.ts';
-import { layoutOf } from './faces.ts';
-import type { BareFace, Layout } from './faces.ts';
+import type { BareFace } from './faces.ts';
 import { gridOf } from './grid.ts';
 import type { Grid } from './grid.ts';
 import { isStraight } from './kinetics.ts';
+import { layoutOf } from './layout.ts';
+import type { Layout } from './layout.ts';
 import { currentsOf, joinMetal, leadsOf } from './metal.ts';
 import type { Lead } from './metal.ts';
 import { bathNetwork } from './operator.ts';
