@@ -52,36 +52,28 @@ function refined(anode: Place, opposite: Place, order: number): number {
 }
 
 const window = bareFrom(24, 40);
-const cases: readonly (readonly [name: string, order: number, anode: Place, opposite?: Place])[] = [
-  ['a window in a thin board', 1, { x: 20, from: 16, to: 48, minus: none, plus: window }],
-  ['a window that looks away', 1, { x: 20, from: 16, to: 48, minus: window, plus: none }],
-  ['a sheet bare on both faces', 1, { x: 20, from: 20, to: 44, minus: all, plus: all }],
-  ['a sheet bare to its edge, its back masked', 1 / 2, { x: 20, from: 20, to: 44, minus: none, plus: all }],
-  [
-    'a plate of 1 mm, its back masked',
-    2 / 3,
-    { x: 20, thickness: 1, from: 20, to: 44, minus: none, plus: all },
-  ],
-  [
-    'a plate of 2 mm, its back masked',
-    2 / 3,
-    { x: 20, thickness: 2, from: 20, to: 44, minus: none, plus: all },
-  ],
-  [
-    'a plate of 1 mm, bare on both faces',
-    2 / 3,
-    { x: 20, thickness: 1, from: 20, to: 44, minus: all, plus: all },
-  ],
-  [
-    'plates off the grid',
-    1,
-    { x: 20.7, from: 15.3, to: 47.9, minus: none, plus: bareFrom(23.4, 40.8) },
-    { x: 58.6, from: 19.7, to: 45.2, minus: all, plus: all },
-  ],
+const sheet = { x: 20, from: 20, to: 44 };
+const masked = { minus: none, plus: all };
+const bare = { minus: all, plus: all };
+const board = { x: 20, from: 16, to: 48 };
+const cases: readonly { name: string; order: number; anode: Place; opposite?: Place }[] = [
+  { name: 'a window in a thin board', order: 1, anode: { ...board, minus: none, plus: window } },
+  { name: 'a window that looks away', order: 1, anode: { ...board, minus: window, plus: none } },
+  { name: 'a sheet bare on both faces', order: 1, anode: { ...sheet, ...bare } },
+  { name: 'a sheet bare to its edge, its back masked', order: 1 / 2, anode: { ...sheet, ...masked } },
+  { name: 'a plate of 1 mm, its back masked', order: 2 / 3, anode: { ...sheet, ...masked, thickness: 1 } },
+  { name: 'a plate of 2 mm, its back masked', order: 2 / 3, anode: { ...sheet, ...masked, thickness: 2 } },
+  { name: 'a plate of 1 mm, bare on both faces', order: 2 / 3, anode: { ...sheet, ...bare, thickness: 1 } },
+  {
+    name: 'plates off the grid',
+    order: 1,
+    anode: { x: 20.7, from: 15.3, to: 47.9, minus: none, plus: bareFrom(23.4, 40.8) },
+    opposite: { x: 58.6, from: 19.7, to: 45.2, ...bare },
+  },
 ];
 
 describe('an edge of bare metal, against the same cell on a far finer grid', () => {
-  test.each(cases)('%s', (_, order, anode, opposite = cathode) => {
+  test.each(cases)('$name', ({ order, anode, opposite = cathode }) => {
     const wanted = refined(anode, opposite, order);
     const off = (spacing: number, edgeCorrection = true): number =>
       solveField({ ...problemWith(anode, opposite, spacing), edgeCorrection }).resistance / wanted - 1;

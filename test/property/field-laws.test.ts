@@ -5,7 +5,7 @@ import { gridOf } from '../../src/lib/core/field/grid.ts';
 import { currentsOf, joinMetal } from '../../src/lib/core/field/metal.ts';
 import type { Lead } from '../../src/lib/core/field/metal.ts';
 import { bathNetwork } from '../../src/lib/core/field/operator.ts';
-import { faultsOf } from '../../src/lib/core/field/problem.ts';
+import { faultsOf } from '../../src/lib/core/field/faults.ts';
 import type { FieldProblem, Plate } from '../../src/lib/core/field/problem.ts';
 import { solveField } from '../../src/lib/core/field/solve.ts';
 import { channel } from '../fixtures/field-forms.ts';
@@ -189,6 +189,27 @@ describe('what cannot be solved is said', () => {
   });
   test('a size, conductivity or voltage that is none', () => {
     expect(faults({ conductivity: 0 })).toEqual([{ id: 'notPositive', field: 'conductivity', found: 0 }]);
+    expect(faults({ volts: NaN })).toEqual([{ id: 'notPositive', field: 'volts', found: NaN }]);
+    expect(faults({ spacing: Infinity })).toMatchObject([{ id: 'notPositive', field: 'spacing' }]);
+  });
+  test('a plate whose lengths are none, or run backwards', () => {
+    const first = (more: Partial<Plate>) => faults({ plates: [{ ...piece, ...more }, plate] });
+    const { outline } = piece;
+    expect(first({ x: NaN })).toMatchObject([{ id: 'badLength', plate: 0, field: 'x' }]);
+    expect(first({ thickness: -1e-3 })).toMatchObject([{ field: 'thickness', found: -1e-3 }]);
+    expect(first({ mask: -1e-3 })).toMatchObject([{ field: 'mask' }]);
+    expect(first({ outline: { ...outline, z0: outline.z1, z1: outline.z0 } })).toMatchObject([
+      { field: 'outline', found: outline.z0 - outline.z1 },
+    ]);
+    const disc = { kind: 'disc', y: NaN, z: 0.03, radius: 0.01 } as const;
+    expect(first({ bare: { minus: none, plus: disc } })).toMatchObject([{ field: 'plus' }]);
+  });
+  test('bare metal beyond its plate', () => {
+    const rects = [{ ...piece.outline, y1: piece.outline.y1 + 0.005 }];
+    const bare = { minus: none, plus: { kind: 'rects', rects } } as const;
+    const [fault] = faults({ plates: [{ ...piece, bare }, plate] });
+    expect(fault).toMatchObject({ id: 'bareOutsidePlate', plate: 0, most: 0 });
+    expect((fault as { found: number }).found).toBeCloseTo(0.005, 9);
   });
 });
 

@@ -16,6 +16,7 @@ import {
   solved,
 } from '../fixtures/field-cells.ts';
 import type { PublishedCell } from '../fixtures/field-cells.ts';
+import { solveWithEstimate } from '../../src/lib/core/field/estimate.ts';
 import type { FieldSolution } from '../../src/lib/core/field/solve.ts';
 import type { FieldProblem, Side } from '../../src/lib/core/field/problem.ts';
 import type { Cell } from '../fixtures/cells.ts';
@@ -112,6 +113,13 @@ function fieldChecks(name: string, cell: PublishedCell): void {
       near(run().resistance, ohms.value, round);
     });
   }
+  if (ohms)
+    check('fieldCases', `${name} solved: off by no more than it says of itself`, () => {
+      const spacing = 2 * MM;
+      const { resistance, error } = solveWithEstimate(problemOf(shape, spacing, borrowed));
+      expect(error).toBeLessThan(name === 'SPOT' ? 0.1 : 0.02);
+      near(resistance, ohms.value, (error ?? 0) + (2 * ohms.err) / ohms.value);
+    });
   if (values['I_A'])
     check('fieldCases', `${name} solved: ${wanted('I_A').value} A (1 %)`, () => {
       near(run().current, wanted('I_A').value, 0.01);

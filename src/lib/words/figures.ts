@@ -24,6 +24,9 @@ export const figureNames: Readonly<Record<FigureId, string>> = {
   thinnest_line: 'Thinnest resist line that lasts',
   mass_removed: 'Metal removed',
   evenness: 'Evenness: shallow parts over deep parts',
+  batch_evenness: 'Batch: shallowest piece over deepest',
+  pieces_at_once: 'Pieces that your supply carries at once',
+  current_asked: 'Amps that the cell would take at these volts',
   heating_rate: 'Warming, without cooling',
   bath_temperature_end: 'Bath at the end',
   minutes_to_warn_temperature: 'Bath at 35 °C after',
@@ -115,6 +118,8 @@ export const remarkTexts: Readonly<Record<string, string>> = {
     'Solved in three dimensions for this piece, plate and tub; walls, floor and surface insulate. A round tub counts as the square of its floor.',
   'where-bare':
     'Where the bare parts lie is not known without a drawing: scattered over the face and close together are both solved, and both lie inside the range.',
+  'lots-closed-form':
+    'The cell is solved for the whole batch; for fewer pieces its resistance is scaled by the closed form.',
   'averaged-2-mm': 'Averaged over 2 mm; edges bite deeper still. Model, not measured.',
   'above-one-percent': 'Constituents above 1 %, shares summing to one (ASTM G102).',
   'parts-immersed':

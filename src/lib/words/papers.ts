@@ -68,6 +68,8 @@ export const figureGroups: readonly { readonly title: string; readonly ids: read
     ids: [
       'volts',
       'current',
+      'current_asked',
+      'pieces_at_once',
       'current_density',
       'limiting_current_density',
       'cell_resistance',
@@ -92,7 +94,15 @@ export const figureGroups: readonly { readonly title: string; readonly ids: read
   },
   {
     title: 'Depth',
-    ids: ['depth', 'evenness', 'undercut', 'thinnest_line', 'mass_removed', 'equivalent_weight'],
+    ids: [
+      'depth',
+      'evenness',
+      'batch_evenness',
+      'undercut',
+      'thinnest_line',
+      'mass_removed',
+      'equivalent_weight',
+    ],
   },
   {
     title: 'Heat and gas',

@@ -123,6 +123,8 @@ export const cautionTexts: Readonly<Record<WatchId, string>> = {
     'The bath holds other metals too. Keep one jar for each metal group, or the waste collection cannot tell what it is.',
   'no-amps-limit':
     'No limit was given for the supply, and it would pass {current}. Find its label: most small ones give 2 to 5 A, and wires get hot beyond that.',
+  'overloads-supply':
+    'At these volts the cell would take {asked}, and the supply gives {most}: it gets hot or cuts out. Hang fewer pieces at once, hang the plate further off, or use a supply with a knob for the amps.',
   'bath-overheats':
     'Run in one go the bath would pass {stop}; it warms by {rate}. Run in parts and let it cool, or use fewer amps or a bigger bath. Stop at {stop}.',
   'bite-slower-in-practice':

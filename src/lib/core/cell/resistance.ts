@@ -70,14 +70,14 @@ const TO_THE_EDGE = 0.08;
  * @param field both ends of where the bare parts may lie
  */
 export function solvedResistance(
-  { scattered, compact }: SolvedField,
+  { scattered, compact, error }: SolvedField,
   { piece }: Setup,
   conductivity: Conductivity,
 ): ClosedForm {
   const edge = piece.faces === 'both' ? 0 : TO_THE_EDGE / 2;
   return {
     resistance: si<'resistance'>(Math.sqrt(scattered * compact) / conductivity),
-    spread: Math.hypot(SOLVED_SPREAD, edge, Math.log(compact / scattered) / (2 * Z95)),
+    spread: Math.hypot(SOLVED_SPREAD, edge, error, Math.log(compact / scattered) / (2 * Z95)),
   };
 }
 

@@ -1,8 +1,8 @@
 import { evennessOf } from '../field/evenness.ts';
-import { faultsOf } from '../field/problem.ts';
+import { faultsOf } from '../field/faults.ts';
 import type { Bare, FieldProblem, Plate, Rect } from '../field/problem.ts';
-import { solveField } from '../field/solve.ts';
-import type { FieldOptions } from '../field/solve.ts';
+import { solveWithEstimate } from '../field/estimate.ts';
+import type { FaceCurrent, FieldOptions } from '../field/solve.ts';
 import type { Area } from '../units/quantity.ts';
 import { bareShare } from './setup.ts';
 import type { Setup } from './setup.ts';
@@ -15,6 +15,10 @@ export interface SolvedField {
   readonly compact: number;
   /** share, 0 to 1, of either */
   readonly evenness: readonly [scattered: number, compact: number];
+  /** of either resistance, as a share of it: what a coarser grid says otherwise */
+  readonly error: number;
+  /** bite of each piece of the batch over the batch's mean: across the tub, then row by row upwards */
+  readonly pieces: readonly number[];
   /** m, of the grid */
   readonly spacing: number;
 }
@@ -30,6 +34,8 @@ const SOLID = 0.5e-3;
 const CELL_VOLTS = 1;
 /** Residual over right side; the currents then balance to a millionth. */
 const TOLERANCE = 1e-7;
+/** Error taken where a coarser grid could not hold the mask: the worst of the published cells, doubled. */
+const UNTOLD = 0.02;
 
 const rectAbout = (y: number, z: number, width: number, height: number): Rect => ({
   y0: y - width / 2,
@@ -115,19 +121,37 @@ export function fieldProblemOf(setup: Setup, openArea: Area, compact: boolean): 
   };
 }
 
+/** Share of the batch's current that each piece takes, in the order they hang, over an equal share. */
+function pieceShares(faces: readonly FaceCurrent[]): readonly number[] {
+  const currents: number[] = [];
+  for (const { plate, density, area } of faces) currents[plate] = (currents[plate] ?? 0) + density * area;
+  const mean = currents.reduce((sum, one) => sum + one, 0) / currents.length;
+  return currents.map((one) => one / mean);
+}
+
+interface SolvedOnce {
+  readonly resistance: number;
+  readonly evenness: number;
+  readonly error: number;
+  readonly spacing: number;
+  readonly pieces: readonly number[];
+}
+
 /** Solves one arrangement. @returns ohm at 1 S/m and evenness; null when it cannot be solved */
-function solvedAs(
-  setup: Setup,
-  openArea: Area,
-  compact: boolean,
-  options: FieldOptions,
-): { resistance: number; evenness: number; spacing: number } | null {
+function solvedAs(setup: Setup, openArea: Area, compact: boolean, options: FieldOptions): SolvedOnce | null {
   const problem = fieldProblemOf(setup, openArea, compact);
   if (problem === null || faultsOf(problem).length > 0) return null;
-  const { resistance, faces, converged } = solveField(problem, { tolerance: TOLERANCE, ...options });
+  const solution = solveWithEstimate(problem, { tolerance: TOLERANCE, ...options });
+  const { resistance, faces, converged, error } = solution;
   if (!converged) return null;
   const bitten = faces.filter(({ electrode }) => electrode === 'anode');
-  return { resistance, evenness: evennessOf(bitten), spacing: problem.spacing };
+  return {
+    resistance,
+    evenness: evennessOf(bitten),
+    error: error ?? UNTOLD,
+    spacing: problem.spacing,
+    pieces: pieceShares(bitten),
+  };
 }
 
 /**
@@ -144,6 +168,8 @@ export function solveCell(setup: Setup, openArea: Area, options: FieldOptions = 
     scattered: scattered.resistance,
     compact: compact.resistance,
     evenness: [scattered.evenness, compact.evenness],
+    error: Math.max(scattered.error, compact.error),
+    pieces: scattered.pieces,
     spacing: scattered.spacing,
   };
 }

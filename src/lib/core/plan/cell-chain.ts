@@ -1,7 +1,8 @@
 import { countedFractions, equivalentWeight, valencesIn } from '../chemistry/alloy.ts';
 import { chargeToDissolve, dissolvedMass, layerMass, meanDepth } from '../chemistry/faraday.ts';
+import { rating } from './batch.ts';
 import { recessedLimit } from '../cell/limiting-current.ts';
-import { operatingPoint } from '../cell/operating-point.ts';
+import { currentAt, operatingPoint } from '../cell/operating-point.ts';
 import { warmGain } from '../chemistry/solution.ts';
 import { batchArea } from '../cell/setup.ts';
 import type { Setup, Supply } from '../cell/setup.ts';
@@ -93,16 +94,19 @@ export function cellChain(
 
     const bathMass = si<'mass'>(mixed.bath_volume * 1e-6 * solution.density);
     const ohms = (resistance * draw.geometryFactor) / draw.conductivityFactor;
+    const offset = si<'voltage'>(draw.offset);
+    const totalAt = (rise: number) => si<'resistance'>((ohms / gain(rise) + draw.leads) / draw.slowness);
     const cell: WarmingCell = {
       ...thermal(draw, bathMass),
       pointAt: (rise) => {
-        const total = si<'resistance'>((ohms / gain(rise) + draw.leads) / draw.slowness);
-        const point = operatingPoint(supply, si<'voltage'>(draw.offset), total, CEILING);
+        const total = totalAt(rise);
+        const point = operatingPoint(supply, offset, total, CEILING);
         const meter = point.heldBy === 'amps' ? draw.meterFactor : 1;
         return { ...point, current: si<'current'>(point.current * meter) };
       },
     };
     const start = cell.pointAt(0);
+    const most = rating(supply);
     const whole = runToCharge(cell, needed);
     const ran = stopAt === null ? whole : stopped(cell, supply, stopAt, draw);
     const mass = dissolvedMass(ran.charge, ew, draw.yield);
@@ -122,6 +126,9 @@ export function cellChain(
       cell_resistance: ohms,
       current: start.current,
       volts: start.volts,
+      ...(most === null || supply.control === 'amps'
+        ? {}
+        : { current_asked: currentAt(si<'voltage'>(Math.min(CEILING, supply.volts)), offset, totalAt(0)) }),
       current_density: start.current / area / 100,
       charge: needed / AMPERE_HOUR,
       run_time: whole.time / 60,

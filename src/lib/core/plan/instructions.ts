@@ -4,6 +4,9 @@ import type { Pairing } from './budget.ts';
 import type { JobInput } from './job-input.ts';
 import type { Figures, Instruction, Settings } from './plan.ts';
 
+/** Pieces that differ less than this, %, may hang where they are. */
+const SWAP_BELOW = 90;
+
 /** A mass as a kitchen or letter scale can show it. */
 const grams = (value: number) => ({ value: Number(value.toPrecision(3)), unit: 'g' });
 
@@ -75,6 +78,13 @@ export function instructionsFor(
     add('settings', 'set-volts', { volts: { value: settings.volts, unit: 'V' } });
     add('settings', 'stop-at-time', { minutes: settings.minutes });
   }
+  const { pieces_at_once: atOnce, batch_evenness: evenness } = figures;
+  if (atOnce && atOnce.value >= 1 && atOnce.value < piece.count)
+    add('settings', 'batch-lots', {
+      pieces: { value: atOnce.value, unit: '1' },
+      lots: { value: Math.ceil(piece.count / atOnce.value), unit: '1' },
+    });
+  if (evenness && evenness.value < SWAP_BELOW) add('settings', 'batch-swap', { evenness });
   add('settings', 'test-strip');
 
   add('etch', 'power-check');

@@ -13,6 +13,7 @@ import { si } from '../units/quantity.ts';
 import type { Area, Length } from '../units/quantity.ts';
 import { alternativesTo } from './alternatives.ts';
 import type { Alternative } from './alternatives.ts';
+import { lotFigure, piecesAtOnce, rating, spreadFigure } from './batch.ts';
 import { budgetFor, medianDraw, pairingOf } from './budget.ts';
 import type { Pairing } from './budget.ts';
 import { cellChain } from './cell-chain.ts';
@@ -87,12 +88,38 @@ function compute(job: JobInput, pairing: Pairing, solve: CellSolver): Pick<Plan,
   const proposal = proposeSupply(job, pairing.family, openArea, (supply) => evaluate(supply).middle);
   const proposed = evaluate(proposal);
   return {
-    figures: withLooks(job, pairing, typed.figures(), typed.ledger),
+    figures: {
+      ...withLooks(job, pairing, typed.figures(), typed.ledger),
+      ...lots(job, pairing, recipe, openArea, typed),
+    },
     settings: settingsFrom(
       proposal,
       withLooks({ ...job, supply: proposal }, pairing, proposed.figures(), proposed.ledger),
     ),
   };
+}
+
+/** How many pieces hang at once, where the supply cannot carry all. */
+function lots(
+  job: JobInput,
+  pairing: Pairing,
+  recipe: Recipe,
+  openArea: Area,
+  { middle, ledger, resistance }: ReturnType<typeof assess>,
+): Figures {
+  const most = rating(job.supply);
+  const { count } = job.piece;
+  if (most === null || count === 1) return {};
+  const fewer = (pieces: number) => ({ ...job, piece: { ...job.piece, count: pieces } });
+  const closed = (pieces: number) =>
+    closedFormResistance(fewer(pieces), openArea, recipe.solution.conductivity).resistance;
+  const draw = medianDraw(budgetFor(job, pairing, 0));
+  const atOnce = piecesAtOnce(count, most, (pieces) => {
+    if (pieces === count) return middle['current_asked'] as number;
+    const scaled = si<'resistance'>((resistance * closed(pieces)) / closed(count));
+    return cellChain(fewer(pieces), pairing, recipe, openArea, scaled)(draw, null)['current_asked'] as number;
+  });
+  return atOnce < count ? { pieces_at_once: lotFigure(atOnce, ledger) } : {};
 }
 
 /**
@@ -134,6 +161,7 @@ function assess(job: JobInput, pairing: Pairing, recipe: Recipe, openArea: Area,
   return {
     middle,
     ledger,
+    resistance,
     figures: (): Figures => {
       const stopAt = {
         charge: si<'charge'>((middle['charge'] as number) * AMPERE_HOUR),
@@ -144,7 +172,9 @@ function assess(job: JobInput, pairing: Pairing, recipe: Recipe, openArea: Area,
         rangesOf(budget, (draw) => chain(draw, stopAt), middle),
         ledger,
       );
-      return field ? { ...drawn, evenness: evennessFigure(field, ledger) } : drawn;
+      if (!field) return drawn;
+      const even = { ...drawn, evenness: evennessFigure(field, ledger) };
+      return job.piece.count > 1 ? { ...even, batch_evenness: spreadFigure(field, ledger) } : even;
     },
   };
 }

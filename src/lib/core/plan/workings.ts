@@ -83,6 +83,10 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
     formula: 'V = V₀ + I·(R + Rl), within the supply’s limit',
     inputs: ['set_volts', 'set_amps', 'offset', 'cell_resistance', 'leads', 'plan_ceiling'],
   },
+  current_asked: {
+    formula: 'I = (V − V₀)/(R + Rl), as if the supply had no limit',
+    inputs: ['set_volts', 'offset', 'cell_resistance', 'leads', 'slowness'],
+  },
   current_density: { formula: 'j = I/A', inputs: ['current', 'bare_area', 'areaFactor'] },
   limiting_current_density: {
     formula: '1/j = H/(n·F·D·c·0.66·(Sc·Gr)^¼) + d/(n·F·D·c)',
@@ -118,6 +122,15 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
       'gap',
     ],
     remarks: ['where-bare', 'averaged-2-mm'],
+  },
+  batch_evenness: {
+    formula: 'least bitten piece over most bitten piece, pieces in rows across the tub',
+    inputs: ['solved_field', 'piece_width', 'piece_height', 'plate_width', 'plate_height', 'gap'],
+  },
+  pieces_at_once: {
+    formula: 'most pieces whose current stays within the supply’s',
+    inputs: ['current_asked', 'set_amps'],
+    remarks: ['lots-closed-form'],
   },
   undercut: { formula: 'u = r·d', inputs: ['depth', 'undercutRatio'] },
   thinnest_line: { formula: 'b = 2·u + reserve', inputs: ['undercut', 'land_reserve'] },

@@ -33,6 +33,7 @@ import { metalWithoutData } from './metal-without-data.ts';
 import { neverMix } from './never-mix.ts';
 import { nitrateTinder } from './nitrate-tinder.ts';
 import { mixedMetals } from './mixed-metals.ts';
+import { overloadsSupply } from './overloads-supply.ts';
 import { noAmpsLimit } from './no-amps-limit.ts';
 import { noAmmeter } from './no-ammeter.ts';
 import { nothingDownDrain } from './nothing-down-drain.ts';
@@ -101,6 +102,7 @@ export const watches = [
   filmLimit,
   noAmmeter,
   noAmpsLimit,
+  overloadsSupply,
   voltsCapped,
   hydrogenLid,
   chlorine,

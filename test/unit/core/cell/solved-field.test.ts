@@ -6,7 +6,7 @@ import {
   rememberingSolver,
   solveCell,
 } from '../../../../src/lib/core/cell/solved-field.ts';
-import { faultsOf } from '../../../../src/lib/core/field/problem.ts';
+import { faultsOf } from '../../../../src/lib/core/field/faults.ts';
 import { planJob } from '../../../../src/lib/core/plan/plan-job.ts';
 import { si } from '../../../../src/lib/core/units/quantity.ts';
 import { cellOf } from '../../../fixtures/cells.ts';

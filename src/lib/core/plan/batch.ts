@@ -1,0 +1,42 @@
+import type { SolvedField } from '../cell/solved-field.ts';
+import type { Supply } from '../cell/setup.ts';
+import type { Current } from '../units/quantity.ts';
+import type { Figure } from '../units/figure.ts';
+import type { Ledger } from './ledger.ts';
+import { figureUnits } from './outcome.ts';
+import { workingOf } from './workings.ts';
+
+/**
+ * The most that a supply without a knob for it may be asked for; null where a knob holds the amps, or where
+ * nobody knows.
+ */
+export const rating = (supply: Supply): Current | null =>
+  supply.control === 'volts' && supply.kind !== 'bench' ? supply.maxAmps : null;
+
+/**
+ * How many pieces hung together a supply carries.
+ * @param askedBy amps that so many pieces ask for at the set volts
+ * @returns `count` when all of them; 0 when not even one
+ */
+export function piecesAtOnce(count: number, most: number, askedBy: (pieces: number) => number): number {
+  let pieces = count;
+  while (pieces > 0 && askedBy(pieces) > most) pieces -= 1;
+  return pieces;
+}
+
+/** The least bitten piece of a batch over the most bitten, %, by where they hang. */
+export function spreadFigure({ pieces }: SolvedField, ledger: Ledger): Figure {
+  const value = (100 * Math.min(...pieces)) / Math.max(...pieces);
+  return {
+    value,
+    low: value,
+    high: value,
+    unit: figureUnits.batch_evenness,
+    working: workingOf('batch_evenness', ledger),
+  };
+}
+
+export function lotFigure(pieces: number, ledger: Ledger): Figure {
+  const working = workingOf('pieces_at_once', ledger);
+  return { value: pieces, low: pieces, high: pieces, unit: figureUnits.pieces_at_once, working };
+}
