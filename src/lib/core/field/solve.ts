@@ -53,6 +53,9 @@ const LAW_STEPS = 30;
 /** Change of any density over the mean at which the law is met. */
 const LAW_TOLERANCE = 1e-6;
 
+/** Residual, over how far the law still moves, at which its next step is taken. */
+const MOVING = 1e-3;
+
 /** Power lost between cells and between metal and cells, W. */
 function dissipated(
   { nx, ny, start, length, tx, ty, tz }: Network,
@@ -107,14 +110,16 @@ export function solveField(problem: FieldProblem, options: FieldOptions = {}): F
   const law = Object.values(problem.kinetics).every(isStraight) ? 1 : LAW_STEPS;
   let densities = new Float64Array(layout.bare.length);
   let iterations = 0;
+  let moved = Infinity;
   for (let step = 1; ; step += 1) {
     const leads = leadsOf(problem, layout, network, densities);
     const f = joinMetal(network, leads);
     // a law that is still moving needs no more digits than it moves
+    const needed = law === 1 ? tolerance : Math.max(tolerance, MOVING * Math.min(1, moved));
     const solved = conjugateGradients(network, axes, f, u, {
-      tolerance,
+      tolerance: needed,
       shouldStop: (_, relative) =>
-        shouldStop((step - 1 + Math.min(1, Math.log(relative) / Math.log(tolerance))) / law),
+        shouldStop((step - 1 + Math.min(1, Math.log(relative) / Math.log(needed))) / law),
     });
     iterations = Math.max(iterations, solved.iterations);
     const currents = currentsOf(leads, u, layout.bare.length);
@@ -125,9 +130,12 @@ export function solveField(problem: FieldProblem, options: FieldOptions = {}): F
     );
     const mean =
       anode / areas.reduce((sum, area, n) => sum + (layout.bare[n]?.electrode === 'anode' ? area : 0), 0);
-    const moved = next.reduce((most, one, n) => Math.max(most, Math.abs(one - (densities[n] as number))), 0);
+    moved =
+      next.reduce((most, one, n) => Math.max(most, Math.abs(one - (densities[n] as number))), 0) /
+      Math.abs(mean);
     densities = next;
-    if (step >= law || moved <= LAW_TOLERANCE * Math.abs(mean) || solved.stopped || !solved.converged) {
+    const isMet = moved <= LAW_TOLERANCE && solved.relativeResidual <= tolerance;
+    if (step >= law || isMet || solved.stopped || !solved.converged) {
       const all = currents.reduce((sum, current) => sum + current, 0);
       return {
         resistance: problem.volts / anode,
@@ -136,7 +144,7 @@ export function solveField(problem: FieldProblem, options: FieldOptions = {}): F
         balance: Math.abs(all / anode),
         iterations,
         relativeResidual: solved.relativeResidual,
-        converged: solved.converged && (law === 1 || moved <= 1e-3 * Math.abs(mean)),
+        converged: solved.converged && (law === 1 || (moved <= 1e-3 && solved.relativeResidual <= tolerance)),
         stopped: solved.stopped,
         cells: grid.cells,
         potentials: u.subarray(network.start, network.length - network.start),
