@@ -13,6 +13,8 @@ import { procedure, procedureVersion } from '../procedure/machine.ts';
 import type { Procedure } from '../procedure/machine.ts';
 import type { Alternative } from '../core/plan/alternatives.ts';
 import type { Files } from '../work/plan-draft.ts';
+import { mapBite } from '../work/mapper.ts';
+import type { MapReply } from '../work/map.worker.ts';
 import type { Planner } from '../work/planner.ts';
 import { viewOf } from './actor-view.svelte.ts';
 import { restBell, unlockBell } from './alarm.ts';
@@ -155,6 +157,11 @@ export class JobSession {
   /** Other ways to the same depth; worked out when asked for, as each gap is a cell of its own. */
   alternatives(): Promise<readonly Alternative[]> {
     return this.#parts.planner.alternatives(this.#files);
+  }
+
+  /** Where the bite of this draft goes, on a finer grid. @returns calls it off */
+  mapBite(tell: (reply: MapReply) => void): () => void {
+    return mapBite(this.#files.typed, tell);
   }
 
   async #plan(): Promise<void> {

@@ -1,0 +1,49 @@
+import { depthMapOf } from '../field/depth-map.ts';
+import type { DepthMap } from '../field/depth-map.ts';
+import { solveWithEstimate } from '../field/estimate.ts';
+import { evennessOf } from '../field/evenness.ts';
+import { faultsOf } from '../field/faults.ts';
+import type { FieldOptions } from '../field/solve.ts';
+import type { Area } from '../units/quantity.ts';
+import type { Setup } from './setup.ts';
+import { fieldProblemOf } from './solved-field.ts';
+
+/** Where the bite goes, on a grid finer than a plan needs. */
+export interface BiteMap {
+  /** of the most bitten face of the first piece, as the plate sees it */
+  readonly map: DepthMap;
+  /** share, 0 to 1 */
+  readonly evenness: number;
+  /** of the resistance, as a share; null where no coarser grid can tell */
+  readonly error: number | null;
+  /** m */
+  readonly spacing: number;
+}
+
+/** Cells that a phone can hold and solve in some seconds. */
+const CELLS = 1_000_000;
+
+/**
+ * Solves the cell of a job on a finer grid, its bare parts as they lie, or all over the face.
+ * @param finest m, where the tub lets it
+ * @returns null when the cell cannot be solved, or the run was called off
+ */
+export function biteMap(
+  setup: Setup,
+  openArea: Area,
+  finest: number,
+  options: FieldOptions = {},
+): BiteMap | null {
+  const rough = fieldProblemOf(setup, openArea, false);
+  if (rough === null) return null;
+  const { length, width, fill } = rough.box;
+  const problem = { ...rough, spacing: Math.max(finest, Math.cbrt((length * width * fill) / CELLS)) };
+  if (faultsOf(problem).length > 0) return null;
+  const { faces, converged, error } = solveWithEstimate(problem, options);
+  if (!converged) return null;
+  const bitten = faces.filter(({ electrode }) => electrode === 'anode');
+  const one = bitten.filter(
+    ({ plate, side }) => plate === 0 && side === (setup.piece.faces === 'back' ? 'minus' : 'plus'),
+  );
+  return { map: depthMapOf(one), evenness: evennessOf(bitten), error, spacing: problem.spacing };
+}

@@ -1,0 +1,22 @@
+import type { MapReply } from './map.worker.ts';
+
+/**
+ * Solves a job's cell finely, in a worker of its own, so that planning goes on beside it.
+ * @param typed job file
+ * @returns calls it off
+ */
+export function mapBite(typed: unknown, tell: (reply: MapReply) => void): () => void {
+  const worker = new Worker(new URL('./map.worker.ts', import.meta.url), { type: 'module' });
+  worker.addEventListener('message', ({ data }: MessageEvent<MapReply>) => {
+    tell(data);
+    if (data.is !== 'progress' && !(data.is === 'map' && !data.done)) worker.terminate();
+  });
+  worker.addEventListener('error', ({ message }) => {
+    tell({ is: 'error', error: message });
+    worker.terminate();
+  });
+  worker.postMessage(typed);
+  return () => {
+    worker.terminate();
+  };
+}
