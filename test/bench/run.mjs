@@ -8,6 +8,7 @@ import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import { field } from './field.mjs';
 import { pages } from './pages.mjs';
+import { replan } from './replan.mjs';
 
 const job = 'static/examples/seed-head-pendant.json';
 const out = join(tmpdir(), 'etchwright-bench.pdf');
@@ -27,7 +28,7 @@ const cases = [
 
 execFileSync('node', ['src/cli/run.mjs', 'plan', job], { stdio: 'ignore' }); // bundles once
 
-let slow = await field();
+let slow = (await field()) + (await replan());
 for (const { name, command, args, seconds } of cases) {
   const times = Array.from({ length: RUNS }, () => {
     const start = performance.now();

@@ -1,12 +1,10 @@
 import type { Fault } from '../core/plan/fault.ts';
-import type { Supply } from '../core/cell/setup.ts';
 import { rememberingSolver } from '../core/cell/solved-field.ts';
 import { parseJob } from '../core/plan/job-input.ts';
 import type { JobInput } from '../core/plan/job-input.ts';
 import type { Alternative } from '../core/plan/alternatives.ts';
-import { alternativesFor, planJob } from '../core/plan/plan-job.ts';
+import { alternativesFor, planJob, proposalFor } from '../core/plan/plan-job.ts';
 import type { Plan } from '../core/plan/plan.ts';
-import { si } from '../core/units/quantity.ts';
 
 /** A job file as typed, and the same with stand-ins where nothing has been typed yet. */
 export interface Files {
@@ -29,26 +27,8 @@ const solve = rememberingSolver();
  * the first look and the cautions are for.
  */
 function planAsProposed(job: JobInput): Plan {
-  const typed = planJob(job, solve);
-  const { settings } = typed;
-  if (settings === null) return typed;
-  const { kind, showsAmps, leads } = job.supply;
-  const base = { kind, showsAmps, leads };
-  const supply: Supply =
-    settings.control === 'amps'
-      ? {
-          ...base,
-          control: 'amps',
-          amps: si<'current'>(settings.amps),
-          maxVolts: si<'voltage'>(settings.ceiling),
-        }
-      : {
-          ...base,
-          control: 'volts',
-          volts: si<'voltage'>(settings.volts),
-          maxAmps: job.supply.control === 'volts' ? job.supply.maxAmps : job.supply.amps,
-        };
-  return planJob({ ...job, supply }, solve);
+  const supply = proposalFor(job, solve);
+  return planJob(supply === null ? job : { ...job, supply }, solve);
 }
 
 /** Plans a draft whose bare area and later answers may still be open. */

@@ -1,5 +1,4 @@
 import { isBitable } from '../facts/metals.ts';
-import { practice } from '../facts/bench-facts.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
 import { dataVersion } from '../facts/version.ts';
 import { closedFormResistance, solvedResistance } from '../cell/resistance.ts';
@@ -26,14 +25,12 @@ import { ledgerFor } from './ledger.ts';
 import type { Ledger } from './ledger.ts';
 import { figureUnits } from './outcome.ts';
 import type { FigureId, Outcome } from './outcome.ts';
-import type { Caution, Figures, Plan, Refusal, Settings } from './plan.ts';
+import type { Caution, Figures, Plan, Refusal } from './plan.ts';
 import { rangesOf } from './ranges.ts';
 import type { Ranges } from './ranges.ts';
+import { settingsFrom, withLooks } from './looks.ts';
 import { proposeSupply } from './settings.ts';
 import { workingOf } from './workings.ts';
-
-/** Longest wait before the first look, min: with an ammeter, and without. */
-const FIRST_LOOK = { counted: 5, byTime: 3 } as const;
 
 /** Solves nothing: the closed form stands in, and says so. */
 const unsolved: CellSolver = () => null;
@@ -86,16 +83,19 @@ function compute(job: JobInput, pairing: Pairing, solve: CellSolver): Pick<Plan,
   const evaluate = (supply: Supply) => assess({ ...job, supply }, pairing, recipe, openArea, field);
   const typed = evaluate(job.supply);
   const proposal = proposeSupply(job, pairing.family, openArea, (supply) => evaluate(supply).middle);
+  const own = withLooks(job, pairing, typed.figures(), typed.ledger);
+  // a proposal that is set already is not worked out twice
+  const isSet = JSON.stringify(proposal) === JSON.stringify(job.supply);
   const proposed = evaluate(proposal);
+  const after = isSet
+    ? own
+    : withLooks({ ...job, supply: proposal }, pairing, proposed.figures(), proposed.ledger);
   return {
     figures: {
-      ...withLooks(job, pairing, typed.figures(), typed.ledger),
+      ...own,
       ...lots(job, pairing, recipe, openArea, typed),
     },
-    settings: settingsFrom(
-      proposal,
-      withLooks({ ...job, supply: proposal }, pairing, proposed.figures(), proposed.ledger),
-    ),
+    settings: settingsFrom(proposal, after),
   };
 }
 
@@ -122,17 +122,40 @@ function lots(
   return atOnce < count ? { pieces_at_once: lotFigure(atOnce, ledger) } : {};
 }
 
+/** What may be bitten with what, its bath and its bare metal; null where there is no plan, or no area yet. */
+function groundsOf(job: JobInput) {
+  const salt = findBoughtSalt(job.bath.salt);
+  const { openArea, metal } = job.piece;
+  const isRefused = blocks.some(({ applies }) => applies({ ...job, figures: {} }) !== null);
+  if (isRefused || salt === null || openArea === null || !isBitable(metal)) return null;
+  return { pairing: pairingOf(metal, salt), recipe: recipeOf(job, salt), openArea };
+}
+
+/**
+ * The knobs that the plan of a job proposes, at a small part of the plan's cost.
+ * @returns null for a job that is refused, or whose bare area is still to come
+ */
+export function proposalFor(job: JobInput, solve: CellSolver = unsolved): Supply | null {
+  const grounds = groundsOf(job);
+  if (grounds === null) return null;
+  const { pairing, recipe, openArea } = grounds;
+  const field = solve(job, openArea);
+  return proposeSupply(
+    job,
+    pairing.family,
+    openArea,
+    (supply) => assess({ ...job, supply }, pairing, recipe, openArea, field).middle,
+  );
+}
+
 /**
  * Other ways to the same depth. Each gap is a cell of its own: this takes as many fields as there are gaps.
  * @returns none for a job that is refused, or whose bare area is still to come
  */
 export function alternativesFor(job: JobInput, solve: CellSolver = unsolved): readonly Alternative[] {
-  const salt = findBoughtSalt(job.bath.salt);
-  const { openArea } = job.piece;
-  const isRefused = blocks.some(({ applies }) => applies({ ...job, figures: {} }) !== null);
-  if (isRefused || salt === null || openArea === null || !isBitable(job.piece.metal)) return [];
-  const pairing = pairingOf(job.piece.metal, salt);
-  const recipe = recipeOf(job, salt);
+  const grounds = groundsOf(job);
+  if (grounds === null) return [];
+  const { pairing, recipe, openArea } = grounds;
   const at = (supply: Supply, gap: Length) => {
     const moved = { ...job, supply, cathode: { ...job.cathode, gap } };
     const field = solve(moved, openArea);
@@ -157,12 +180,17 @@ function assess(job: JobInput, pairing: Pairing, recipe: Recipe, openArea: Area,
   const budget = budgetFor(job, pairing, spread);
   const chain = cellChain(job, pairing, recipe, openArea, resistance);
   const middle = chain(medianDraw(budget), null);
-  const ledger = ledgerFor(job, pairing, budget, middle, field);
+  let kept: Ledger | null = null;
+  // knobs are tried at the medians alone: what they rest on is not asked then
+  const ledgerOf = (): Ledger => (kept ??= ledgerFor(job, pairing, budget, middle, field));
   return {
     middle,
-    ledger,
+    get ledger() {
+      return ledgerOf();
+    },
     resistance,
     figures: (): Figures => {
+      const ledger = ledgerOf();
       const stopAt = {
         charge: si<'charge'>((middle['charge'] as number) * AMPERE_HOUR),
         time: si<'time'>((middle['run_time'] as number) * 60),
@@ -204,59 +232,6 @@ function figuresFrom(outcome: Outcome, ranges: Ranges, ledger: Ledger): Figures 
       ];
     }),
   );
-}
-
-/** Adds what rests on the finished ranges: the first look, and the trade's time beside the model's. */
-function withLooks(job: JobInput, pairing: Pairing, figures: Figures, ledger: Ledger): Figures {
-  const { run_time: time } = figures;
-  if (!time) return figures;
-  const cap = job.supply.showsAmps ? FIRST_LOOK.counted : FIRST_LOOK.byTime;
-  const look = Math.min(cap, time.low / 3);
-  const first_look: Figure = {
-    value: look,
-    low: look,
-    high: look,
-    unit: 'min',
-    working: workingOf('first_look', ledger),
-  };
-  const trade = tradeMinutes(pairing);
-  if (trade === null) return { ...figures, first_look };
-  const scale = (job.piece.depth * 1e6) / practice.practiceDepth.value;
-  const [short, long] = trade;
-  const practice_over_model: Figure = {
-    value: (Math.sqrt(short * long) * scale) / time.value,
-    low: Math.min((short * scale) / time.high, (Math.sqrt(short * long) * scale) / time.value),
-    high: (long * scale) / time.low,
-    unit: '1',
-    working: workingOf('practice_over_model', ledger),
-  };
-  return { ...figures, first_look, practice_over_model };
-}
-
-/** What the trade takes for a shallow visible bite, min: shortest and longest; null where it says nothing. */
-function tradeMinutes({ family, anion }: Pairing): readonly [number, number] | null {
-  if (family === 'silver' && anion === 'nitrate') {
-    const { low, high } = practice.plannedMinutes.uncertainty;
-    return [low, high];
-  }
-  const { value } = practice.saltWaterMinutes;
-  return family !== 'silver' && anion === 'chloride' ? [value, value] : null;
-}
-
-function settingsFrom(supply: Supply, figures: Figures): Settings | null {
-  const { run_time: minutes, charge: stopCharge, volts: display, first_look: firstLook } = figures;
-  if (!minutes || !stopCharge || !display || !firstLook) return null;
-  return supply.control === 'amps'
-    ? {
-        control: 'amps',
-        amps: supply.amps,
-        ceiling: supply.maxVolts,
-        display,
-        minutes,
-        stopCharge,
-        firstLook,
-      }
-    : { control: 'volts', volts: supply.volts, minutes, firstLook };
 }
 
 /** Freezes a plan through and through, so that no reader can change what another shows. */
