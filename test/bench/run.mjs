@@ -6,6 +6,7 @@ import { execFileSync, spawnSync } from 'node:child_process';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
+import { distance } from './distance.mjs';
 import { field } from './field.mjs';
 import { pages } from './pages.mjs';
 import { replan } from './replan.mjs';
@@ -28,7 +29,7 @@ const cases = [
 
 execFileSync('node', ['src/cli/run.mjs', 'plan', job], { stdio: 'ignore' }); // bundles once
 
-let slow = (await field()) + (await replan());
+let slow = (await field()) + (await replan()) + (await distance());
 for (const { name, command, args, seconds } of cases) {
   const times = Array.from({ length: RUNS }, () => {
     const start = performance.now();

@@ -1,0 +1,75 @@
+import { squaredDistances } from './distance.ts';
+import { resistOf, withBare } from './mask.ts';
+import { partsOf } from './parts.ts';
+import type { Part } from './parts.ts';
+import type { Mask } from './raster.ts';
+
+/** Squared pixels within which an edge moves by a distance: from the middle of a pixel to the edge is half one. */
+const reach = (mm: number, perMm: number): number => (mm * perMm + 0.5) ** 2;
+
+/**
+ * What of a design is left when the bite has crept under the resist.
+ * @param undercut sideways, mm
+ */
+export function undercutMask(mask: Mask, undercut: number): Mask {
+  if (undercut <= 0) return mask;
+  const { width, height, perMm, piece } = mask;
+  const squared = squaredDistances(resistOf(mask), width, height);
+  const most = reach(undercut, perMm);
+  return withBare(
+    mask,
+    Uint8Array.from(squared, (one, n) => Number(piece[n] === 1 && one < most)),
+  );
+}
+
+export interface Foreseen {
+  readonly after: Mask;
+  /** parts of the resist that are gone altogether */
+  readonly lost: readonly Part[];
+  /** of the resist, 0 to 1: how much of its face is left */
+  readonly left: number;
+}
+
+/** What disappears: parts of the resist of which no pixel is left. */
+export function foresee(mask: Mask, undercut: number): Foreseen {
+  const { width, height } = mask;
+  const before = resistOf(mask);
+  const after = undercutMask(mask, undercut);
+  const { labels, parts } = partsOf(before, width, height);
+  const still = new Uint8Array(parts.length + 1);
+  let [had, has] = [0, 0];
+  for (let n = 0; n < before.length; n += 1) {
+    if (before[n] === 0) continue;
+    had += 1;
+    if (after.bare[n] === 1) continue;
+    has += 1;
+    still[labels[n] as number] = 1;
+  }
+  return {
+    after,
+    lost: parts.filter((_, n) => still[n + 1] === 0),
+    left: had === 0 ? 1 : has / had,
+  };
+}
+
+/**
+ * Greatest depth that keeps every line.
+ * @param thinnest line of resist, mm
+ * @param ratio undercut over depth
+ * @param reserve of a line that must be left for its resist to hold, mm
+ * @returns mm; 0 where no depth does
+ */
+export const greatestDepth = (thinnest: number, ratio: number, reserve: number): number =>
+  Math.max(0, (thinnest - reserve) / 2 / ratio);
+
+/** The design with its resist grown on every side, so that the undercut brings it back to what was drawn. */
+export function compensated(mask: Mask, undercut: number): Mask {
+  if (undercut <= 0) return mask;
+  const { width, height, perMm } = mask;
+  const squared = squaredDistances(mask.bare, width, height);
+  const most = reach(undercut, perMm);
+  return withBare(
+    mask,
+    Uint8Array.from(squared, (one) => Number(one >= most)),
+  );
+}

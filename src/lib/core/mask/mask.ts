@@ -1,0 +1,82 @@
+import type { Grey, Mask } from './raster.ts';
+import { histogramOf, tonesOf } from './threshold.ts';
+
+/** Outline of the piece on its picture, which it fills. */
+export type Outline = 'rectangle' | 'disc';
+
+function pieceOf(width: number, height: number, outline: Outline): Uint8Array {
+  const piece = new Uint8Array(width * height).fill(1);
+  if (outline === 'rectangle') return piece;
+  const [a, b] = [width / 2, height / 2];
+  for (let y = 0; y < height; y += 1)
+    for (let x = 0; x < width; x += 1)
+      if (((x + 0.5 - a) / a) ** 2 + ((y + 0.5 - b) / b) ** 2 > 1) piece[y * width + x] = 0;
+  return piece;
+}
+
+/** Whether a pixel has one of the other kind beside it. */
+function isEdge(bare: Uint8Array, width: number, height: number, x: number, y: number): boolean {
+  const n = y * width + x;
+  const own = bare[n];
+  return (
+    (x > 0 && bare[n - 1] !== own) ||
+    (x + 1 < width && bare[n + 1] !== own) ||
+    (y > 0 && bare[n - width] !== own) ||
+    (y + 1 < height && bare[n + width] !== own)
+  );
+}
+
+/**
+ * Parts a picture into bare metal and resist.
+ * @param level greys up to this are dark
+ * @param darkIs what dark means: resist in most drawings, bare metal in some
+ * @param perMm pixels in a millimetre
+ */
+export function maskOf(
+  { width, height, data }: Grey,
+  level: number,
+  darkIs: 'resist' | 'bare',
+  perMm: number,
+  outline: Outline = 'rectangle',
+): Mask {
+  const [dark, light] = tonesOf(histogramOf(data), level);
+  const piece = pieceOf(width, height, outline);
+  const bare = new Uint8Array(data.length);
+  const cover = new Uint8Array(data.length);
+  for (let n = 0; n < data.length; n += 1)
+    bare[n] = Number(piece[n] === 1 && (darkIs === 'resist') === (data[n] as number) > level);
+  const half = Math.max(1, Math.min(level + 0.5 - dark, light - level - 0.5));
+  for (let y = 0; y < height; y += 1)
+    for (let x = 0; x < width; x += 1) {
+      const n = y * width + x;
+      if (piece[n] === 0) continue;
+      // away from an edge grey is noise; at one it is the part that is lit
+      if (!isEdge(bare, width, height, x, y)) cover[n] = 255 * (bare[n] as number);
+      else {
+        const lit = Math.min(1, Math.max(0, 0.5 + ((data[n] as number) - level - 0.5) / (2 * half)));
+        cover[n] = Math.round(255 * (darkIs === 'resist' ? lit : 1 - lit));
+      }
+    }
+  return { width, height, perMm, bare, cover, piece };
+}
+
+/** The other way round: what was bare is under resist. */
+export function inverted(mask: Mask): Mask {
+  const { piece } = mask;
+  return {
+    ...mask,
+    bare: mask.bare.map((one, n) => (piece[n] === 1 ? 1 - one : 0)),
+    cover: mask.cover.map((one, n) => (piece[n] === 1 ? 255 - one : 0)),
+  };
+}
+
+/** Under resist: on the piece, and not bare. */
+export const resistOf = ({ bare, piece }: Mask): Uint8Array =>
+  bare.map((one, n) => Number(one === 0 && piece[n] === 1));
+
+/** The same piece with other bare pixels, no longer between yes and no. */
+export const withBare = (mask: Mask, bare: Uint8Array): Mask => ({
+  ...mask,
+  bare,
+  cover: bare.map((one) => 255 * one),
+});

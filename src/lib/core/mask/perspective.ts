@@ -1,0 +1,104 @@
+import type { Grey, PictureFault } from './raster.ts';
+
+export type Point = readonly [x: number, y: number];
+/** Corners of a rectangle in its picture: upper left, upper right, lower right, lower left. */
+export type Corners = readonly [Point, Point, Point, Point];
+
+const turn = ([ax, ay]: Point, [bx, by]: Point, [cx, cy]: Point): number =>
+  (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
+
+/** Smallest area, pixels, that four taps may enclose. */
+const LEAST_AREA = 400;
+
+/** Why four corners are none of a rectangle; null when they are. */
+export function cornersFault([a, b, c, d]: Corners): PictureFault | null {
+  const turns = [turn(a, b, c), turn(b, c, d), turn(c, d, a), turn(d, a, b)];
+  if (turns.some((one) => one <= 0)) return { id: 'crossed' };
+  return (turn(a, b, c) + turn(a, c, d)) / 2 < LEAST_AREA ? { id: 'flat' } : null;
+}
+
+/** Solves m·x = v by elimination; m is changed. */
+function solved(m: number[][], v: number[]): number[] {
+  const n = v.length;
+  for (let i = 0; i < n; i += 1) {
+    let pivot = i;
+    for (let k = i + 1; k < n; k += 1)
+      if (Math.abs(m[k]?.[i] as number) > Math.abs(m[pivot]?.[i] as number)) pivot = k;
+    [m[i], m[pivot]] = [m[pivot] as number[], m[i] as number[]];
+    [v[i], v[pivot]] = [v[pivot] as number, v[i] as number];
+    const own = m[i] as number[];
+    for (let k = i + 1; k < n; k += 1) {
+      const row = m[k] as number[];
+      const factor = (row[i] as number) / (own[i] as number);
+      for (let j = i; j < n; j += 1) row[j] = (row[j] as number) - factor * (own[j] as number);
+      v[k] = (v[k] as number) - factor * (v[i] as number);
+    }
+  }
+  const x = new Array<number>(n).fill(0);
+  for (let i = n - 1; i >= 0; i -= 1) {
+    const row = m[i] as number[];
+    const rest = row.slice(i + 1).reduce((sum, one, k) => sum + one * (x[i + 1 + k] as number), 0);
+    x[i] = ((v[i] as number) - rest) / (row[i] as number);
+  }
+  return x;
+}
+
+/**
+ * Where a place on the flat is seen in the picture.
+ * @param width,height of the flat rectangle whose corners were tapped
+ */
+export function viewOf(corners: Corners, width: number, height: number): (x: number, y: number) => Point {
+  const flat: Corners = [
+    [0, 0],
+    [width, 0],
+    [width, height],
+    [0, height],
+  ];
+  const rows: number[][] = [];
+  const right: number[] = [];
+  flat.forEach(([x, y], n) => {
+    const [u, v] = corners[n] as Point;
+    rows.push([x, y, 1, 0, 0, 0, -u * x, -u * y], [0, 0, 0, x, y, 1, -v * x, -v * y]);
+    right.push(u, v);
+  });
+  const [a, b, c, d, e, f, g, h] = solved(rows, right) as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ];
+  return (x, y) => {
+    const w = g * x + h * y + 1;
+    return [(a * x + b * y + c) / w, (d * x + e * y + f) / w];
+  };
+}
+
+/**
+ * Takes the perspective out of a picture.
+ * @param corners of a rectangle of known size in the picture, pixels
+ * @param width,height of that rectangle, pixels of the flat picture; what lies outside it is cut off
+ */
+export function squared(picture: Grey, corners: Corners, width: number, height: number): Grey {
+  const view = viewOf(corners, width, height);
+  const data = new Uint8Array(width * height);
+  const at = (x: number, y: number): number =>
+    picture.data[
+      Math.min(picture.height - 1, Math.max(0, y)) * picture.width +
+        Math.min(picture.width - 1, Math.max(0, x))
+    ] as number;
+  for (let y = 0; y < height; y += 1)
+    for (let x = 0; x < width; x += 1) {
+      const [u, v] = view(x + 0.5, y + 0.5);
+      const [i, j] = [Math.floor(u - 0.5), Math.floor(v - 0.5)];
+      const [fx, fy] = [u - 0.5 - i, v - 0.5 - j];
+      data[y * width + x] = Math.round(
+        (1 - fy) * ((1 - fx) * at(i, j) + fx * at(i + 1, j)) +
+          fy * ((1 - fx) * at(i, j + 1) + fx * at(i + 1, j + 1)),
+      );
+    }
+  return { width, height, data };
+}
