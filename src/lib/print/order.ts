@@ -1,3 +1,4 @@
+import type { Loop } from '../core/mask/outline.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import type { ShelfBath } from './labelled-bath.ts';
 
@@ -31,7 +32,23 @@ export interface LabelsOrder {
   readonly skip: number;
 }
 
+/** A design in its true size, to be printed on film or paper. Lengths in mm. */
+export interface StencilOrder {
+  readonly paper: Plan['job']['paper'];
+  /** closed lines about the resist, filled by the even-odd rule */
+  readonly loops: readonly Loop[];
+  readonly width: number;
+  readonly height: number;
+  /** what makes good for a printer that shrinks or stretches */
+  readonly scale: number;
+  readonly copies: number;
+  readonly isMirrored: boolean;
+  /** dark where metal is to be bare */
+  readonly isNegative: boolean;
+}
+
 /** What the press is to make. */
 export type PressOrder =
   | { readonly kind: 'job'; readonly plan: Plan; readonly order: PapersOrder }
-  | { readonly kind: 'labels'; readonly order: LabelsOrder };
+  | { readonly kind: 'labels'; readonly order: LabelsOrder }
+  | { readonly kind: 'stencil'; readonly order: StencilOrder };

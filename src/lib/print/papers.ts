@@ -7,6 +7,7 @@ import { jobSheet } from './job-sheet.ts';
 import { jobPapers } from './order.ts';
 import type { PaperKind, PapersOrder, PressOrder } from './order.ts';
 import { faces, ink, pageSizes } from './paper.ts';
+import { stencil } from './stencil.ts';
 import { stripPage } from './strip-page.ts';
 import { wearPage } from './wear-page.ts';
 
@@ -51,5 +52,7 @@ export function papers(plan: Plan, order: PapersOrder = jobPapers): TDocumentDef
 }
 
 /** Whatever was ordered, as a document. */
-export const documentOf = (wanted: PressOrder): TDocumentDefinitions =>
-  wanted.kind === 'job' ? papers(wanted.plan, wanted.order) : labelSheets(wanted.order);
+export function documentOf(wanted: PressOrder): TDocumentDefinitions {
+  if (wanted.kind === 'job') return papers(wanted.plan, wanted.order);
+  return wanted.kind === 'labels' ? labelSheets(wanted.order) : stencil(wanted.order);
+}

@@ -20,6 +20,8 @@ export const blankDraft = {
   'piece.area': 'later',
   'piece.openArea': '',
   'piece.openShare': '',
+  /** JSON of where the bare parts lie, from a drawing */
+  'piece.design': '',
   'piece.count': '1',
   'piece.through': 'no',
   /** space-separated: seams oldsolder stones glue hinges plating */

@@ -37,6 +37,17 @@ const metalOf = (draft: Draft): string => {
   return attached.includes('plating') ? 'plated' : draft['piece.metal'];
 };
 
+/** Where the bare parts lie; a stored text that is none is left to the reader of the job file. */
+function designOf(draft: Draft): { design?: unknown } {
+  const text = draft['piece.design'];
+  if (text === '') return {};
+  try {
+    return { design: JSON.parse(text) as unknown };
+  } catch {
+    return { design: text };
+  }
+}
+
 function pieceFile(draft: Draft) {
   const length = draft['unit.length'];
   const depth = typedNumber(draft['piece.depth']);
@@ -59,7 +70,7 @@ function pieceFile(draft: Draft) {
     ...size,
     thickness: amount(draft['piece.thickness'], draft['piece.thickness.unit']),
     faces: draft['piece.faces'],
-    ...(area === 'area' ? { openArea: amount(draft['piece.openArea'], 'cm2') } : {}),
+    ...(area === 'area' ? { openArea: amount(draft['piece.openArea'], 'cm2'), ...designOf(draft) } : {}),
     ...(area === 'share' ? { openShare: typeof share === 'number' ? share / 100 : share } : {}),
     depth: draft['piece.purpose'] === 'through' ? throughDepth(draft) : { value: planned, unit: 'mm' },
     count: typedNumber(draft['piece.count']),

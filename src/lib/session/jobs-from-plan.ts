@@ -33,6 +33,7 @@ function pieceFields({ piece }: JobInput): Partial<Draft> {
     'piece.faces': piece.faces,
     'piece.depth': millimetres(piece.depth),
     ...area,
+    ...(piece.design ? { 'piece.design': JSON.stringify(piece.design) } : {}),
     'piece.count': String(piece.count),
     'piece.through': piece.through ? 'yes' : 'no',
   };

@@ -249,6 +249,15 @@ export const cutTexts = {
   bar: '100 mm',
 } as const;
 
+/** The stencil's page. */
+export const stencilTexts = {
+  title: 'Stencil',
+  mirrored: 'Mirrored: the print goes face down on the metal.',
+  straight: 'Not mirrored: the print is looked at as it will lie.',
+  length: '100 mm. Measured ______ mm',
+  bar: 'Print at 100 %. If the bar is not 100 mm long, give what you measure and print again.',
+} as const;
+
 /** The emergency strip, to hang by the bench. */
 export const stripTexts = {
   title: 'Help now',

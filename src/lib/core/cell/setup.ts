@@ -1,4 +1,5 @@
 import type { ElementSymbol } from '../facts/elements.ts';
+import type { Shares } from '../mask/shares.ts';
 import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
 import type { ResistKind, SupplyKind } from '../facts/supplies.ts';
 import type {
@@ -39,6 +40,8 @@ export interface Piece {
   readonly through: boolean;
   /** centre of the piece across and up the tub; null: opposite the plate */
   readonly at: { readonly y: Length; readonly z: Length } | null;
+  /** where its bare parts lie; null when only their area is known */
+  readonly design: Shares | null;
 }
 
 /** The metal opposite. */

@@ -3,6 +3,7 @@ import { faultsOf } from '../field/faults.ts';
 import type { Bare, FieldProblem, Plate, Rect } from '../field/problem.ts';
 import { solveWithEstimate } from '../field/estimate.ts';
 import type { FaceCurrent, FieldOptions } from '../field/solve.ts';
+import type { Shares } from '../mask/shares.ts';
 import type { Area } from '../units/quantity.ts';
 import { bareShare } from './setup.ts';
 import type { Setup } from './setup.ts';
@@ -77,6 +78,14 @@ function cathodeOf({ cathode, tub }: Setup, x: number): Plate {
   };
 }
 
+/** Bare metal of one face by its drawing. */
+const designed = ({ columns, rows, cells }: Shares): Bare => ({
+  kind: 'bitmap',
+  columns,
+  rows,
+  cells: Uint8Array.from(cells, (letter) => 17 * parseInt(letter, 16)),
+});
+
 /** Bare metal of one face: all of it, or as one patch in its middle. */
 function bareOf(setup: Setup, openArea: Area, at: readonly [number, number], compact: boolean): Bare {
   const { piece } = setup;
@@ -98,7 +107,7 @@ export function fieldProblemOf(setup: Setup, openArea: Area, compact: boolean): 
   const x = (box.length - cathode.gap - thickness) / 2;
   const none = { kind: 'none' } as const;
   const pieces = places.map((at): Plate => {
-    const bare = bareOf(setup, openArea, at, compact);
+    const bare = piece.design ? designed(piece.design) : bareOf(setup, openArea, at, compact);
     return {
       electrode: 'anode',
       x,
@@ -161,8 +170,9 @@ function solvedAs(setup: Setup, openArea: Area, compact: boolean, options: Field
 export function solveCell(setup: Setup, openArea: Area, options: FieldOptions = {}): SolvedField | null {
   const scattered = solvedAs(setup, openArea, false, options);
   if (scattered === null) return null;
-  const isWhole = bareShare(setup.piece, openArea) > 0.999;
-  const compact = isWhole ? scattered : solvedAs(setup, openArea, true, options);
+  // where the bare parts lie is known, or they are everywhere
+  const isKnown = setup.piece.design !== null || bareShare(setup.piece, openArea) > 0.999;
+  const compact = isKnown ? scattered : solvedAs(setup, openArea, true, options);
   if (compact === null) return null;
   return {
     scattered: scattered.resistance,
@@ -184,6 +194,7 @@ export const cellKey = ({ piece, cathode, tub }: Setup, openArea: Area): string 
     piece.faceArea,
     piece.count,
     piece.at,
+    piece.design,
     cathode.width,
     cathode.height,
     cathode.gap,

@@ -39,7 +39,7 @@ export function averaged(faces: readonly FaceCurrent[], window = WINDOW): Float6
         if (high === 0) continue;
         for (const m of row) {
           const face = faces[m] as FaceCurrent;
-          const part = high * overlap(face.y, face.width, at.y, window);
+          const part = face.bareShare * high * overlap(face.y, face.width, at.y, window);
           sum += part * face.density;
           area += part;
         }

@@ -12,8 +12,10 @@ export interface BareFace {
   readonly i: number;
   readonly j: number;
   readonly k: number;
-  /** m² */
+  /** bare metal, m² */
   readonly area: number;
+  /** of the face that is bare, 0 to 1 */
+  readonly bareShare: number;
   /** from the metal to the cell's centre, m */
   readonly depth: number;
 }
@@ -28,20 +30,24 @@ export interface Placed {
   readonly resist: Readonly<Record<Side, readonly [number, number]>>;
   readonly rows: readonly [number, number];
   readonly layers: readonly [number, number];
-  /** 1 where a cell's face is bare, by row and layer of the whole grid */
+  /** bare share of a cell's face, 0 to 255, by row and layer of the whole grid */
   readonly bare: Readonly<Record<Side, Uint8Array>>;
 }
 
-/** Whether a place on the plate is bare. */
-function isBareAt({ outline }: Plate, bare: Bare, y: number, z: number): boolean {
+/** A smaller share, of 255, is not worth a face. */
+const LEAST = 8;
+
+/** Bare share of the plate at a place, 0 to 255. */
+function bareAt({ outline }: Plate, bare: Bare, y: number, z: number): number {
   const inside = ({ y0, y1, z0, z1 }: Rect): boolean => y > y0 && y < y1 && z > z0 && z < z1;
-  if (bare.kind === 'none') return false;
-  if (bare.kind === 'all') return true;
-  if (bare.kind === 'rects') return bare.rects.some(inside);
-  if (bare.kind === 'disc') return Math.hypot(y - bare.y, z - bare.z) < bare.radius;
+  if (bare.kind === 'none') return 0;
+  if (bare.kind === 'all') return 255;
+  if (bare.kind === 'rects') return bare.rects.some(inside) ? 255 : 0;
+  if (bare.kind === 'disc') return Math.hypot(y - bare.y, z - bare.z) < bare.radius ? 255 : 0;
   const column = Math.floor(((y - outline.y0) / (outline.y1 - outline.y0)) * bare.columns);
   const row = Math.floor(((z - outline.z0) / (outline.z1 - outline.z0)) * bare.rows);
-  return bare.cells[row * bare.columns + column] === 1;
+  const share = bare.cells[row * bare.columns + column] ?? 0;
+  return share < LEAST ? 0 : share;
 }
 
 const span = (of: Axis, from: number, to: number): readonly [number, number] => [
@@ -62,8 +68,11 @@ export function placed(plate: Plate, n: number, grid: Grid): Placed {
     if (i < 0 || i >= grid.x.sizes.length) return map;
     for (let k = layers[0]; k < layers[1]; k += 1)
       for (let j = rows[0]; j < rows[1]; j += 1)
-        map[j + ny * k] = Number(
-          isBareAt(plate, plate.bare[side], grid.y.centres[j] as number, grid.z.centres[k] as number),
+        map[j + ny * k] = bareAt(
+          plate,
+          plate.bare[side],
+          grid.y.centres[j] as number,
+          grid.z.centres[k] as number,
         );
     return map;
   };
@@ -79,7 +88,14 @@ export function placed(plate: Plate, n: number, grid: Grid): Placed {
 }
 
 /** The face of a cell on one side of a plate, at a row and layer. */
-export function faceAt({ plate, n, lines }: Placed, side: Side, j: number, k: number, grid: Grid): BareFace {
+export function faceAt(
+  { plate, n, lines }: Placed,
+  side: Side,
+  j: number,
+  k: number,
+  grid: Grid,
+  bareShare = 1,
+): BareFace {
   const i = side === 'minus' ? lines.minus - 1 : lines.plus;
   return {
     plate: n,
@@ -88,7 +104,8 @@ export function faceAt({ plate, n, lines }: Placed, side: Side, j: number, k: nu
     i,
     j,
     k,
-    area: (grid.y.sizes[j] as number) * (grid.z.sizes[k] as number),
+    area: bareShare * (grid.y.sizes[j] as number) * (grid.z.sizes[k] as number),
+    bareShare,
     depth: (grid.x.sizes[i] as number) / 2,
   };
 }
@@ -98,7 +115,9 @@ export function bareFacesOf(own: Placed, side: Side, grid: Grid): readonly BareF
   const faces: BareFace[] = [];
   const ny = grid.y.sizes.length;
   for (let k = own.layers[0]; k < own.layers[1]; k += 1)
-    for (let j = own.rows[0]; j < own.rows[1]; j += 1)
-      if (own.bare[side][j + ny * k] === 1) faces.push(faceAt(own, side, j, k, grid));
+    for (let j = own.rows[0]; j < own.rows[1]; j += 1) {
+      const share = own.bare[side][j + ny * k] as number;
+      if (share > 0) faces.push(faceAt(own, side, j, k, grid, share / 255));
+    }
   return faces;
 }

@@ -43,7 +43,7 @@ function edgesOf(
   faces.forEach(({ j, k, depth }, n) => {
     const back = own.bare[otherSide[side]][j + ny * k] === 0 ? 'insulatedBack' : 'bareBack';
     for (const { j: jj, k: kk, key, inner, outer } of beside(grid, j, k)) {
-      if (own.bare[side][key] === 1) continue;
+      if (own.bare[side][key] !== 0) continue;
       const beyond: Beyond = isClosed(barriers, own.lines[side], key, grid) ? 'plane' : back;
       const share = edgeShare(beyond, { inner, outer, depth: 2 * depth, thickness: drawn });
       const face = faceAt(own, side, jj, kk, grid);

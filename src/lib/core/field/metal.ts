@@ -36,7 +36,8 @@ export function leadsOf(
     const { resistance, offset } = straightened(kinetics[face.electrode], densities[index] as number);
     return {
       n: cellOf(face),
-      conductance: face.area / (face.depth / conductivity + resistance),
+      // lines finer than a cell share the bath before the whole face
+      conductance: face.area / ((face.bareShare * face.depth) / conductivity + resistance),
       potential: metalVolts(face.electrode, volts) - offset,
       faces: [index],
     };

@@ -22,7 +22,7 @@ export type Bare =
       readonly kind: 'bitmap';
       readonly columns: number;
       readonly rows: number;
-      /** 1 where bare */
+      /** bare share of each, 0 to 255: lines finer than a cell */
       readonly cells: Uint8Array;
     };
 
@@ -70,4 +70,4 @@ export const isNothing = (bare: Bare): boolean =>
   bare.kind === 'none' ||
   (bare.kind === 'rects' && bare.rects.length === 0) ||
   (bare.kind === 'disc' && bare.radius <= 0) ||
-  (bare.kind === 'bitmap' && !bare.cells.includes(1));
+  (bare.kind === 'bitmap' && bare.cells.every((share) => share === 0));

@@ -78,11 +78,12 @@ function dissipated(
 }
 
 function facesOf({ bare }: Layout, { y, z }: Grid, currents: Float64Array): readonly FaceCurrent[] {
-  return bare.map(({ j, k, plate, electrode, side, area }, n) => ({
+  return bare.map(({ j, k, plate, electrode, side, area, bareShare }, n) => ({
     plate,
     electrode,
     side,
     area,
+    bareShare,
     y: y.centres[j] as number,
     z: z.centres[k] as number,
     width: y.sizes[j] as number,

@@ -4,8 +4,8 @@ import type { Mask } from './raster.ts';
 export interface Shares {
   readonly columns: number;
   readonly rows: number;
-  /** 0 to 255, row by row from the piece's foot */
-  readonly cells: Uint8Array;
+  /** a letter each, 0 for none to f for all, row by row from the piece's foot */
+  readonly cells: string;
 }
 
 /** Cells along a side at most: finer is nearer than the current can tell. */
@@ -25,9 +25,10 @@ export function sharesOf({ width, height, perMm, cover }: Mask, side = 1): Share
       count[n] = (count[n] as number) + 1;
     }
   }
+  const letter = (share: number): string => Math.round((15 * share) / 255).toString(16);
   return {
     columns,
     rows,
-    cells: Uint8Array.from(sum, (one, n) => Math.round(one / Math.max(1, count[n] as number))),
+    cells: [...sum].map((one, n) => letter(one / Math.max(1, count[n] as number))).join(''),
   };
 }

@@ -98,6 +98,7 @@ function pieceOf(typed: TypedJob['piece'], areaLater: boolean, faults: Fault[]):
     count: typed.count,
     through: typed.through,
     at: typed.at ?? null,
+    design: typed.design ?? null,
   };
 }
 

@@ -10,6 +10,17 @@ const length = (min: number, max = 1000) => amount('length', { min, max, unit: '
 const optional = <S extends v.GenericSchema>(schema: S) => v.optional(schema);
 const keys = <T extends object>(table: T) => Object.keys(table) as (keyof T & string)[];
 
+const many = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(120));
+/** A design as the field sees it: a letter a cell, 0 to f, row by row from the piece's foot. */
+const design = v.pipe(
+  v.strictObject({ columns: many, rows: many, cells: v.pipe(v.string(), v.regex(/^[0-9a-f]*$/, '0 to f')) }),
+  v.check(
+    ({ columns, rows, cells }) => cells.length === columns * rows,
+    'a letter for each column of each row',
+  ),
+  v.check(({ cells }) => /[1-9a-f]/.test(cells), 'some bare metal'),
+);
+
 const sheet = {
   metal: v.pipe(v.string(), v.nonEmpty()),
   thickness: length(0.05, 50),
@@ -21,6 +32,7 @@ const sheet = {
   through: v.optional(v.boolean(), false),
   attached: v.optional(v.array(v.picklist(attachments)), []),
   at: optional(v.strictObject({ y: length(0), z: length(0) })),
+  design: optional(design),
 };
 
 const piece = v.variant('shape', [

@@ -85,6 +85,7 @@ function benchOf({ metal, salt, plate, water, resist }: Meeting): Situation {
     count: 1,
     through: false,
     at: null,
+    design: null,
   };
   return {
     piece,

@@ -1,0 +1,120 @@
+import { foresee } from './foresee.ts';
+import type { Foreseen } from './foresee.ts';
+import { compensated } from './foresee.ts';
+import { maskOf } from './mask.ts';
+import type { Outline } from './mask.ts';
+import { measure } from './measure.ts';
+import type { Measured } from './measure.ts';
+import { cleaned, specksOf } from './parts.ts';
+import type { Specks } from './parts.ts';
+import { cornersFault, squared } from './perspective.ts';
+import type { Corners } from './perspective.ts';
+import type { Grey, Mask, PictureFault } from './raster.ts';
+import { partings } from './threshold.ts';
+import type { Parting } from './threshold.ts';
+
+/** What a maker wants of a picture. Lengths in mm. */
+export interface Wishes {
+  /** of the piece in the picture, pixels; null when the picture is the piece, edge to edge */
+  readonly corners: Corners | null;
+  readonly width: number;
+  readonly height: number;
+  readonly outline: Outline;
+  readonly darkIs: 'resist' | 'bare';
+  /** null: the better one */
+  readonly method: Parting['method'] | null;
+  /** grey; null: as found */
+  readonly level: number | null;
+  /** what is smaller is dust */
+  readonly least: number;
+  readonly clean: boolean;
+  readonly undercut: number;
+}
+
+export interface Design {
+  readonly mask: Mask;
+  /** the resist grown, to be printed */
+  readonly grown: Mask;
+  readonly method: Parting['method'];
+  readonly level: number;
+  readonly measured: Measured;
+  readonly specks: Specks;
+  readonly foreseen: Foreseen;
+  /** the grown design after the same bite */
+  readonly mended: Foreseen;
+  /** bare gaps that close when the resist is grown: their width is too small */
+  readonly gapsClose: boolean;
+}
+
+/** Pixels in a millimetre that are kept at most: a line of a tenth of a millimetre still has five. */
+const FINEST = 50;
+
+/** The flat picture of the piece: perspective taken out, or stretched to the piece's own proportions. */
+function flattened(picture: Grey, { corners, width, height }: Wishes): { grey: Grey; perMm: number } {
+  const own: Corners = corners ?? [
+    [0, 0],
+    [picture.width, 0],
+    [picture.width, picture.height],
+    [0, picture.height],
+  ];
+  const side = (a: 0 | 1 | 2 | 3, b: 0 | 1 | 2 | 3): number =>
+    Math.hypot(own[a][0] - own[b][0], own[a][1] - own[b][1]);
+  const across = Math.max(side(0, 1), side(3, 2)) / width;
+  const up = Math.max(side(0, 3), side(1, 2)) / height;
+  const perMm = Math.min(FINEST, Math.max(across, up));
+  const [columns, rows] = [Math.max(1, Math.round(width * perMm)), Math.max(1, Math.round(height * perMm))];
+  const isFlat = corners === null && columns === picture.width && rows === picture.height;
+  return { grey: isFlat ? picture : squared(picture, own, columns, rows), perMm };
+}
+
+/** Everything that is made of a picture, or why nothing can be. */
+export function designOf(picture: Grey, wishes: Wishes): Design | PictureFault {
+  if (picture.width * picture.height === 0) return { id: 'blank' };
+  const fault = wishes.corners && cornersFault(wishes.corners);
+  if (fault) return fault;
+  const { grey, perMm } = flattened(picture, wishes);
+  const ways = partings(grey);
+  if (ways === null) return { id: 'oneTone' };
+  const way = ways.find(({ method }) => method === wishes.method) ?? ways[0];
+  const level = wishes.level ?? way.level;
+  const drawn = maskOf(way.grey, level, wishes.darkIs, perMm, wishes.outline);
+  const specks = specksOf(drawn, wishes.least);
+  const mask = wishes.clean ? cleaned(drawn, wishes.least) : drawn;
+  const measured = measure(mask);
+  const grown = compensated(mask, wishes.undercut);
+  return {
+    mask,
+    grown,
+    method: way.method,
+    level,
+    measured,
+    specks,
+    foreseen: foresee(mask, wishes.undercut),
+    mended: foresee(grown, wishes.undercut),
+    gapsClose: (measured.gap?.width ?? Infinity) <= 2 * wishes.undercut,
+  };
+}
+
+/** Black and white of a mask, shrunk to a side of so many pixels at most: resist dark, bare metal light. */
+export function pictureOf({ width, height, bare, piece }: Mask, most: number) {
+  const shrink = Math.min(1, most / Math.max(width, height));
+  const [columns, rows] = [Math.max(1, Math.round(width * shrink)), Math.max(1, Math.round(height * shrink))];
+  const light = new Float64Array(columns * rows);
+  const count = new Float64Array(columns * rows);
+  const on = new Float64Array(columns * rows);
+  for (let y = 0; y < height; y += 1)
+    for (let x = 0; x < width; x += 1) {
+      const n = Math.floor((y * rows) / height) * columns + Math.floor((x * columns) / width);
+      const m = y * width + x;
+      light[n] = (light[n] as number) + (bare[m] as number);
+      on[n] = (on[n] as number) + (piece[m] as number);
+      count[n] = (count[n] as number) + 1;
+    }
+  const rgba = new Uint8ClampedArray(4 * columns * rows);
+  for (let n = 0; n < light.length; n += 1) {
+    const here = Math.max(1, count[n] as number);
+    const grey = 40 + 205 * ((light[n] as number) / Math.max(1, on[n] as number));
+    rgba.set([grey, grey, grey, 255 * ((on[n] as number) / here)], 4 * n);
+  }
+  return { width: columns, height: rows, rgba };
+}

@@ -1,0 +1,90 @@
+import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces';
+import { stencilTexts } from '../words/papers.ts';
+import { scaleBar } from './drawing/scale-bar.ts';
+import type { StencilOrder } from './order.ts';
+import { faces, ink, mm, pageSizes } from './paper.ts';
+import { place } from './place.ts';
+
+/** mm: about the page, between copies, and what the note and the bar take of its foot. */
+const PAGE = { margin: 12, apart: 6, foot: 34 } as const;
+/** Decimals of a millimetre in a path: a thousandth is finer than any printer. */
+const DIGITS = 3;
+
+/** Columns and rows of copies that a page holds, 0 where not even one fits. */
+export function copiesOn({ paper, width, height, scale }: Omit<StencilOrder, 'loops'>): {
+  readonly columns: number;
+  readonly rows: number;
+} {
+  const page = pageSizes[paper];
+  const fit = (room: number, size: number): number =>
+    Math.max(0, Math.floor((room + mm(PAGE.apart)) / (mm(size * scale) + mm(PAGE.apart))));
+  return {
+    columns: fit(page.width - 2 * mm(PAGE.margin), width),
+    rows: fit(page.height - 2 * mm(PAGE.margin) - mm(PAGE.foot), height),
+  };
+}
+
+/** The design as one path, mm: dark where resist is, or where metal is bare. */
+function pathOf({ loops, width, height, isNegative }: StencilOrder): string {
+  const at = (value: number): string => String(Number(value.toFixed(DIGITS)));
+  const own = loops.map((loop) => `M${loop.map(([x, y]) => `${at(x)} ${at(y)}`).join('L')}Z`).join('');
+  return isNegative ? `M0 0H${at(width)}V${at(height)}H0Z${own}` : own;
+}
+
+/** The stencil in its true size, as often as asked and the page holds. */
+export function stencil(order: StencilOrder): TDocumentDefinitions {
+  const { paper, width, height, scale, isMirrored, copies } = order;
+  const page = pageSizes[paper];
+  const [wide, high] = [mm(width * scale), mm(height * scale)];
+  const turned = isMirrored ? ` transform="translate(${String(width)} 0) scale(-1 1)"` : '';
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${String(wide)}" height="${String(high)}" viewBox="0 0 ${String(width)} ${String(height)}"><g${turned}><path d="${pathOf(order)}" fill="#000" fill-rule="evenodd"/></g></svg>`;
+  const { columns, rows } = copiesOn(order);
+  const count = Math.min(copies, columns * rows);
+  const [left, top] = [mm(PAGE.margin), mm(PAGE.margin)];
+  const content: Content[] = [{ text: ' ', fontSize: 1 }];
+  for (let n = 0; n < count; n += 1) {
+    const x = left + (n % columns) * (wide + mm(PAGE.apart));
+    const y = top + Math.floor(n / columns) * (high + mm(PAGE.apart));
+    content.push(
+      { svg, width: wide, absolutePosition: { x, y } },
+      {
+        absolutePosition: { x, y },
+        canvas: [
+          {
+            type: 'rect',
+            x: 0,
+            y: 0,
+            w: wide,
+            h: high,
+            lineWidth: 0.3,
+            dash: { length: 2 },
+            lineColor: ink.soft,
+          },
+        ],
+      },
+    );
+  }
+  const foot = page.height - mm(PAGE.margin) - mm(PAGE.foot - 6);
+  const note = [isMirrored ? stencilTexts.mirrored : stencilTexts.straight, stencilTexts.bar].join(' ');
+  content.push(
+    place(left, foot, mm(110), {
+      stack: [scaleBar(), { text: stencilTexts.length, fontSize: 9, margin: [0, 2, 0, 6] }],
+    }),
+    place(left, foot + mm(11), page.width - 2 * left, { text: note, fontSize: 9, lineHeight: 1.1 }),
+  );
+  return {
+    pageSize: page,
+    pageMargins: [left, top, left, top],
+    language: 'en',
+    displayTitle: true,
+    version: '1.7',
+    info: {
+      title: stencilTexts.title,
+      creator: 'Etchwright',
+      producer: 'Etchwright',
+      creationDate: new Date(0),
+    },
+    defaultStyle: { font: faces.text, fontSize: 11, color: ink.black },
+    content,
+  };
+}

@@ -1,0 +1,73 @@
+import { isBomb, pictureHead } from '../core/mask/picture-size.ts';
+import { LIMITS } from '../core/mask/raster.ts';
+import type { Pixels } from '../work/art.worker.ts';
+
+/** Why a file gives no picture. */
+export type BringInFault =
+  | { readonly id: 'notAPicture' }
+  | { readonly id: 'tooLarge'; readonly found: number; readonly most: number }
+  | { readonly id: 'bomb' }
+  | { readonly id: 'broken' };
+
+/** Pixels that a phone works on in a second; a drawing is drawn that large. */
+const WORK = 4_000_000;
+/** Bytes of a file that are read to learn its size, and of a drawing at most. */
+const HEAD = 512 * 1024;
+const LARGEST_DRAWING = 4 * 1024 * 1024;
+/** Side of a drawing without a size of its own, pixels. */
+const DRAWING = 1600;
+
+function drawnOn(source: CanvasImageSource, width: number, height: number): Pixels {
+  const canvas = document.createElement('canvas');
+  canvas.width = width;
+  canvas.height = height;
+  const context = canvas.getContext('2d', { willReadFrequently: true });
+  if (!context) throw new Error('no canvas');
+  context.fillStyle = '#fff';
+  context.fillRect(0, 0, width, height);
+  context.drawImage(source, 0, 0, width, height);
+  const { data } = context.getImageData(0, 0, width, height);
+  return { width, height, rgba: new Uint8ClampedArray(data.buffer) };
+}
+
+/** Draws a vector drawing as an image: scripts, links and what lies outside it do nothing there. */
+async function drawing(file: Blob): Promise<Pixels> {
+  // a copy with a type of our own: what the file calls itself does not matter
+  const url = URL.createObjectURL(new Blob([file], { type: 'image/svg+xml' }));
+  try {
+    const image = new Image();
+    image.src = url;
+    await image.decode();
+    const [wide, high] = [image.naturalWidth || DRAWING, image.naturalHeight || DRAWING];
+    const scale = DRAWING / Math.max(wide, high);
+    return drawnOn(image, Math.max(1, Math.round(wide * scale)), Math.max(1, Math.round(high * scale)));
+  } finally {
+    URL.revokeObjectURL(url);
+  }
+}
+
+/**
+ * Opens a picture for work: nothing leaves the device, and of what a camera wrote beside it only the turning
+ * is heeded.
+ */
+export async function bringIn(file: Blob): Promise<{ picture: Pixels } | { fault: BringInFault }> {
+  const head = pictureHead(new Uint8Array(await file.slice(0, HEAD).arrayBuffer()));
+  if (head === null) return { fault: { id: 'notAPicture' } };
+  const { kind, width, height } = head;
+  try {
+    if (kind === 'svg' || width === null || height === null) {
+      if (file.size > LARGEST_DRAWING || isBomb(await file.text())) return { fault: { id: 'bomb' } };
+      return { picture: await drawing(file) };
+    }
+    const side = Math.max(width, height);
+    if (side > LIMITS.side) return { fault: { id: 'tooLarge', found: side, most: LIMITS.side } };
+    const shrink = Math.min(1, Math.sqrt(WORK / (width * height)));
+    const [resizeWidth, resizeHeight] = [Math.round(width * shrink), Math.round(height * shrink)];
+    const bitmap = await createImageBitmap(file, shrink < 1 ? { resizeWidth, resizeQuality: 'high' } : {});
+    const picture = drawnOn(bitmap, bitmap.width, bitmap.height || resizeHeight);
+    bitmap.close();
+    return { picture };
+  } catch {
+    return { fault: { id: 'broken' } };
+  }
+}
