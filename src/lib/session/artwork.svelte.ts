@@ -39,17 +39,15 @@ export class Artwork {
 
   readonly #artist = startArtist();
   readonly #face: () => PieceFace;
+  #works = 0;
 
   constructor(face: () => PieceFace) {
     this.#face = face;
   }
 
   /** Takes a file; the last good picture stays when it is none. */
-  async take(file: Blob): Promise<void> {
-    this.busy = true;
-    this.fault = null;
-    this.trouble = '';
-    try {
+  take(file: Blob): Promise<void> {
+    return this.#work(async () => {
       const opened = await bringIn(file);
       if ('fault' in opened) {
         this.fault = opened.fault;
@@ -62,21 +60,12 @@ export class Artwork {
       this.shown = { url, width, height };
       this.wishes = { ...this.wishes, corners: null, method: null, level: null };
       await this.#look();
-    } catch (error) {
-      this.trouble = error instanceof Error ? error.message : String(error);
-    } finally {
-      this.busy = false;
-    }
+    });
   }
 
-  async wish(change: Partial<Omit<Wishes, keyof PieceFace>>): Promise<void> {
+  wish(change: Partial<Omit<Wishes, keyof PieceFace>>): Promise<void> {
     this.wishes = { ...this.wishes, ...change };
-    this.busy = true;
-    try {
-      await this.#look();
-    } finally {
-      this.busy = false;
-    }
+    return this.#work(() => this.#look());
   }
 
   /** Puts the corners where they can be moved from, or takes them away. */
@@ -107,6 +96,21 @@ export class Artwork {
   close(): void {
     this.#artist.close();
     this.#forget();
+  }
+
+  async #work(act: () => Promise<void>): Promise<void> {
+    this.#works += 1;
+    this.busy = true;
+    this.fault = null;
+    this.trouble = '';
+    try {
+      await act();
+    } catch (error) {
+      this.trouble = error instanceof Error ? error.message : String(error);
+    } finally {
+      this.#works -= 1;
+      this.busy = this.#works > 0;
+    }
   }
 
   async #look(): Promise<void> {

@@ -18,6 +18,7 @@ export function startArtist(): Artist {
   const worker = new Worker(new URL('./art.worker.ts', import.meta.url), { type: 'module' });
   let asked = 0;
   let latestLook = 0;
+  let looking: Promise<void> = Promise.resolve();
   const waiting = new Map<number, { done: (reply: ArtReply) => void; failed: (error: Error) => void }>();
   worker.addEventListener('message', ({ data }: MessageEvent<ArtReply>) => {
     const one = waiting.get(data.id);
@@ -32,7 +33,6 @@ export function startArtist(): Artist {
   const ask = (question: WithoutId<ArtQuestion>, lent: Transferable[] = []): Promise<ArtReply> =>
     new Promise((done, failed) => {
       asked += 1;
-      if (question.asks === 'look') latestLook = asked;
       waiting.set(asked, { done, failed });
       worker.postMessage({ ...question, id: asked }, lent);
     });
@@ -41,8 +41,18 @@ export function startArtist(): Artist {
       await ask({ asks: 'load', picture }, [picture.rgba.buffer]);
     },
     look: async (wishes) => {
-      const reply = await ask({ asks: 'look', wishes });
-      if (reply.id !== latestLook) return null;
+      latestLook += 1;
+      const own = latestLook;
+      // one at a time: of those that come while it works only the last is looked at
+      await looking;
+      if (own !== latestLook) return null;
+      const asking = ask({ asks: 'look', wishes });
+      looking = asking.then(
+        () => undefined,
+        () => undefined,
+      );
+      const reply = await asking;
+      if (own !== latestLook) return null;
       if (reply.is === 'look') return { look: reply.look };
       return reply.is === 'fault' ? { fault: reply.fault } : null;
     },

@@ -5,7 +5,7 @@ import { maskOf } from './mask.ts';
 import type { Outline } from './mask.ts';
 import { measure } from './measure.ts';
 import type { Measured } from './measure.ts';
-import { cleaned, specksOf } from './parts.ts';
+import { cleaned } from './parts.ts';
 import type { Specks } from './parts.ts';
 import { cornersFault, squared } from './perspective.ts';
 import type { Corners } from './perspective.ts';
@@ -49,14 +49,21 @@ export interface Design {
 /** Pixels in a millimetre that are kept at most: a line of a tenth of a millimetre still has five. */
 const FINEST = 50;
 
-/** The flat picture of the piece: perspective taken out, or stretched to the piece's own proportions. */
-function flattened(picture: Grey, { corners, width, height }: Wishes): { grey: Grey; perMm: number } {
-  const own: Corners = corners ?? [
-    [0, 0],
-    [picture.width, 0],
-    [picture.width, picture.height],
-    [0, picture.height],
+/** The piece about a picture that keeps its proportions: as large as fits, in its middle. */
+function about({ width: wide, height: high }: Grey, width: number, height: number): Corners {
+  const [w, h] = [Math.max(wide, (high * width) / height), Math.max(high, (wide * height) / width)];
+  const [x0, y0, x1, y1] = [(wide - w) / 2, (high - h) / 2, (wide + w) / 2, (high + h) / 2];
+  return [
+    [x0, y0],
+    [x1, y0],
+    [x1, y1],
+    [x0, y1],
   ];
+}
+
+/** The flat picture of the piece: perspective taken out, or the drawing laid on it; beyond it its rim goes on. */
+function flattened(picture: Grey, { corners, width, height }: Wishes): { grey: Grey; perMm: number } {
+  const own = corners ?? about(picture, width, height);
   const side = (a: 0 | 1 | 2 | 3, b: 0 | 1 | 2 | 3): number =>
     Math.hypot(own[a][0] - own[b][0], own[a][1] - own[b][1]);
   const across = Math.max(side(0, 1), side(3, 2)) / width;
@@ -78,8 +85,8 @@ export function designOf(picture: Grey, wishes: Wishes): Design | PictureFault {
   const way = ways.find(({ method }) => method === wishes.method) ?? ways[0];
   const level = wishes.level ?? way.level;
   const drawn = maskOf(way.grey, level, wishes.darkIs, perMm, wishes.outline);
-  const specks = specksOf(drawn, wishes.least);
-  const mask = wishes.clean ? cleaned(drawn, wishes.least) : drawn;
+  const clean = cleaned(drawn, wishes.least);
+  const mask = wishes.clean ? clean.mask : drawn;
   const measured = measure(mask);
   const grown = compensated(mask, wishes.undercut);
   return {
@@ -88,7 +95,7 @@ export function designOf(picture: Grey, wishes: Wishes): Design | PictureFault {
     method: way.method,
     level,
     measured,
-    specks,
+    specks: clean.specks,
     foreseen: foresee(mask, wishes.undercut),
     mended: foresee(grown, wishes.undercut),
     gapsClose: (measured.gap?.width ?? Infinity) <= 2 * wishes.undercut,

@@ -16,10 +16,9 @@ export function undercutMask(mask: Mask, undercut: number): Mask {
   const { width, height, perMm, piece } = mask;
   const squared = squaredDistances(resistOf(mask), width, height);
   const most = reach(undercut, perMm);
-  return withBare(
-    mask,
-    Uint8Array.from(squared, (one, n) => Number(piece[n] === 1 && one < most)),
-  );
+  const bare = new Uint8Array(squared.length);
+  for (let n = 0; n < bare.length; n += 1) bare[n] = Number(piece[n] === 1 && (squared[n] as number) < most);
+  return withBare(mask, bare);
 }
 
 export interface Foreseen {
@@ -32,10 +31,9 @@ export interface Foreseen {
 
 /** What disappears: parts of the resist of which no pixel is left. */
 export function foresee(mask: Mask, undercut: number): Foreseen {
-  const { width, height } = mask;
   const before = resistOf(mask);
   const after = undercutMask(mask, undercut);
-  const { labels, parts } = partsOf(before, width, height);
+  const { labels, parts } = partsOf(before, mask.width, mask.height);
   const still = new Uint8Array(parts.length + 1);
   let [had, has] = [0, 0];
   for (let n = 0; n < before.length; n += 1) {
@@ -68,8 +66,7 @@ export function compensated(mask: Mask, undercut: number): Mask {
   const { width, height, perMm } = mask;
   const squared = squaredDistances(mask.bare, width, height);
   const most = reach(undercut, perMm);
-  return withBare(
-    mask,
-    Uint8Array.from(squared, (one) => Number(one >= most)),
-  );
+  const bare = new Uint8Array(squared.length);
+  for (let n = 0; n < bare.length; n += 1) bare[n] = Number((squared[n] as number) >= most);
+  return withBare(mask, bare);
 }

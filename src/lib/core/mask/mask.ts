@@ -71,12 +71,15 @@ export function inverted(mask: Mask): Mask {
 }
 
 /** Under resist: on the piece, and not bare. */
-export const resistOf = ({ bare, piece }: Mask): Uint8Array =>
-  bare.map((one, n) => Number(one === 0 && piece[n] === 1));
+export function resistOf({ bare, piece }: Mask): Uint8Array {
+  const resist = new Uint8Array(bare.length);
+  for (let n = 0; n < resist.length; n += 1) resist[n] = Number(bare[n] === 0 && piece[n] === 1);
+  return resist;
+}
 
 /** The same piece with other bare pixels, no longer between yes and no. */
-export const withBare = (mask: Mask, bare: Uint8Array): Mask => ({
-  ...mask,
-  bare,
-  cover: bare.map((one) => 255 * one),
-});
+export function withBare(mask: Mask, bare: Uint8Array): Mask {
+  const cover = new Uint8Array(bare.length);
+  for (let n = 0; n < cover.length; n += 1) cover[n] = 255 * (bare[n] as number);
+  return { ...mask, bare, cover };
+}

@@ -36,11 +36,12 @@ export function partsOf(inside: Uint8Array, width: number, height: number): Part
       y0 = Math.min(y0, y);
       x1 = Math.max(x1, x + 1);
       y1 = Math.max(y1, y + 1);
-      for (let dy = -1; dy <= 1; dy += 1)
-        for (let dx = -1; dx <= 1; dx += 1) {
+      const [left, right] = [x > 0 ? -1 : 0, x + 1 < width ? 1 : 0];
+      const [above, below] = [y > 0 ? -1 : 0, y + 1 < height ? 1 : 0];
+      for (let dy = above; dy <= below; dy += 1)
+        for (let dx = left; dx <= right; dx += 1) {
           const m = n + dy * width + dx;
-          const inRow = x + dx >= 0 && x + dx < width && y + dy >= 0 && y + dy < height;
-          if (!inRow || inside[m] === 0 || labels[m] !== 0) continue;
+          if (inside[m] === 0 || labels[m] !== 0) continue;
           labels[m] = label;
           stack.push(m);
         }
@@ -58,30 +59,27 @@ export interface Specks {
   readonly specks: readonly Part[];
 }
 
-/** @param least width of the smallest thing that is meant, mm: what has less area than a disc so wide is a speck */
-export function specksOf(mask: Mask, least: number): Specks {
-  const few = (Math.PI / 4) * (least * mask.perMm) ** 2;
-  const small = (inside: Uint8Array): readonly Part[] =>
-    partsOf(inside, mask.width, mask.height).parts.filter(({ pixels }) => pixels < few);
-  return { pinholes: small(mask.bare), specks: small(resistOf(mask)) };
-}
-
-/** Fills pinholes with resist, and takes specks away. */
-export function cleaned(mask: Mask, least: number): Mask {
+/**
+ * Finds what is smaller than can be meant, and takes it away: pinholes filled, specks gone.
+ * @param least width of the smallest thing that is meant, mm: what has less area than a disc so wide is a speck
+ */
+export function cleaned(mask: Mask, least: number): { readonly mask: Mask; readonly specks: Specks } {
   const few = (Math.PI / 4) * (least * mask.perMm) ** 2;
   const bare = mask.bare.slice();
   const cover = mask.cover.slice();
-  for (const [inside, becomes] of [
-    [mask.bare, 0],
-    [resistOf(mask), 1],
-  ] as const) {
+  const small = (inside: Uint8Array, becomes: 0 | 1): readonly Part[] => {
     const { labels, parts } = partsOf(inside, mask.width, mask.height);
+    const found = parts.filter(({ pixels }) => pixels < few);
+    if (found.length === 0) return found;
     for (let n = 0; n < labels.length; n += 1) {
       const part = parts[(labels[n] as number) - 1];
       if (!part || part.pixels >= few) continue;
       bare[n] = becomes;
       cover[n] = 255 * becomes;
     }
-  }
-  return { ...mask, bare, cover };
+    return found;
+  };
+  const pinholes = small(mask.bare, 0);
+  const specks = small(resistOf(mask), 1);
+  return { mask: { ...mask, bare, cover }, specks: { pinholes, specks } };
 }

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { compensated, foresee, greatestDepth, undercutMask } from '../../../../src/lib/core/mask/foresee.ts';
 import { inverted, maskOf, resistOf } from '../../../../src/lib/core/mask/mask.ts';
 import { measure } from '../../../../src/lib/core/mask/measure.ts';
-import { cleaned, specksOf } from '../../../../src/lib/core/mask/parts.ts';
+import { cleaned } from '../../../../src/lib/core/mask/parts.ts';
 import { greyOf, shrinkOf } from '../../../../src/lib/core/mask/raster.ts';
 import { sharesOf } from '../../../../src/lib/core/mask/shares.ts';
 import { partings } from '../../../../src/lib/core/mask/threshold.ts';
@@ -73,13 +73,13 @@ describe('specks and pinholes', () => {
     Math.hypot(x - 8, y - 5) < 0.12 ||
     Math.hypot(x + 8, y) < 1;
   test('are listed below the size that is meant, and no larger ones', () => {
-    const { pinholes, specks } = specksOf(resist(dusty), 0.5);
+    const { pinholes, specks } = cleaned(resist(dusty), 0.5).specks;
     expect(pinholes).toHaveLength(1);
     expect(specks).toHaveLength(1);
   });
   test('are filled and taken away, and nothing else changes', () => {
-    const clean = cleaned(resist(dusty), 0.5);
-    expect(specksOf(clean, 0.5)).toEqual({ pinholes: [], specks: [] });
+    const clean = cleaned(resist(dusty), 0.5).mask;
+    expect(cleaned(clean, 0.5).specks).toEqual({ pinholes: [], specks: [] });
     expect(Math.abs(resistArea(clean) / (64 + Math.PI) - 1)).toBeLessThan(0.01);
   });
 });
