@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { biteMap } from '../../../../src/lib/core/cell/bite-map.ts';
 import { solvedResistance } from '../../../../src/lib/core/cell/resistance.ts';
 import {
   cellKey,
@@ -54,6 +55,43 @@ describe('the cell of a job, solved', () => {
     const problem = fieldProblemOf(job, job.piece.openArea ?? si<'area'>(1e-4), false);
     expect(problem?.plates).toHaveLength(job.piece.count + 1);
     expect(problem && faultsOf(problem)).toEqual([]);
+  });
+});
+
+describe('a drawing', () => {
+  const job = jobOf(pendant());
+  const columns = 8;
+  const half = (left: string, right: string) => ({
+    columns,
+    rows: 1,
+    cells: left.repeat(columns / 2) + right.repeat(columns / 2),
+  });
+  const of = (design: { columns: number; rows: number; cells: string }) => {
+    const piece = { ...job.piece, design };
+    const share = Array.from(design.cells).reduce((sum, one) => sum + parseInt(one, 16), 0) / 15 / columns;
+    const area = si<'area'>(share * piece.faceArea);
+    return { job: { ...job, piece }, area };
+  };
+  test('tells where the bare parts lie: one arrangement is solved, not two', () => {
+    const { job: drawn, area } = of(half('f', '0'));
+    const field = solveCell(drawn, area);
+    expect(field?.scattered).toBe(field?.compact);
+    const problem = fieldProblemOf(drawn, area, true);
+    expect(problem && faultsOf(problem)).toEqual([]);
+  });
+  test('of bare metal all over is the face without a drawing', () => {
+    const { job: drawn, area } = of(half('f', 'f'));
+    const plain = solveCell(job, area);
+    expect(solveCell(drawn, area)?.scattered).toBeCloseTo(plain?.scattered ?? NaN, 9);
+  });
+  test('bites thin stripes deeper than broad ones beside them', () => {
+    const { job: drawn, area } = of(half('3', 'f'));
+    const { map } = biteMap(drawn, area, 2e-3) ?? {};
+    if (!map) throw new Error('not solved');
+    const wide = map.columns.length - 1;
+    const middle = Math.floor((map.rows.length - 1) / 2) * wide;
+    const at = (share: number) => map.relative[middle + Math.floor(share * wide)] ?? NaN;
+    expect(at(0.25)).toBeGreaterThan(2 * at(0.75));
   });
 });
 
