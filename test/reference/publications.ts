@@ -57,6 +57,7 @@ export const published = {
   openstaxProducts: { title: 'OpenStax Chemistry 2e, Appendix J', how: 'read' },
   phreeqc: { title: 'USGS PHREEQC databases: minteq.v4, wateq4f, llnl, Thermoddem', how: 'read' },
   anchors: { title: 'Etch-depth anchors, independent arithmetic', how: 'own' },
+  undercutRuns: { title: 'Boundary-element runs of a masked slot', how: 'own' },
   heatTable: { title: 'Bath heating table, independent arithmetic', how: 'own' },
   wasteTable: { title: 'Treatment table, independent arithmetic', how: 'own' },
   closedForms: {

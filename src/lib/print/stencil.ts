@@ -4,25 +4,10 @@ import { scaleBar } from './drawing/scale-bar.ts';
 import type { StencilOrder } from './order.ts';
 import { faces, ink, mm, pageSizes } from './paper.ts';
 import { place } from './place.ts';
+import { copiesOn, PAGE } from './stencil-page.ts';
 
-/** mm: about the page, between copies, and what the note and the bar take of its foot. */
-const PAGE = { margin: 12, apart: 6, foot: 34 } as const;
 /** Decimals of a millimetre in a path: a thousandth is finer than any printer. */
 const DIGITS = 3;
-
-/** Columns and rows of copies that a page holds, 0 where not even one fits. */
-export function copiesOn({ paper, width, height, scale }: Omit<StencilOrder, 'loops'>): {
-  readonly columns: number;
-  readonly rows: number;
-} {
-  const page = pageSizes[paper];
-  const fit = (room: number, size: number): number =>
-    Math.max(0, Math.floor((room + mm(PAGE.apart)) / (mm(size * scale) + mm(PAGE.apart))));
-  return {
-    columns: fit(page.width - 2 * mm(PAGE.margin), width),
-    rows: fit(page.height - 2 * mm(PAGE.margin) - mm(PAGE.foot), height),
-  };
-}
 
 /** The design as one path, mm: dark where resist is, or where metal is bare. */
 function pathOf({ loops, width, height, isNegative }: StencilOrder): string {

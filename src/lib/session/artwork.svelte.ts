@@ -17,6 +17,8 @@ export interface PieceFace {
 
 /** Dust below this width is listed unless the maker says otherwise, mm. */
 const DUST = 0.2;
+/** Undercuts that differ by less are one. */
+const SAME = 0.02;
 /** Of the picture's sides: where the corners stand before they are moved. */
 const INSET = 0.06;
 
@@ -38,10 +40,11 @@ export class Artwork {
   });
 
   readonly #artist = startArtist();
-  readonly #face: () => PieceFace;
+  readonly #face: (gap: number | null) => PieceFace;
   #works = 0;
 
-  constructor(face: () => PieceFace) {
+  /** @param face the piece, its undercut by the width of the thinnest opening, mm; null while none is known */
+  constructor(face: (gap: number | null) => PieceFace) {
     this.#face = face;
   }
 
@@ -114,12 +117,18 @@ export class Artwork {
   }
 
   async #look(): Promise<void> {
-    const made = await this.#artist.look({ ...this.wishes, ...this.#face() });
+    const face = this.#face(this.look?.measured.gap?.width ?? null);
+    const made = await this.#artist.look({ ...this.wishes, ...face });
     if (made === null) return;
-    if ('look' in made) {
-      this.look = made.look;
-      this.fault = null;
-    } else this.fault = made.fault;
+    if ('fault' in made) {
+      this.fault = made.fault;
+      return;
+    }
+    this.look = made.look;
+    this.fault = null;
+    // how far it creeps depends on the opening, which has only now been measured
+    const { undercut } = this.#face(made.look.measured.gap?.width ?? null);
+    if (Math.abs(undercut / face.undercut - 1) > SAME) await this.#look();
   }
 
   #forget(): void {

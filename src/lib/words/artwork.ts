@@ -61,6 +61,7 @@ export const stencilPanelTexts = {
   paper: 'Paper',
   copies: 'Copies on the page',
   copiesFault: 'a whole number from 1 to 200',
+  tooLarge: 'The piece is larger than this paper: not one whole copy fits.',
   bar: 'The bar of the last print measures',
   barHint: 'The next print makes good for a printer that shrinks or stretches.',
   barFault: '80 to 125 mm; beyond that the print was not made at 100 %',

@@ -33,6 +33,7 @@ export const tableNames: Readonly<Record<TableId, string>> = {
   airLimits: 'Limits in air',
   practice: 'Practice of the trade',
   undercutRatio: 'Undercut',
+  undercutTable: 'Undercut by depth and opening',
   landReserve: 'Thinnest line',
   leadResistance: 'Leads and clips',
   tubCooling: 'Cooling of the tub',

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { fontFiles } from '../../../src/cli/font-files.ts';
 import { makePapers } from '../../../src/lib/print/make-papers.ts';
 import type { StencilOrder } from '../../../src/lib/print/order.ts';
-import { copiesOn } from '../../../src/lib/print/stencil.ts';
+import { copiesOn } from '../../../src/lib/print/stencil-page.ts';
 import { readPages, squeeze } from './bench.ts';
 
 const MM = 72 / 25.4;
@@ -46,7 +46,7 @@ async function boxesOf(bytes: Uint8Array): Promise<readonly Box[]> {
     const args = argsArray[n] as unknown[];
     if (fn === OPS.save) kept.push(at);
     else if (fn === OPS.restore) at = kept.pop() ?? at;
-    else if (fn === OPS.transform) at = Util.transform(at, args as number[]) as number[];
+    else if (fn === OPS.transform) at = Util.transform(at, args) as number[];
     else if (fn === OPS.constructPath && args[2] !== null) {
       const [x0 = 0, y0 = 0, x1 = 0, y1 = 0] = args[2] as number[];
       const [a = 1, b = 0, c = 0, d = 1, e = 0, f = 0] = at;

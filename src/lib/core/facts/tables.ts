@@ -28,6 +28,7 @@ import { extraStatements, hazardStatements, labels, substances } from './substan
 import { mixtureBacking, mixtureLimits, oralBounds, oralEstimates } from './substances/mixture-limits.ts';
 import { removers, resistKinds, supplyKinds } from './supplies.ts';
 import { combining, freeCarbonate, freeChloride, metalLines, pHWindows, retireAfter } from './treatment.ts';
+import { undercutTable } from './undercut.ts';
 import { wasteCodes } from './waste-codes.ts';
 import { gloveLayers, goggleMarks, letterMinutes, wearAdvice, worn } from './wear.ts';
 
@@ -58,6 +59,7 @@ export const tables = {
   limits,
   airLimits,
   practice,
+  undercutTable,
   undercutRatio,
   landReserve,
   leadResistance,

@@ -7,12 +7,12 @@ export interface Found {
   readonly y: number;
 }
 
-/** Rise of the distance along a ridge, per pixel, from which it may run into a corner: a right angle gives 0.71. */
-const CORNER = 0.3;
+/** Rise of the distance along a ridge, per pixel, from which it may run into a tip: a right angle gives 0.71. */
+const TAPER = 0.15;
 /** Pixels within which the rise is judged. */
-const REACH = 6;
-/** A corner whose tip is nearer than this, in half widths, has no width of its own; nearer to 1 it is blunter. */
-const TIP = 2;
+const REACH = 9;
+/** A taper ends where its width would: by how much farther it is looked for. */
+const BEYOND = 1.3;
 
 const opposite = [
   [1, 0],
@@ -74,7 +74,7 @@ function refined(
 }
 
 /**
- * Where what is `inside` is narrowest: along the ridge of its distances, corners left out.
+ * Where what is `inside` is narrowest: along the ridge of its distances, tips left out.
  * @param squared distances to the outside, of the same size
  * @param share of a pixel that is inside, 0 to 255
  * @returns pixels; null when nothing is inside
@@ -88,8 +88,8 @@ export function narrowest(
   let [best, at] = [Infinity, -1];
   const value = (x: number, y: number): number =>
     x < 0 || y < 0 || x >= width || y >= height ? -1 : (squared[y * width + x] as number);
-  /** the ridge rises away from here, and ends the other way */
-  const isCorner = (x: number, y: number, depth: number): boolean => {
+  /** the ridge rises away from here, and ends the other way: a tip has no width of its own */
+  const isTip = (x: number, y: number, depth: number): boolean => {
     let [rise, ux, uy] = [0, 0, 0];
     for (let dy = -REACH; dy <= REACH; dy += 1)
       for (let dx = -REACH; dx <= REACH; dx += 1) {
@@ -99,8 +99,8 @@ export function narrowest(
         const slope = (Math.sqrt(there) - depth) / away;
         if (slope > rise) [rise, ux, uy] = [slope, dx / away, dy / away];
       }
-    if (rise < CORNER) return false;
-    for (let away = 1; away <= TIP * depth + 2; away += 1)
+    if (rise < TAPER) return false;
+    for (let away = 1; away <= (BEYOND * depth) / rise + 2; away += 1)
       if (value(Math.round(x - ux * away), Math.round(y - uy * away)) === 0) return true;
     return false;
   };
@@ -113,7 +113,7 @@ export function narrowest(
         // what lies beyond the picture is no edge
         return a >= 0 && b >= 0 && a <= own && b <= own && (a < own || b < own);
       });
-      if (!isRidge || isCorner(x, y, Math.sqrt(own))) continue;
+      if (!isRidge || isTip(x, y, Math.sqrt(own))) continue;
       best = own;
       at = n;
     }

@@ -1,0 +1,23 @@
+import type { StencilOrder } from './order.ts';
+import { mm, pageSizes } from './paper.ts';
+
+/** mm: about the page, between copies, and what the note and the bar take of its foot. */
+export const PAGE = { margin: 12, apart: 6, foot: 34 } as const;
+/** Columns and rows of copies that a page holds, 0 where not even one fits. */
+export function copiesOn({
+  paper,
+  width,
+  height,
+  scale,
+}: Pick<StencilOrder, 'paper' | 'width' | 'height' | 'scale'>): {
+  readonly columns: number;
+  readonly rows: number;
+} {
+  const page = pageSizes[paper];
+  const fit = (room: number, size: number): number =>
+    Math.max(0, Math.floor((room + mm(PAGE.apart)) / (mm(size * scale) + mm(PAGE.apart))));
+  return {
+    columns: fit(page.width - 2 * mm(PAGE.margin), width),
+    rows: fit(page.height - 2 * mm(PAGE.margin) - mm(PAGE.foot), height),
+  };
+}
