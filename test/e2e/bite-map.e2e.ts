@@ -36,6 +36,11 @@ test('shows where it bites deepest: a first look, then a finer one, and can be l
       await expect(page.getByRole('progressbar')).toHaveCount(0);
       await expect(map).toBeVisible();
       await title.click();
+      await page.getByText('What moves the depth').click();
+      await expect(page.getByRole('row', { name: /Bare area/ })).toBeVisible();
+      const moves = await page.locator('details[open] tbody td:last-child').allInnerTexts();
+      expect(Math.abs(moves.reduce((total, share) => total + parseFloat(share), 0) - 100)).toBeLessThan(3);
+      await expectAccessible(page);
     });
   });
   expect(seen).toBe(1);

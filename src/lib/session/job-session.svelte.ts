@@ -11,6 +11,7 @@ import type { Foundation } from '../procedure/foundation.ts';
 import type { ProcedureEvent } from '../procedure/events.ts';
 import { procedure, procedureVersion } from '../procedure/machine.ts';
 import type { Procedure } from '../procedure/machine.ts';
+import type { Influence } from '../core/plan/influence.ts';
 import type { Alternative } from '../core/plan/alternatives.ts';
 import type { Files } from '../work/plan-draft.ts';
 import { mapBite } from '../work/mapper.ts';
@@ -157,6 +158,10 @@ export class JobSession {
   /** Other ways to the same depth; worked out when asked for, as each gap is a cell of its own. */
   alternatives(): Promise<readonly Alternative[]> {
     return this.#parts.planner.alternatives(this.#files);
+  }
+
+  influences(): Promise<readonly Influence[]> {
+    return this.#parts.planner.influences(this.#files);
   }
 
   /** Where the bite of this draft goes, on a finer grid. @returns calls it off */

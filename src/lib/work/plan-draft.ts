@@ -3,7 +3,8 @@ import { rememberingSolver } from '../core/cell/solved-field.ts';
 import { parseJob } from '../core/plan/job-input.ts';
 import type { JobInput } from '../core/plan/job-input.ts';
 import type { Alternative } from '../core/plan/alternatives.ts';
-import { alternativesFor, planJob, proposalFor } from '../core/plan/plan-job.ts';
+import type { Influence } from '../core/plan/influence.ts';
+import { alternativesFor, influencesFor, planJob, proposalFor } from '../core/plan/plan-job.ts';
 import type { Plan } from '../core/plan/plan.ts';
 
 /** A job file as typed, and the same with stand-ins where nothing has been typed yet. */
@@ -43,4 +44,12 @@ export function planDraft({ typed, filled }: Files): Planned {
 export function alternativesOf({ typed }: Files): readonly Alternative[] {
   const strict = parseJob(typed);
   return 'job' in strict ? alternativesFor(strict.job, solve) : [];
+}
+
+/** What moves a draft's depth, with its knobs as the plan proposes them; none while it is not whole. */
+export function influencesIn({ typed }: Files): readonly Influence[] {
+  const strict = parseJob(typed);
+  if (!('job' in strict)) return [];
+  const supply = proposalFor(strict.job, solve);
+  return supply === null ? [] : influencesFor({ ...strict.job, supply }, solve);
 }

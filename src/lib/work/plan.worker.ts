@@ -1,27 +1,28 @@
 import type { Alternative } from '../core/plan/alternatives.ts';
-import { alternativesOf, planDraft } from './plan-draft.ts';
+import type { Influence } from '../core/plan/influence.ts';
+import { alternativesOf, influencesIn, planDraft } from './plan-draft.ts';
 import type { Files, Planned } from './plan-draft.ts';
 
 export interface Question {
   readonly id: number;
   readonly files: Files;
-  /** the plan itself, or other ways to its depth */
-  readonly asks: 'plan' | 'alternatives';
+  /** the plan itself, other ways to its depth, or what moves it */
+  readonly asks: 'plan' | 'alternatives' | 'influences';
 }
 
 export type Reply = { readonly id: number } & (
   | { readonly ok: true; readonly planned: Planned }
   | { readonly ok: true; readonly alternatives: readonly Alternative[] }
+  | { readonly ok: true; readonly influences: readonly Influence[] }
   | { readonly ok: false; readonly error: string }
 );
 
 addEventListener('message', ({ data: { id, files, asks } }: MessageEvent<Question>) => {
   let reply: Reply;
   try {
-    reply =
-      asks === 'plan'
-        ? { id, ok: true, planned: planDraft(files) }
-        : { id, ok: true, alternatives: alternativesOf(files) };
+    if (asks === 'plan') reply = { id, ok: true, planned: planDraft(files) };
+    else if (asks === 'alternatives') reply = { id, ok: true, alternatives: alternativesOf(files) };
+    else reply = { id, ok: true, influences: influencesIn(files) };
   } catch (error) {
     reply = { id, ok: false, error: String(error) };
   }

@@ -1,3 +1,4 @@
+import type { Influence } from '../core/plan/influence.ts';
 import type { Alternative } from '../core/plan/alternatives.ts';
 import type { Files, Planned } from './plan-draft.ts';
 import type { Question, Reply } from './plan.worker.ts';
@@ -8,6 +9,8 @@ export interface Planner {
   plan(files: Files): Promise<Planned | null>;
   /** Other ways to the same depth. */
   alternatives(files: Files): Promise<readonly Alternative[]>;
+  /** What moves the depth. */
+  influences(files: Files): Promise<readonly Influence[]>;
   close(): void;
 }
 
@@ -44,6 +47,10 @@ export function startPlanner(): Planner {
     alternatives: async (files) => {
       const reply = await ask({ files, asks: 'alternatives' });
       return 'alternatives' in reply ? reply.alternatives : [];
+    },
+    influences: async (files) => {
+      const reply = await ask({ files, asks: 'influences' });
+      return 'influences' in reply ? reply.influences : [];
     },
     close: () => {
       worker.terminate();

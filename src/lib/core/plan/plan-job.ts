@@ -28,6 +28,8 @@ import type { FigureId, Outcome } from './outcome.ts';
 import type { Caution, Figures, Plan, Refusal } from './plan.ts';
 import { rangesOf } from './ranges.ts';
 import type { Ranges } from './ranges.ts';
+import { influencesOf } from './influence.ts';
+import type { Influence } from './influence.ts';
 import { settingsFrom, withLooks } from './looks.ts';
 import { proposeSupply } from './settings.ts';
 import { workingOf } from './workings.ts';
@@ -171,6 +173,14 @@ export function alternativesFor(job: JobInput, solve: CellSolver = unsolved): re
   return alternativesTo(job, proposal, at);
 }
 
+/** What moves the depth of a job as it stands, greatest first; none for one that cannot be planned. */
+export function influencesFor(job: JobInput, solve: CellSolver = unsolved): readonly Influence[] {
+  const grounds = groundsOf(job);
+  if (grounds === null) return [];
+  const { pairing, recipe, openArea } = grounds;
+  return assess(job, pairing, recipe, openArea, solve(job, openArea)).influences();
+}
+
 /** The chain for one supply: quickly at the medians, or with ranges and workings. */
 function assess(job: JobInput, pairing: Pairing, recipe: Recipe, openArea: Area, field: SolvedField | null) {
   const { conductivity } = recipe.solution;
@@ -180,6 +190,10 @@ function assess(job: JobInput, pairing: Pairing, recipe: Recipe, openArea: Area,
   const budget = budgetFor(job, pairing, spread);
   const chain = cellChain(job, pairing, recipe, openArea, resistance);
   const middle = chain(medianDraw(budget), null);
+  const stopAt = {
+    charge: si<'charge'>((middle['charge'] as number) * AMPERE_HOUR),
+    time: si<'time'>((middle['run_time'] as number) * 60),
+  };
   let kept: Ledger | null = null;
   // knobs are tried at the medians alone: what they rest on is not asked then
   const ledgerOf = (): Ledger => (kept ??= ledgerFor(job, pairing, budget, middle, field));
@@ -189,12 +203,9 @@ function assess(job: JobInput, pairing: Pairing, recipe: Recipe, openArea: Area,
       return ledgerOf();
     },
     resistance,
+    influences: () => influencesOf(budget, (draw) => chain(draw, stopAt)['depth'] as number),
     figures: (): Figures => {
       const ledger = ledgerOf();
-      const stopAt = {
-        charge: si<'charge'>((middle['charge'] as number) * AMPERE_HOUR),
-        time: si<'time'>((middle['run_time'] as number) * 60),
-      };
       const drawn = figuresFrom(
         middle,
         rangesOf(budget, (draw) => chain(draw, stopAt), middle),
