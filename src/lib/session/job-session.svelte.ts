@@ -15,7 +15,7 @@ import type { Influence } from '../core/plan/influence.ts';
 import type { Alternative } from '../core/plan/alternatives.ts';
 import type { Files } from '../work/plan-draft.ts';
 import { mapBite } from '../work/mapper.ts';
-import type { MapReply } from '../work/map.worker.ts';
+import type { MapReply } from '../work/map-bite.ts';
 import type { Planner } from '../work/planner.ts';
 import { viewOf } from './actor-view.svelte.ts';
 import { restBell, unlockBell } from './alarm.ts';

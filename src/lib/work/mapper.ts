@@ -1,12 +1,13 @@
-import type { MapReply } from './map.worker.ts';
+import type { MapReply } from './map-bite.ts';
+import type { MapQuestion } from './plan.worker.ts';
 
 /**
- * Solves a job's cell finely, in a worker of its own, so that planning goes on beside it.
+ * Solves a job's cell finely, in a worker of its own, so that planning goes on beside it, and that can be ended.
  * @param typed job file
  * @returns calls it off
  */
 export function mapBite(typed: unknown, tell: (reply: MapReply) => void): () => void {
-  const worker = new Worker(new URL('./map.worker.ts', import.meta.url), { type: 'module' });
+  const worker = new Worker(new URL('./plan.worker.ts', import.meta.url), { type: 'module' });
   worker.addEventListener('message', ({ data }: MessageEvent<MapReply>) => {
     tell(data);
     if (data.is !== 'progress' && !(data.is === 'map' && !data.done)) worker.terminate();
@@ -15,7 +16,7 @@ export function mapBite(typed: unknown, tell: (reply: MapReply) => void): () => 
     tell({ is: 'error', error: message });
     worker.terminate();
   });
-  worker.postMessage(typed);
+  worker.postMessage({ asks: 'map', file: typed } satisfies MapQuestion);
   return () => {
     worker.terminate();
   };

@@ -1,5 +1,6 @@
 import type { Alternative } from '../core/plan/alternatives.ts';
 import type { Influence } from '../core/plan/influence.ts';
+import { mapFor } from './map-bite.ts';
 import { alternativesOf, influencesIn, planDraft } from './plan-draft.ts';
 import type { Files, Planned } from './plan-draft.ts';
 
@@ -17,7 +18,20 @@ export type Reply = { readonly id: number } & (
   | { readonly ok: false; readonly error: string }
 );
 
-addEventListener('message', ({ data: { id, files, asks } }: MessageEvent<Question>) => {
+/** Where the bite of a job goes: asked of a worker that does nothing else. */
+export interface MapQuestion {
+  readonly asks: 'map';
+  readonly file: unknown;
+}
+
+addEventListener('message', ({ data }: MessageEvent<Question | MapQuestion>) => {
+  if (data.asks === 'map') {
+    mapFor(data.file, (one) => {
+      postMessage(one);
+    });
+    return;
+  }
+  const { id, files, asks } = data;
   let reply: Reply;
   try {
     if (asks === 'plan') reply = { id, ok: true, planned: planDraft(files) };

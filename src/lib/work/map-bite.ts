@@ -13,14 +13,10 @@ const GRIDS = [2e-3, 1e-3] as const;
 /** Progress is told no more often, as a share. */
 const STEP = 0.02;
 
-const reply = (one: MapReply): void => {
-  postMessage(one);
-};
-
-/** One job file in; looks and progress out. It is called off by ending the worker. */
-addEventListener('message', ({ data }: MessageEvent<unknown>) => {
+/** A job file in; looks and progress out. */
+export function mapFor(file: unknown, reply: (one: MapReply) => void): void {
   try {
-    const parsed = parseJob(data);
+    const parsed = parseJob(file);
     if (!('job' in parsed) || parsed.job.piece.openArea === null) {
       reply({ is: 'unsolved' });
       return;
@@ -45,4 +41,4 @@ addEventListener('message', ({ data }: MessageEvent<unknown>) => {
   } catch (error) {
     reply({ is: 'error', error: String(error) });
   }
-});
+}
