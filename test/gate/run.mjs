@@ -2,7 +2,7 @@
  * The whole gate. Every stage runs even when an earlier one failed, and the last line is always
  * `N passed, N failed`. Format, lint, types and build count as one each; tests count themselves.
  */
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
@@ -29,6 +29,29 @@ function run(script, args, env = {}) {
     env: { ...process.env, ...env },
   });
   return result.status === 0;
+}
+
+/**
+ * The same beside others: what it says is kept until it has ended.
+ * @param {string} script
+ * @param {string[]} args
+ * @returns {Promise<boolean>}
+ */
+function runBeside(script, args) {
+  return new Promise((resolve) => {
+    const child = spawn(process.execPath, [join(root, 'node_modules', script), ...args], { cwd: root });
+    /** @type {Buffer[]} */
+    const said = [];
+    child.stdout.on('data', (/** @type {Buffer} */ part) => said.push(part));
+    child.stderr.on('data', (/** @type {Buffer} */ part) => said.push(part));
+    child.on('error', () => {
+      resolve(false);
+    });
+    child.on('close', (code) => {
+      process.stdout.write(Buffer.concat(said));
+      resolve(code === 0);
+    });
+  });
 }
 
 /**
@@ -71,14 +94,17 @@ function freePort(wanted) {
   });
 }
 
-const prettier = () => one(run('prettier/bin/prettier.cjs', ['--check', '.']));
+const prettier = async () => one(await runBeside('prettier/bin/prettier.cjs', ['--check', '.']));
 
-const lint = () =>
-  one(run('eslint/bin/eslint.js', ['-c', 'test/lint/eslint.config.js', '--max-warnings', '0', '.']));
+const lint = async () =>
+  one(
+    await runBeside('eslint/bin/eslint.js', ['-c', 'test/lint/eslint.config.js', '--max-warnings', '0', '.']),
+  );
 
-function types() {
-  const app = run('svelte-check/bin/svelte-check', ['--tsconfig', './tsconfig.json', '--fail-on-warnings']);
-  const core = run('typescript/bin/tsc', ['-p', 'src/lib/core']);
+async function types() {
+  const strict = ['--tsconfig', './tsconfig.json', '--fail-on-warnings'];
+  const app = await runBeside('svelte-check/bin/svelte-check', strict);
+  const core = await runBeside('typescript/bin/tsc', ['-p', 'src/lib/core']);
   return one(app && core);
 }
 
@@ -127,10 +153,13 @@ async function stage(name, work) {
 // The compiler, the linter and the tests read what this writes; it is not a stage of its own.
 run('@sveltejs/kit/svelte-kit.js', ['sync']);
 
-const results = [];
-results.push(await stage('format', prettier));
-results.push(await stage('lint', lint));
-results.push(await stage('types', types));
+/** Format and types, one after the other, on the core that the linter leaves free. */
+async function read() {
+  return [await stage('format', prettier), await stage('types', types)];
+}
+
+const [linted, checked] = await Promise.all([stage('lint', lint), read()]);
+const results = [...checked, linted];
 results.push(await stage('tests', unit));
 const built = await stage('build', build);
 results.push(built);

@@ -22,7 +22,7 @@ function photographed(sheet: Grey & { perMm: number }, corners: Corners): Grey {
   const data = new Uint8Array(width * height).fill(90);
   const sums = new Float64Array(width * height);
   const counts = new Float64Array(width * height);
-  const step = 0.4;
+  const step = 0.35;
   for (let y = step / 2; y < sheet.height; y += step)
     for (let x = step / 2; x < sheet.width; x += step) {
       const [u, v] = back(x, y);
@@ -55,23 +55,23 @@ const corners: Corners = [
   [70, 520],
 ];
 
+/** Lines as wide as a photograph shows, every second of them. */
+const sturdy = targets.filter(({ narrowest }) => narrowest >= 1).filter((_, n) => n % 2 === 0);
+
 describe('a photograph taken askew, in uneven light', () => {
-  test.each(targets.filter(({ narrowest }) => narrowest >= 1))(
-    '$name: area within 5 %',
-    ({ inside, area }) => {
-      const perMm = 30;
-      const flat = squared(
-        photographed(drawn(inside, { dpi: 600, tones: [70, 220] }), corners),
-        corners,
-        SHEET.width * perMm,
-        SHEET.height * perMm,
-      );
-      const [best] = partings(flat) ?? [];
-      if (!best) throw new Error('no two tones');
-      const found = measure(maskOf(best.grey, best.level, 'bare', perMm));
-      expect(Math.abs(found.area / area - 1), `${found.area} of ${area}`).toBeLessThan(0.05);
-    },
-  );
+  test.each(sturdy)('$name: area within 5 %', ({ inside, area }) => {
+    const perMm = 25;
+    const flat = squared(
+      photographed(drawn(inside, { dpi: 400, tones: [70, 220] }), corners),
+      corners,
+      SHEET.width * perMm,
+      SHEET.height * perMm,
+    );
+    const [best] = partings(flat) ?? [];
+    if (!best) throw new Error('no two tones');
+    const found = measure(maskOf(best.grey, best.level, 'bare', perMm));
+    expect(Math.abs(found.area / area - 1), `${found.area} of ${area}`).toBeLessThan(0.05);
+  });
 });
 
 test('light that falls to two fifths is evened out, even light is left', () => {
