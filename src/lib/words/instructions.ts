@@ -51,7 +51,8 @@ export const instructionTexts: Readonly<Record<string, string>> = {
   'stop-at-charge': 'Stop at {charge}: about {minutes} with current on.',
   'set-volts': 'Set {volts}.',
   'stop-at-time': 'Stop after {minutes} with current on, and look before that.',
-  'batch-lots': 'Hang {pieces} at once, so in {lots} lots: your supply carries no more.',
+  'batch-lots':
+    'Hang {pieces} at once, so in {lots} lots: your supply carries no more. These figures are for all of them: set the number of pieces to {pieces} and plan each lot by itself.',
   'batch-swap':
     'The least bitten piece gets {evenness} of the most bitten by where it hangs. At each look let outer and inner pieces change places.',
   'test-strip': 'New bath or new metal: bite a test strip of scrap first.',

@@ -33,6 +33,8 @@ describe('a batch', () => {
     expect(of(pieces + 1)).toBeGreaterThan(asked / 2);
     const told = lines(plan).find(({ id }) => id === 'batch-lots')?.text;
     expect(told).toContain(`Hang ${String(pieces)} at once`);
+    // the charge of all would bite the few far too deep
+    expect(told).toContain(`set the number of pieces to ${String(pieces)}`);
     expect(plan.cautions.map(({ rule }) => rule)).toContain('overloads-supply');
   });
   test('whose every piece is too much for the supply is not split but cautioned', () => {
