@@ -19,6 +19,7 @@ import type { MapReply } from '../work/map-bite.ts';
 import type { Planner } from '../work/planner.ts';
 import { viewOf } from './actor-view.svelte.ts';
 import { restBell, unlockBell } from './alarm.ts';
+import { changed } from './design-follows.ts';
 import type { Earlier } from './beside.ts';
 import { draftFrom } from './draft.ts';
 import type { Draft, FieldId } from './draft.ts';
@@ -138,7 +139,7 @@ export class JobSession {
   /** Takes a keystroke or a choice. The plan follows when `settle` is called. */
   set(field: FieldId, value: string): void {
     if (!this.mayWrite) return;
-    this.draft = { ...this.draft, [field]: value };
+    this.draft = changed(this.draft, field, value);
     this.#keep({ draft: this.draft }, 'relaxed');
     // a disk that is full says so with the job itself
     if (isPreference(field)) void keepPreferences(this.#parts.notebook, this.draft).catch(() => undefined);
