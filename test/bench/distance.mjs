@@ -1,12 +1,7 @@
 /** Times the distance transform: a megapixel and twelve, on one core. */
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { rolldown } from 'rolldown';
+import { bundled } from './bundled.mjs';
 
-const source = fileURLToPath(new URL('../../src/lib/core/mask/distance.ts', import.meta.url));
 const cases = [
   { side: [1000, 1000], ms: 60 },
   { side: [4000, 3000], ms: 800 },
@@ -14,14 +9,9 @@ const cases = [
 
 /** @returns {Promise<number>} how many are over their bounds */
 export async function distance() {
-  const folder = mkdtempSync(join(tmpdir(), 'etchwright-distance-'));
-  const build = await rolldown({ input: source, platform: 'node', tsconfig: false });
-  const file = join(folder, 'distance.mjs');
-  await build.write({ file, format: 'esm' });
-  await build.close();
-  /** @type {typeof import('../../src/lib/core/mask/distance.ts')} */
-  const { squaredDistances } = await import(pathToFileURL(file).href);
-  rmSync(folder, { recursive: true });
+  const { squaredDistances } = /** @type {typeof import('../../src/lib/core/mask/distance.ts')} */ (
+    await bundled('src/lib/core/mask/distance.ts')
+  );
   let over = 0;
   for (const { side, ms } of cases) {
     const [width = 0, height = 0] = side;

@@ -2,15 +2,10 @@
  * Times the field solver on one published cell, from a preview to two million cells: time and memory are to
  * grow with the cells, the iterations not at all.
  */
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { rolldown } from 'rolldown';
+import { bundled } from './bundled.mjs';
 import { peers } from './peers.mjs';
 
-const solver = fileURLToPath(new URL('../../src/lib/core/field/solve.ts', import.meta.url));
 const MM = 1e-3;
 const none = { kind: /** @type {const} */ ('none') };
 
@@ -83,14 +78,9 @@ function best(run) {
 
 /** @returns {Promise<number>} how many are over their bounds */
 export async function field() {
-  const folder = mkdtempSync(join(tmpdir(), 'etchwright-field-'));
-  const build = await rolldown({ input: solver, platform: 'node', tsconfig: false });
-  const file = join(folder, 'solve.mjs');
-  await build.write({ file, format: 'esm' });
-  await build.close();
-  /** @type {typeof import('../../src/lib/core/field/solve.ts')} */
-  const { solveField } = await import(pathToFileURL(file).href);
-  rmSync(folder, { recursive: true });
+  const { solveField } = /** @type {typeof import('../../src/lib/core/field/solve.ts')} */ (
+    await bundled('src/lib/core/field/solve.ts')
+  );
   solveField(cell(4));
   let over = 0;
   for (const { name, problem, seconds, megabytes } of cases) {
