@@ -22,6 +22,8 @@ export default defineConfig({
   reporter: 'list',
   use: {
     baseURL: address,
+    // storing the whole app anew for each test is half of what a short one takes; where it matters, it is let
+    serviceWorkers: 'block',
     trace: 'on-first-retry',
     launchOptions: {
       executablePath: chromium,

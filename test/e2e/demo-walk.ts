@@ -32,13 +32,24 @@ async function answerHold(page: Page): Promise<void> {
   }
 }
 
+/** The heading once it stands: between two steps one may show for a frame before its screen gives way. */
+async function settled(page: Page): Promise<string> {
+  const title = page.getByRole('heading', { level: 1 });
+  for (let before = ''; ; ) {
+    const now = await title.innerText();
+    if (now === before) return now;
+    before = now;
+    await page.waitForTimeout(100);
+  }
+}
+
 /** Goes from any screen to the last, changing nothing: a job whose fields are all filled. */
 export async function walkToSheet(page: Page, at: (heading: string) => Promise<void>): Promise<void> {
   const title = page.getByRole('heading', { level: 1 });
   // the page that started the job goes first
   await expect(title).toHaveText('What metal is the piece?', { timeout: 15_000 });
   for (let screens = 0; screens < 60; screens += 1) {
-    const heading = await title.innerText();
+    const heading = await settled(page);
     await at(heading);
     if (heading === 'What was done') return;
     if (heading.startsWith('Stop and look')) await answerHold(page);
@@ -46,13 +57,7 @@ export async function walkToSheet(page: Page, at: (heading: string) => Promise<v
     const name = heading.startsWith('Stop and look')
       ? /^(Go on|Clock on)/
       : (presses[heading] ?? /^Continue$/);
-    try {
-      await page.getByRole('button', { name }).last().click({ timeout: 3_000 });
-    } catch (error) {
-      // between two steps a heading may stand for a moment before its screen gives way to a hold
-      if ((await title.innerText()) === heading) throw error;
-      continue;
-    }
+    await page.getByRole('button', { name }).last().click();
     await expect(title).not.toHaveText(heading, { timeout: 15_000 });
   }
   throw new Error('sixty screens and no end');

@@ -77,16 +77,19 @@ for (const [name, { viewport, ...media }] of Object.entries(looks)) {
   });
 }
 
-test('the whole job is done with the network off', async ({ page, context }) => {
-  await page.goto('/');
-  await page.evaluate(() => navigator.serviceWorker.ready);
-  await page.reload();
-  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
-  await context.setOffline(true);
-  await startJob(page);
-  await walk(page, finger(page), [...pendantJob, ...pendantBite]);
-  const papers = await makePapers(page);
-  expect(papers.subarray(0, 5).toString()).toBe('%PDF-');
+test.describe('away from any network', () => {
+  test.use({ serviceWorkers: 'allow' });
+  test('the whole job is done', async ({ page, context }) => {
+    await page.goto('/');
+    await page.evaluate(() => navigator.serviceWorker.ready);
+    await page.reload();
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    await context.setOffline(true);
+    await startJob(page);
+    await walk(page, finger(page), [...pendantJob, ...pendantBite]);
+    const papers = await makePapers(page);
+    expect(papers.subarray(0, 5).toString()).toBe('%PDF-');
+  });
 });
 
 test('the whole job is done by keyboard alone', async ({ page }) => {
@@ -95,27 +98,14 @@ test('the whole job is done by keyboard alone', async ({ page }) => {
   await atHeading(page, 'What was done');
 });
 
-test('a job that is killed and opened again at any screen goes on there', async ({ page }) => {
-  await startJob(page);
-  await walk(page, finger(page), pendantJob, async ({ heading }) => {
-    await page.reload();
-    await atHeading(page, heading);
-  });
-  await atHeading(page, 'Biting');
-  await page.reload();
-  await atHeading(page, 'Is the supply off?');
-  await expect(page.getByText('A run was on when the page went.')).toBeVisible();
-  await walk(page, finger(page), pendantBite.slice(1), async ({ heading }) => {
-    await page.reload();
-    await atHeading(page, heading);
-  });
-  await atHeading(page, 'What was done');
-});
-
-test('no screen has a serious accessibility fault, and every target is large', async ({ page }) => {
+test('killed and opened again at any screen a job goes on there; no screen has a serious fault, every target is large', async ({
+  page,
+}) => {
   await page.setViewportSize(sizes.phone);
   await startJob(page);
   const look = async ({ heading }: { heading: string }): Promise<void> => {
+    await page.reload();
+    await atHeading(page, heading);
     const { violations } = await new AxeBuilder({ page }).analyze();
     const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
     expect(grave.map(({ id, nodes }) => `${heading}: ${id} ${nodes[0]?.html ?? ''}`)).toEqual([]);
@@ -135,9 +125,14 @@ test('no screen has a serious accessibility fault, and every target is large', a
     expect(small, heading).toEqual([]);
   };
   await walk(page, finger(page), pendantJob, look);
+  await atHeading(page, 'Biting');
   const stop = page.getByRole('button', { name: 'Stop', exact: true }).last();
   expect((await stop.boundingBox())?.height).toBeGreaterThanOrEqual(96);
-  await walk(page, finger(page), pendantBite, look);
+  await page.reload();
+  await atHeading(page, 'Is the supply off?');
+  await expect(page.getByText('A run was on when the page went.')).toBeVisible();
+  await walk(page, finger(page), pendantBite.slice(1), look);
+  await atHeading(page, 'What was done');
 });
 
 test('a run that an older procedure began opens at the question whether the supply is off', async ({

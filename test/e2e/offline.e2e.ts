@@ -5,6 +5,8 @@ import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
 import { hostUnder } from './static-host.ts';
 
+test.use({ serviceWorkers: 'allow' });
+
 /** Waits until every file is kept and the page is served from there. */
 async function kept(page: Page): Promise<void> {
   await page.evaluate(async () => {
