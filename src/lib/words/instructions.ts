@@ -51,6 +51,10 @@ export const instructionTexts: Readonly<Record<string, string>> = {
   'stop-at-charge': 'Stop at {charge}: about {minutes} with current on.',
   'set-volts': 'Set {volts}.',
   'stop-at-time': 'Stop after {minutes} with current on, and look before that.',
+  'batch-hangs':
+    'Only {pieces} hang side by side in this tub, so these figures are rough. Set the number of pieces to {pieces}, plan again, and bite {lots} lots.',
+  'jug-as-cube':
+    'Water by the jug tells no walls: the plan takes a cube of {side}. Give the tub’s inside for a closer one.',
   'batch-lots':
     'Hang {pieces} at once, so in {lots} lots: your supply carries no more. These figures are for all of them: set the number of pieces to {pieces} and plan each lot by itself.',
   'batch-swap':

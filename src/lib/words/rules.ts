@@ -83,7 +83,7 @@ export const refusalTexts: Readonly<Record<BlockId, { readonly text: string; rea
   },
   'does-not-fit': {
     text: 'The parts do not fit this tub: {misfit}.',
-    instead: 'Take a bigger tub, fill it higher, bring the plate nearer, or etch fewer pieces at once.',
+    instead: '{way} {amount}. Or take a bigger tub.',
   },
   'too-few-volts': {
     text: '{volts} does not start the bite: this pairing needs {needed} before metal comes off.',

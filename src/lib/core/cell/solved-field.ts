@@ -7,7 +7,7 @@ import type { Shares } from '../mask/shares.ts';
 import type { Area } from '../units/quantity.ts';
 import { bareShare } from './setup.ts';
 import type { Setup } from './setup.ts';
-import { boxOf, immersedHeight } from './tub.ts';
+import { boxOf, immersedHeight, mostHung } from './tub.ts';
 
 /** What solving the cell has told. It holds for any conductivity. */
 export interface SolvedField {
@@ -49,9 +49,9 @@ const rectAbout = (y: number, z: number, width: number, height: number): Rect =>
 function hung({ piece, tub }: Setup): readonly (readonly [y: number, z: number])[] | null {
   const box = boxOf(tub);
   if (piece.count === 1) return [piece.at ? [piece.at.y, piece.at.z] : [box.width / 2, box.fill / 2]];
-  const across = Math.min(piece.count, Math.floor(box.width / piece.width));
-  const rows = across > 0 ? Math.ceil(piece.count / across) : Infinity;
-  if (rows * piece.height > box.fill) return null;
+  if (piece.count > mostHung(piece, tub)) return null;
+  const across = Math.min(piece.count, Math.floor(box.width / piece.width + 1e-6));
+  const rows = Math.ceil(piece.count / across);
   return Array.from({ length: piece.count }, (_, n) => {
     const row = Math.floor(n / across);
     const inRow = Math.min(across, piece.count - row * across);

@@ -57,26 +57,91 @@ export function displaced(piece: Piece, cathode: Cathode, tub: Tub): Volume {
   return si<'volume'>(pieces + cathode.width * immersedHeight(cathode, tub) * PLATE_THICKNESS);
 }
 
+/** A disc is held as the square of equal area: its diameter is what has to fit. */
+const reachOf = ({ shape }: Piece): number => (shape === 'disc' ? 2 / Math.sqrt(Math.PI) : 1);
+
+/** What adding millimetres may lose in the last digits, m. */
+const LOST = 1e-9;
+
 /** Why the parts cannot hang in this tub, or null. */
 export type Misfit = 'tooTall' | 'tooWide' | 'tooLong' | 'tooMany' | 'crowded';
 
 /** Checks the piece and gap against the tub. A jug has no walls to check against. */
 export function misfit(piece: Piece, cathode: Cathode, tub: Tub): Misfit | null {
   if (tub.kind === 'jug') return null;
-  // a disc is held as the square of equal area: its diameter is what has to fit
-  const reach = piece.shape === 'disc' ? 2 / Math.sqrt(Math.PI) : 1;
-  if (reach * piece.height > tub.fill) return 'tooTall';
+  const reach = reachOf(piece);
+  const isOver = (taken: number, room: number) => taken > room + LOST;
+  if (isOver(reach * piece.height, tub.fill)) return 'tooTall';
   const across = Math.max(reach * piece.width, cathode.width);
   const along = cathode.gap + piece.thickness + PLATE_THICKNESS;
   if (tub.kind === 'round') {
-    if (across > tub.diameter) return 'tooWide';
-    if (Math.hypot(across, along) > tub.diameter) return 'tooLong';
+    if (isOver(across, tub.diameter)) return 'tooWide';
+    if (isOver(Math.hypot(across, along), tub.diameter)) return 'tooLong';
   } else {
-    if (across > tub.width) return 'tooWide';
-    if (along > tub.length) return 'tooLong';
+    if (isOver(across, tub.width)) return 'tooWide';
+    if (isOver(along, tub.length)) return 'tooLong';
   }
   const box = boxOf(tub);
   if (piece.count * piece.width * piece.height > box.width * box.fill) return 'tooMany';
   const displacedVolume = displaced(piece, cathode, tub);
   return displacedVolume > 0.5 * box.floor * box.fill ? 'crowded' : null;
+}
+
+/** Nearest that a plate is brought to a piece, m: nearer, they touch. */
+const NEAREST = si<'length'>(0.005);
+const MM = 1e-3;
+/** Up or down to whole units, forgiving what adding has lost in the last digits. */
+const upTo = (value: number, unit: number) => Math.ceil(value / unit - 1e-6);
+const downTo = (value: number, unit: number) => Math.floor(value / unit + 1e-6);
+
+/** Most pieces, of a size that fits, that hang upright side by side in rows. A jug holds any number. */
+export function mostHung(piece: Piece, tub: Tub): number {
+  if (tub.kind === 'jug') return Infinity;
+  const box = boxOf(tub);
+  const reach = reachOf(piece);
+  // one that fits hangs, also where a round tub's square is narrower than the tub
+  return Math.max(1, downTo(box.width, reach * piece.width) * downTo(box.fill, reach * piece.height));
+}
+
+/** What would make the parts fit, and how much of it. */
+export interface Remedy {
+  readonly way:
+    'fill-to' | 'tub-across' | 'tub-long' | 'plate-narrow' | 'plate-near' | 'hang-most' | 'tub-holds';
+  readonly amount: { readonly value: number; readonly unit: 'mm' | 'mL' | '1' };
+}
+
+/** The least change that takes this misfit away, by itself. Whole millimetres, pieces and millilitres. */
+export function remedyFor(
+  reason: Misfit,
+  piece: Piece,
+  cathode: Cathode,
+  tub: Exclude<Tub, { kind: 'jug' }>,
+): Remedy {
+  const reach = reachOf(piece);
+  const own = reach * piece.width;
+  const room = tub.kind === 'round' ? tub.diameter : tub.width;
+  const mm = (way: Remedy['way'], value: number): Remedy => ({ way, amount: { value, unit: 'mm' } });
+  if (reason === 'tooTall') return mm('fill-to', upTo(reach * piece.height, MM));
+  if (reason === 'tooWide') {
+    return own <= room ? mm('plate-narrow', downTo(room, MM)) : mm('tub-across', upTo(own, MM));
+  }
+  if (reason === 'tooLong') {
+    const across = Math.max(own, cathode.width);
+    const long = tub.kind === 'round' ? Math.sqrt(room ** 2 - across ** 2) : tub.length;
+    const thick = piece.thickness + PLATE_THICKNESS;
+    if (long - thick >= NEAREST) return mm('plate-near', downTo(long - thick, MM));
+    const needed = NEAREST + thick;
+    return tub.kind === 'round'
+      ? mm('tub-across', upTo(Math.hypot(across, needed), MM))
+      : mm('tub-long', upTo(needed, MM));
+  }
+  if (reason === 'tooMany') return { way: 'hang-most', amount: { value: mostHung(piece, tub), unit: '1' } };
+  const box = boxOf(tub);
+  const half = 0.5 * box.floor * box.fill;
+  const takes = (count: number) => displaced({ ...piece, count }, cathode, tub);
+  const each = takes(1) - takes(0);
+  const most = Math.min(downTo(half - takes(0), each), mostHung(piece, tub));
+  return most >= 1
+    ? { way: 'hang-most', amount: { value: most, unit: '1' } }
+    : { way: 'tub-holds', amount: { value: upTo(2 * takes(1), 1e-6), unit: 'mL' } };
 }

@@ -13,6 +13,8 @@ export interface Lead {
   readonly conductance: number;
   /** V, what the metal offers behind its surface law */
   readonly potential: number;
+  /** V, what its straightened law keeps for itself: the metal stands so much above */
+  readonly offset: number;
   /** bare faces that share the current, by index */
   readonly faces: readonly number[];
 }
@@ -39,6 +41,7 @@ export function leadsOf(
       // lines finer than a cell share the bath before the whole face
       conductance: face.area / ((face.bareShare * face.depth) / conductivity + resistance),
       potential: metalVolts(face.electrode, volts) - offset,
+      offset,
       faces: [index],
     };
   });
@@ -52,6 +55,7 @@ export function leadsOf(
       n: cellOf(edge),
       conductance: (share * edge.area) / (edge.depth / conductivity + resistance),
       potential: metalVolts(edge.electrode, volts) - offset,
+      offset,
       faces: edge.beside,
     };
   });

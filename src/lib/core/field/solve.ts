@@ -72,8 +72,10 @@ function dissipated(
       (ty[n] as number) * squared(here - (u[n + nx] as number)) +
       (tz[n] as number) * squared(here - (u[n + layer] as number));
   }
-  for (const { n, conductance, potential } of leads)
-    sum += conductance * squared(potential - (u[n] as number));
+  for (const { n, conductance, potential, offset } of leads) {
+    const down = potential - (u[n] as number);
+    sum += conductance * down * (down + offset);
+  }
   return sum;
 }
 

@@ -1,3 +1,4 @@
+import { boxOf, mostHung } from '../cell/tub.ts';
 import { practice } from '../facts/bench-facts.ts';
 import type { Params } from '../rules/rule.ts';
 import type { Pairing } from './budget.ts';
@@ -40,6 +41,16 @@ export function instructionsFor(
   });
   add('electrodes', 'piece-on-plus');
   add('electrodes', 'plate-on-minus');
+  const hung = mostHung(piece, tub);
+  if (piece.count > hung) {
+    add('electrodes', 'batch-hangs', {
+      pieces: { value: hung, unit: '1' },
+      lots: { value: Math.ceil(piece.count / hung), unit: '1' },
+    });
+  }
+  if (tub.kind === 'jug') {
+    add('electrodes', 'jug-as-cube', { side: { value: Math.round(boxOf(tub).fill * 1e3), unit: 'mm' } });
+  }
   if (cathode.metal === 'stainless') add('electrodes', 'watch-polarity');
 
   if (bath.record === null) {

@@ -1,4 +1,4 @@
-import { misfit } from '../cell/tub.ts';
+import { misfit, remedyFor } from '../cell/tub.ts';
 import type { Block } from './rule.ts';
 
 /** The parts cannot hang in this tub. */
@@ -9,6 +9,8 @@ export const doesNotFit = {
   sources: ['memory'],
   applies: ({ piece, cathode, tub }) => {
     const reason = misfit(piece, cathode, tub);
-    return reason === null ? null : { misfit: reason };
+    if (reason === null || tub.kind === 'jug') return null;
+    const { way, amount } = remedyFor(reason, piece, cathode, tub);
+    return { misfit: reason, way, amount };
   },
 } as const satisfies Block;

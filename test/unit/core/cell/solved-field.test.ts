@@ -111,6 +111,15 @@ describe('a plan from the solved cell', () => {
     expect(evenness.value).toBeLessThan(100);
     expect(closed.figures.evenness).toBeUndefined();
   });
+  test('falls back to the closed form, and says so, where a solution does not come to an end', () => {
+    const job = jobOf(pendant());
+    const area = job.piece.openArea ?? si<'area'>(0);
+    expect(solveCell(job, area, { tolerance: 0 })).toBeNull();
+    const plan = planJob(job, (setup, area) => solveCell(setup, area, { tolerance: 0 }));
+    expect(figureOf(plan, 'cell_resistance')).toEqual(figureOf(planJob(job), 'cell_resistance'));
+    expect(figureOf(plan, 'cell_resistance').working.remarks).toEqual(['closed-form']);
+    expect(plan.figures.evenness).toBeUndefined();
+  });
   test('solves nothing anew when only knobs, salt or depth change', () => {
     const job = jobOf(pendant());
     const solve = rememberingSolver();

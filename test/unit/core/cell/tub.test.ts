@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { boxOf, displaced, immersedHeight, misfit } from '../../../../src/lib/core/cell/tub.ts';
+import {
+  boxOf,
+  displaced,
+  immersedHeight,
+  misfit,
+  mostHung,
+  remedyFor,
+} from '../../../../src/lib/core/cell/tub.ts';
 import type { Tub } from '../../../../src/lib/core/cell/setup.ts';
 import { si } from '../../../../src/lib/core/units/quantity.ts';
 import { amount, jobOf, patched, pendant, tokens } from '../../../fixtures/jobs.ts';
@@ -79,6 +86,84 @@ describe('the fit', () => {
     expect(fits({ tub: { ...tub, diameter: amount(29, 'mm') }, 'cathode.gap': amount(5, 'mm') })).toBe(
       'tooWide',
     );
+  });
+  test.each([
+    [
+      { 'piece.height': amount(60.1, 'mm') },
+      'fill-to',
+      61,
+      'mm',
+      (n: number) => ({ 'tub.fill': amount(n, 'mm') }),
+    ],
+    [
+      { 'piece.width': amount(80.1, 'mm') },
+      'tub-across',
+      81,
+      'mm',
+      (n: number) => ({ 'tub.width': amount(n, 'mm') }),
+    ],
+    [
+      { 'cathode.width': amount(80.1, 'mm') },
+      'plate-narrow',
+      80,
+      'mm',
+      (n: number) => ({ 'cathode.width': amount(n, 'mm') }),
+    ],
+    [
+      { 'cathode.gap': amount(119, 'mm') },
+      'plate-near',
+      118,
+      'mm',
+      (n: number) => ({ 'cathode.gap': amount(n, 'mm') }),
+    ],
+    [
+      { 'tub.length': amount(10, 'mm'), 'cathode.gap': amount(5, 'mm'), 'piece.thickness': amount(5, 'mm') },
+      'tub-long',
+      11,
+      'mm',
+      (n: number) => ({ 'tub.length': amount(n, 'mm') }),
+    ],
+    [{ 'piece.count': 5 }, 'hang-most', 2, '1', (n: number) => ({ 'piece.count': n })],
+  ] as const)(
+    '%j: what is named takes the misfit away, one less does not',
+    (patch, way, size, unit, mended) => {
+      const job = jobOf(patched(pendant(), patch));
+      const reason = misfit(job.piece, job.cathode, job.tub);
+      if (reason === null || job.tub.kind === 'jug') throw new Error('fits already');
+      expect(remedyFor(reason, job.piece, job.cathode, job.tub)).toEqual({
+        way,
+        amount: { value: size, unit },
+      });
+      expect(fits({ ...patch, ...mended(size) })).not.toBe(reason);
+    },
+  );
+  test.each([
+    [80, 60, 'hang-most', 2, '1'],
+    [60, 60, 'hang-most', 1, '1'],
+    [31, 41, 'tub-holds', 123, 'mL'],
+  ])('crowded, a tub of %s × %s mm: %s %s %s', (width, fill, way, value, unit) => {
+    const { piece, cathode, tub } = jobOf(
+      patched(pendant(), {
+        'piece.count': 4,
+        'piece.thickness': amount(50, 'mm'),
+        'cathode.gap': amount(10, 'mm'),
+        tub: {
+          length: amount(62, 'mm'),
+          width: amount(width, 'mm'),
+          fill: amount(fill, 'mm'),
+        },
+      }),
+    );
+    if (tub.kind === 'jug') throw new Error('no jug');
+    expect(remedyFor('crowded', piece, cathode, tub)).toEqual({ way, amount: { value, unit } });
+  });
+  test('counts how many hang side by side, discs by their diameter', () => {
+    const { piece, tub } = jobOf(pendant());
+    expect(mostHung(piece, tub)).toBe(2);
+    const disc = jobOf(tokens()).piece;
+    expect(mostHung(disc, { ...tub, width: mm(75), fill: mm(60) } as Tub)).toBe(6);
+    expect(mostHung(disc, { ...tub, width: mm(74.9), fill: mm(60) } as Tub)).toBe(4);
+    expect(mostHung(piece, { kind: 'jug', water: si<'volume'>(1e-3) })).toBe(Infinity);
   });
   test('is not asked of a jug, which has no walls', () => {
     expect(fits({ tub: { waterByJug: amount(50, 'mL') } })).toBeNull();

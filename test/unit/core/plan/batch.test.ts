@@ -3,7 +3,7 @@ import { solveCell } from '../../../../src/lib/core/cell/solved-field.ts';
 import { piecesAtOnce } from '../../../../src/lib/core/plan/batch.ts';
 import { planJob } from '../../../../src/lib/core/plan/plan-job.ts';
 import { printPlan } from '../../../../src/lib/words/printed-plan.ts';
-import { amount, cuff, figureOf, jobOf, patched, planOf, tokens } from '../../../fixtures/jobs.ts';
+import { amount, cuff, figureOf, jobOf, patched, pendant, planOf, tokens } from '../../../fixtures/jobs.ts';
 
 const adapter = (amps: number) => ({
   'supply.control': 'volts',
@@ -47,6 +47,21 @@ describe('a batch', () => {
     expect(piecesAtOnce(5, 3, (pieces) => pieces)).toBe(3);
     expect(piecesAtOnce(5, 9, (pieces) => pieces)).toBe(5);
     expect(piecesAtOnce(5, 0.5, (pieces) => pieces)).toBe(0);
+  });
+});
+
+describe('what cannot be solved as it stands', () => {
+  test('names how many hang side by side: with those the cell is solved', () => {
+    const crowd = planJob(jobOf(patched(pendant(), { 'piece.count': 4 })), solveCell);
+    expect(crowd.figures.evenness).toBeUndefined();
+    expect(lines(crowd).find(({ id }) => id === 'batch-hangs')?.text).toContain('Only 2 hang side by side');
+    const told = planJob(jobOf(patched(pendant(), { 'piece.count': 2 })), solveCell);
+    expect(told.figures.evenness).toBeDefined();
+    expect(lines(told).map(({ id }) => id)).not.toContain('batch-hangs');
+  });
+  test('names the cube that stands for water by the jug', () => {
+    const plan = planJob(jobOf(patched(pendant(), { tub: { waterByJug: amount(1000, 'mL') } })), solveCell);
+    expect(lines(plan).find(({ id }) => id === 'jug-as-cube')?.text).toMatch(/a cube of 100.mm/);
   });
 });
 
