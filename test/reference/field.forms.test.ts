@@ -11,8 +11,32 @@ for (const [lengthOverGap, printed] of [
   [4, 0.225161],
 ] as const)
   check('closedForms', `strips in a channel, L/h = ${lengthOverGap}: R·κ·W = ${printed} (1 %)`, () => {
-    near(channel(lengthOverGap, 20), printed, 1e-2);
+    near(channel(lengthOverGap, 20).reduced, printed, 1e-2);
   });
+
+for (const [lengthOverGap, ...densities] of [
+  [0.25, 0.64455, 0.73965, 1.0573, 1.44925],
+  [0.5, 0.66573, 0.75143, 1.04707, 1.41948],
+  [1, 0.72491, 0.78282, 1.01725, 1.3375],
+  [2, 0.82078, 0.83758, 0.9686, 1.19945],
+  [4, 0.90065, 0.90149, 0.9395, 1.06483],
+] as const)
+  check('closedForms', `strips in a channel, L/h = ${lengthOverGap}: density along them (2 %)`, () => {
+    const { at } = channel(lengthOverGap, 100);
+    for (const [n, share] of [0, 0.25, 0.4, 0.45].entries()) near(at(share), densities[n] as number, 2e-2);
+  });
+
+check('closedForms', 'coplanar strips, a/b = 1/2: density across them (2 %)', () => {
+  const { at } = coplanar(1, 2, 80);
+  for (const [point, printed] of [
+    [1.1, 1.21162],
+    [1.25, 0.79203],
+    [1.5, 0.62705],
+    [1.75, 0.66695],
+    [1.9, 0.91923],
+  ] as const)
+    near(at(point), printed, 2e-2);
+});
 
 for (const [a, b, printed] of [
   [1, 2, 1.563402],
@@ -21,7 +45,7 @@ for (const [a, b, printed] of [
   [1, 10, 0.852219],
 ] as const)
   check('closedForms', `coplanar strips, a/b = ${a}/${b}: R·κ·W = ${printed} (1 %)`, () => {
-    near(coplanar(a, b, 20), printed, 1e-2);
+    near(coplanar(a, b, 20).reduced, printed, 1e-2);
   });
 
 for (const [widthOverPitch, printed] of [
