@@ -1,6 +1,6 @@
 import { isBomb, pictureHead } from '../core/mask/picture-size.ts';
 import { LIMITS } from '../core/mask/raster.ts';
-import type { Pixels } from '../work/art.worker.ts';
+import type { Closed, Pixels } from '../work/art.worker.ts';
 
 /** Why a file gives no picture. */
 export type BringInFault =
@@ -25,6 +25,7 @@ function drawnOn(source: CanvasImageSource, width: number, height: number): Pixe
   if (!context) throw new Error('no canvas');
   context.fillStyle = '#fff';
   context.fillRect(0, 0, width, height);
+  context.imageSmoothingQuality = 'high';
   context.drawImage(source, 0, 0, width, height);
   const { data } = context.getImageData(0, 0, width, height);
   return { width, height, rgba: new Uint8ClampedArray(data.buffer) };
@@ -46,11 +47,22 @@ async function drawing(file: Blob): Promise<Pixels> {
   }
 }
 
+/** Opens a picture on the page itself, where a worker cannot. */
+async function openedHere({ file, shrink }: Closed): Promise<Pixels> {
+  const bitmap = await createImageBitmap(file);
+  const picture = drawnOn(bitmap, Math.round(bitmap.width * shrink), Math.round(bitmap.height * shrink));
+  bitmap.close();
+  return picture;
+}
+
 /**
- * Opens a picture for work: nothing leaves the device, and of what a camera wrote beside it only the turning
- * is heeded.
+ * Makes a file ready for work: nothing leaves the device, and of what a camera wrote beside the picture only the
+ * turning is heeded.
+ * @returns pixels; or, where a worker can open it, the file and how much it is to be shrunk
  */
-export async function bringIn(file: Blob): Promise<{ picture: Pixels } | { fault: BringInFault }> {
+export async function bringIn(
+  file: Blob,
+): Promise<{ picture: Pixels } | { closed: Closed } | { fault: BringInFault }> {
   const head = pictureHead(new Uint8Array(await file.slice(0, HEAD).arrayBuffer()));
   if (head === null) return { fault: { id: 'notAPicture' } };
   const { kind, width, height } = head;
@@ -61,12 +73,8 @@ export async function bringIn(file: Blob): Promise<{ picture: Pixels } | { fault
     }
     const side = Math.max(width, height);
     if (side > LIMITS.side) return { fault: { id: 'tooLarge', found: side, most: LIMITS.side } };
-    const shrink = Math.min(1, Math.sqrt(WORK / (width * height)));
-    const [resizeWidth, resizeHeight] = [Math.round(width * shrink), Math.round(height * shrink)];
-    const bitmap = await createImageBitmap(file, shrink < 1 ? { resizeWidth, resizeQuality: 'high' } : {});
-    const picture = drawnOn(bitmap, bitmap.width, bitmap.height || resizeHeight);
-    bitmap.close();
-    return { picture };
+    const closed = { file, shrink: Math.min(1, Math.sqrt(WORK / (width * height))) };
+    return 'OffscreenCanvas' in globalThis ? { closed } : { picture: await openedHere(closed) };
   } catch {
     return { fault: { id: 'broken' } };
   }

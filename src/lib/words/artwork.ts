@@ -1,6 +1,8 @@
 import { plain } from '../core/units/format.ts';
 import { withUnit } from './units.ts';
 
+const mm = (value: number): string => withUnit(plain(value, 2), 'mm');
+
 export const artTexts = {
   title: 'Measure it from a drawing or a photo',
   intro: 'PNG, JPEG, WebP or SVG. It stays on this device.',
@@ -15,6 +17,26 @@ export const artTexts = {
   askewHint: 'a photo: move four corners to those of the piece',
   corners: ['Upper left corner', 'Upper right corner', 'Lower right corner', 'Lower left corner'],
   cornersHint: 'Drag each corner to that of the piece. By keys: arrows move it, with Shift by ten.',
+  card: 'the piece beside a bank card',
+  cardHint: 'both flat on the table: the card tells the size',
+  cardCorners: [
+    'Upper left corner of the card',
+    'Upper right corner of the card',
+    'Lower right corner of the card',
+    'Lower left corner of the card',
+  ],
+  edges: ['Upper left corner of the piece', 'Upper right corner of the piece'],
+  cardPointsHint:
+    'Four points go where the sides of the card would meet, beyond its round corners; two go to the upper corners of the piece. By keys: arrows, with Shift by ten. Cover the number of the card.',
+  outline: 'Outline of the piece',
+  described: 'as described: rectangle, disc or band',
+  traced: 'traced by hand',
+  tracedHint: 'for any other shape: what lies beyond it does not count',
+  tracedPointsHint:
+    'Move the points to the rim of the piece, going round. By keys: arrows, with Shift by ten.',
+  pointMore: 'One point more',
+  pointFewer: 'One point fewer',
+  leave: 'Leave it',
   dark: 'Dark means',
   resist: 'resist',
   bare: 'bare metal',
@@ -25,18 +47,49 @@ export const artTexts = {
   local: 'uneven light evened out',
   least: 'Smallest thing that is meant',
   clean: 'Fill pinholes and take specks away',
-  view: 'Show',
+  dust: 'Pinholes and specks, one by one',
+  view: 'Resist',
   drawn: 'as drawn',
-  after: 'after the bite',
-  grown: 'resist grown',
-  mended: 'grown, after the bite',
+  grown: 'grown by the undercut',
+  grownHint: 'the bite brings it back to what is drawn',
+  before: 'before the bite',
+  after: 'after it',
   model: 'Model, not measured: resist that lifts loses more.',
+  creepSource: 'Where the creep is from',
+  reserveSource: 'Where the width that holds is from',
   use: 'Take this area',
   used: 'Taken. The plan is worked out for this design.',
   picture: 'The design: resist dark, bare metal light',
   markLine: 'Thinnest line',
   markGap: 'Thinnest gap',
 } as const;
+
+export const tracedNames = (count: number): readonly string[] =>
+  Array.from({ length: count }, (_, n) => `Point ${String(n + 1)} of the outline`);
+
+/** What the card says of the piece's width, beside what was typed, mm. */
+export const acrossText = (across: number, width: number): string =>
+  `By the card the piece is ${mm(across)} wide; you said ${mm(width)}.`;
+
+/** One small thing, with the number it has on the picture. */
+export function dustText(
+  { kind, x, y, width }: { kind: 'pinhole' | 'speck'; x: number; y: number; width: number },
+  number: number,
+): string {
+  const does = kind === 'pinhole' ? 'Fill pinhole' : 'Take speck';
+  const place = `${plain(x, 2)} from the left, ${plain(y, 2)} from the top`;
+  return `${does} ${String(number)}${kind === 'speck' ? ' away' : ''}: ${mm(width)} wide, ${place}`;
+}
+
+export const dustLeft = ({
+  pinholes,
+  specks,
+  dust,
+}: {
+  pinholes: number;
+  specks: number;
+  dust: readonly unknown[];
+}): string => `And ${String(pinholes + specks - dust.length)} smaller ones.`;
 
 export const sampleNames = {
   'seed-head': 'Seed head',
@@ -90,8 +143,6 @@ export function artFault({
     return `The picture has ${plain(found ?? 0, 3)} pixels on a side; up to ${plain(most ?? 0, 2)} can be worked on. Shrink it first.`;
   return faults[id] ?? 'The picture cannot be used.';
 }
-
-const mm = (value: number): string => withUnit(plain(value, 2), 'mm');
 
 interface Lines {
   readonly measured: {

@@ -34,6 +34,7 @@ export const tableNames: Readonly<Record<TableId, string>> = {
   practice: 'Practice of the trade',
   undercutRatio: 'Undercut',
   undercutTable: 'Undercut by depth and opening',
+  bankCard: 'Bank card, to measure a photo by',
   landReserve: 'Thinnest line',
   leadResistance: 'Leads and clips',
   tubCooling: 'Cooling of the tub',

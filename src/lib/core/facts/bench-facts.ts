@@ -258,3 +258,25 @@ export const ventilation = {
     locator: 'K of Q = K·G/C: 1 ideal, 10 poor',
   },
 } as const satisfies Record<string, Datum>;
+
+/** A rectangle that everybody has, to measure a photograph by: a bank card. */
+export const bankCard = {
+  width: {
+    value: 85.6,
+    unit: 'mm',
+    uncertainty: { kind: 'notStated' },
+    validFor: {},
+    evidence: 'fromMemory',
+    source: 'memory',
+    locator: 'ISO/IEC 7810, format ID-1',
+  },
+  height: {
+    value: 53.98,
+    unit: 'mm',
+    uncertainty: { kind: 'notStated' },
+    validFor: {},
+    evidence: 'fromMemory',
+    source: 'memory',
+    locator: 'ISO/IEC 7810, format ID-1',
+  },
+} as const satisfies Record<string, Datum>;

@@ -1,5 +1,6 @@
 import { airLimits } from './air-limits.ts';
 import {
+  bankCard,
   landReserve,
   leadResistance,
   limits,
@@ -59,6 +60,7 @@ export const tables = {
   limits,
   airLimits,
   practice,
+  bankCard,
   undercutTable,
   undercutRatio,
   landReserve,

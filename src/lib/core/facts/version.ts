@@ -8,4 +8,4 @@ function fingerprint(text: string): string {
 }
 
 /** Names the data a plan was made with: release date of the tables and their fingerprint. */
-export const dataVersion = `2026-11-25.${fingerprint(JSON.stringify(tables))}`;
+export const dataVersion = `2026-11-26.${fingerprint(JSON.stringify(tables))}`;

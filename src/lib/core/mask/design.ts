@@ -1,6 +1,5 @@
-import { foresee } from './foresee.ts';
+import { compensated, foresee } from './foresee.ts';
 import type { Foreseen } from './foresee.ts';
-import { compensated } from './foresee.ts';
 import { maskOf } from './mask.ts';
 import type { Outline } from './mask.ts';
 import { measure } from './measure.ts';
@@ -8,7 +7,7 @@ import type { Measured } from './measure.ts';
 import { cleaned } from './parts.ts';
 import type { Specks } from './parts.ts';
 import { cornersFault, squared } from './perspective.ts';
-import type { Corners } from './perspective.ts';
+import type { Corners, Point } from './perspective.ts';
 import type { Grey, Mask, PictureFault } from './raster.ts';
 import { partings } from './threshold.ts';
 import type { Parting } from './threshold.ts';
@@ -28,10 +27,14 @@ export interface Wishes {
   /** what is smaller is dust */
   readonly least: number;
   readonly clean: boolean;
+  /** places of specks and pinholes that are meant all the same */
+  readonly keep: readonly Point[];
   readonly undercut: number;
 }
 
 export interface Design {
+  /** the picture of the piece alone, seen from straight above */
+  readonly flat: Grey;
   readonly mask: Mask;
   /** the resist grown, to be printed */
   readonly grown: Mask;
@@ -74,22 +77,34 @@ function flattened(picture: Grey, { corners, width, height }: Wishes): { grey: G
   return { grey: isFlat ? picture : squared(picture, own, columns, rows), perMm };
 }
 
-/** Everything that is made of a picture, or why nothing can be. */
-export function designOf(picture: Grey, wishes: Wishes): Design | PictureFault {
+/** How far the work is when each of its parts begins: measured, 0 to 1. */
+const PARTS = { parted: 0.15, cleaned: 0.3, measured: 0.4, grown: 0.75, foreseen: 0.85 } as const;
+
+/**
+ * Works a picture out part by part, so that whoever asks can tell how far it is, or leave it.
+ * @returns each time how far it is, 0 to 1; at last the design, or why there is none
+ */
+export function* designParts(picture: Grey, wishes: Wishes): Generator<number, Design | PictureFault, void> {
   if (picture.width * picture.height === 0) return { id: 'blank' };
   const fault = wishes.corners && cornersFault(wishes.corners);
   if (fault) return fault;
   const { grey, perMm } = flattened(picture, wishes);
+  yield PARTS.parted;
   const ways = partings(grey);
   if (ways === null) return { id: 'oneTone' };
   const way = ways.find(({ method }) => method === wishes.method) ?? ways[0];
   const level = wishes.level ?? way.level;
   const drawn = maskOf(way.grey, level, wishes.darkIs, perMm, wishes.outline);
-  const clean = cleaned(drawn, wishes.least);
+  yield PARTS.cleaned;
+  const clean = cleaned(drawn, wishes.least, wishes.keep);
   const mask = wishes.clean ? clean.mask : drawn;
+  yield PARTS.measured;
   const measured = measure(mask);
+  yield PARTS.grown;
   const grown = compensated(mask, wishes.undercut);
+  yield PARTS.foreseen;
   return {
+    flat: grey,
     mask,
     grown,
     method: way.method,
@@ -123,5 +138,20 @@ export function pictureOf({ width, height, bare, piece }: Mask, most: number) {
     const grey = 40 + 205 * ((light[n] as number) / Math.max(1, on[n] as number));
     rgba.set([grey, grey, grey, 255 * ((on[n] as number) / here)], 4 * n);
   }
+  return { width: columns, height: rows, rgba };
+}
+
+/** A picture in grey, shrunk to a side of so many pixels at most by its nearest ones. */
+export function greyPicture({ width, height, data }: Grey, most: number) {
+  const shrink = Math.min(1, most / Math.max(width, height));
+  const [columns, rows] = [Math.max(1, Math.round(width * shrink)), Math.max(1, Math.round(height * shrink))];
+  const rgba = new Uint8ClampedArray(4 * columns * rows);
+  for (let y = 0, n = 0; y < rows; y += 1)
+    for (let x = 0; x < columns; x += 1, n += 4) {
+      const grey =
+        data[Math.floor(((y + 0.5) * height) / rows) * width + Math.floor(((x + 0.5) * width) / columns)];
+      rgba.fill(grey as number, n, n + 3);
+      rgba[n + 3] = 255;
+    }
   return { width: columns, height: rows, rgba };
 }

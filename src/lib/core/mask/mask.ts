@@ -1,10 +1,32 @@
+import type { Point } from './perspective.ts';
 import type { Grey, Mask } from './raster.ts';
 import { histogramOf, tonesOf } from './threshold.ts';
 
-/** Outline of the piece on its picture, which it fills. */
-export type Outline = 'rectangle' | 'disc';
+/** Outline of the piece on its picture, which it fills; or traced, by points as shares of the picture's sides. */
+export type Outline = 'rectangle' | 'disc' | readonly Point[];
+
+/** What lies within a traced outline, by the middle of each pixel. */
+function traced(width: number, height: number, points: readonly Point[]): Uint8Array {
+  const piece = new Uint8Array(width * height);
+  for (let y = 0; y < height; y += 1) {
+    const level = (y + 0.5) / height;
+    const crossings = points
+      .flatMap(([x0, y0], n) => {
+        const [x1, y1] = points[(n + 1) % points.length] as Point;
+        return y0 > level === y1 > level ? [] : [x0 + ((level - y0) / (y1 - y0)) * (x1 - x0)];
+      })
+      .sort((a, b) => a - b);
+    for (let n = 0; n + 1 < crossings.length; n += 2) {
+      const first = Math.max(0, Math.ceil((crossings[n] as number) * width - 0.5));
+      const end = Math.min(width, Math.ceil((crossings[n + 1] as number) * width - 0.5));
+      piece.fill(1, y * width + first, y * width + Math.max(first, end));
+    }
+  }
+  return piece;
+}
 
 function pieceOf(width: number, height: number, outline: Outline): Uint8Array {
+  if (typeof outline === 'object') return traced(width, height, outline);
   const piece = new Uint8Array(width * height).fill(1);
   if (outline === 'rectangle') return piece;
   const [a, b] = [width / 2, height / 2];

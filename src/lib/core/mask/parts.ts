@@ -59,21 +59,38 @@ export interface Specks {
   readonly specks: readonly Part[];
 }
 
+/** The middle of a part's box, mm from the upper left corner. */
+export const middleOf = ({ box: [x0, y0, x1, y1] }: Part, perMm: number): readonly [x: number, y: number] => [
+  (x0 + x1) / 2 / perMm,
+  (y0 + y1) / 2 / perMm,
+];
+
 /**
  * Finds what is smaller than can be meant, and takes it away: pinholes filled, specks gone.
  * @param least width of the smallest thing that is meant, mm: what has less area than a disc so wide is a speck
+ * @param keep places, mm, of those that are meant all the same
  */
-export function cleaned(mask: Mask, least: number): { readonly mask: Mask; readonly specks: Specks } {
+export function cleaned(
+  mask: Mask,
+  least: number,
+  keep: readonly (readonly [x: number, y: number])[] = [],
+): { readonly mask: Mask; readonly specks: Specks } {
   const few = (Math.PI / 4) * (least * mask.perMm) ** 2;
   const bare = mask.bare.slice();
   const cover = mask.cover.slice();
+  const isKept = ({ box: [x0, y0, x1, y1] }: Part): boolean =>
+    keep.some(([x, y]) => {
+      const [u, v] = [x * mask.perMm, y * mask.perMm];
+      return u >= x0 && u <= x1 && v >= y0 && v <= y1;
+    });
   const small = (inside: Uint8Array, becomes: 0 | 1): readonly Part[] => {
     const { labels, parts } = partsOf(inside, mask.width, mask.height);
     const found = parts.filter(({ pixels }) => pixels < few);
-    if (found.length === 0) return found;
+    const goes = new Set(found.filter((part) => !isKept(part)));
+    if (goes.size === 0) return found;
     for (let n = 0; n < labels.length; n += 1) {
       const part = parts[(labels[n] as number) - 1];
-      if (!part || part.pixels >= few) continue;
+      if (!part || !goes.has(part)) continue;
       bare[n] = becomes;
       cover[n] = 255 * becomes;
     }

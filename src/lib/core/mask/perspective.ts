@@ -43,21 +43,19 @@ function solved(m: number[][], v: number[]): number[] {
   return x;
 }
 
-/**
- * Where a place on the flat is seen in the picture.
- * @param width,height of the flat rectangle whose corners were tapped
- */
-export function viewOf(corners: Corners, width: number, height: number): (x: number, y: number) => Point {
-  const flat: Corners = [
-    [0, 0],
-    [width, 0],
-    [width, height],
-    [0, height],
-  ];
+const rectangle = (width: number, height: number): Corners => [
+  [0, 0],
+  [width, 0],
+  [width, height],
+  [0, height],
+];
+
+/** The perspective that lays four points on four others. */
+export function homography(from: Corners, onto: Corners): (x: number, y: number) => Point {
   const rows: number[][] = [];
   const right: number[] = [];
-  flat.forEach(([x, y], n) => {
-    const [u, v] = corners[n] as Point;
+  from.forEach(([x, y], n) => {
+    const [u, v] = onto[n] as Point;
     rows.push([x, y, 1, 0, 0, 0, -u * x, -u * y], [0, 0, 0, x, y, 1, -v * x, -v * y]);
     right.push(u, v);
   });
@@ -75,6 +73,42 @@ export function viewOf(corners: Corners, width: number, height: number): (x: num
     const w = g * x + h * y + 1;
     return [(a * x + b * y + c) / w, (d * x + e * y + f) / w];
   };
+}
+
+/**
+ * Where a place on the flat is seen in the picture.
+ * @param width,height of the flat rectangle whose corners were tapped
+ */
+export const viewOf = (corners: Corners, width: number, height: number): ((x: number, y: number) => Point) =>
+  homography(rectangle(width, height), corners);
+
+/**
+ * Corners of a piece that lies flat beside a rectangle of known size.
+ * @param known corners of that rectangle in the picture, pixels; it may lie on its side
+ * @param sides of the rectangle, mm, the longer first
+ * @param edge upper corners of the piece in the picture, left and right, pixels
+ * @param width,height of the piece, mm
+ * @returns its corners in the picture, and how wide it is found to be, mm
+ */
+export function cornersBeside(
+  known: Corners,
+  sides: readonly [long: number, short: number],
+  edge: readonly [Point, Point],
+  width: number,
+  height: number,
+): { readonly corners: Corners; readonly across: number } {
+  const [a, b, c, d] = known;
+  const away = (p: Point, q: Point): number => Math.hypot(p[0] - q[0], p[1] - q[1]);
+  const isUpright = away(a, b) + away(d, c) < away(a, d) + away(b, c);
+  const flat = isUpright ? rectangle(sides[1], sides[0]) : rectangle(...sides);
+  const toFlat = homography(known, flat);
+  const toPicture = homography(flat, known);
+  const [left, right] = [toFlat(...edge[0]), toFlat(...edge[1])];
+  const across = away(left, right);
+  const along: Point = [(right[0] - left[0]) / across, (right[1] - left[1]) / across];
+  const at = (x: number, y: number): Point =>
+    toPicture(left[0] + x * along[0] - y * along[1], left[1] + x * along[1] + y * along[0]);
+  return { corners: [at(0, 0), at(width, 0), at(width, height), at(0, height)], across };
 }
 
 /**

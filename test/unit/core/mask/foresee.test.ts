@@ -1,12 +1,16 @@
 import { describe, expect, test } from 'vitest';
+import { designParts } from '../../../../src/lib/core/mask/design.ts';
+import type { Design, Wishes } from '../../../../src/lib/core/mask/design.ts';
 import { compensated, foresee, greatestDepth, undercutMask } from '../../../../src/lib/core/mask/foresee.ts';
 import { inverted, maskOf, resistOf } from '../../../../src/lib/core/mask/mask.ts';
 import { measure } from '../../../../src/lib/core/mask/measure.ts';
-import { cleaned } from '../../../../src/lib/core/mask/parts.ts';
+import { cleaned, middleOf } from '../../../../src/lib/core/mask/parts.ts';
 import { greyOf, shrinkOf } from '../../../../src/lib/core/mask/raster.ts';
+import type { PictureFault } from '../../../../src/lib/core/mask/raster.ts';
 import { sharesOf } from '../../../../src/lib/core/mask/shares.ts';
 import { partings } from '../../../../src/lib/core/mask/threshold.ts';
-import { drawn } from '../../../fixtures/targets.ts';
+import { onePointFewer, onePointMore, roundedOutline } from '../../../../src/lib/core/mask/traced.ts';
+import { drawn, SHEET } from '../../../fixtures/targets.ts';
 import type { Figure } from '../../../fixtures/targets.ts';
 
 /** The figure is resist on bare metal. */
@@ -81,6 +85,107 @@ describe('specks and pinholes', () => {
     const clean = cleaned(resist(dusty), 0.5).mask;
     expect(cleaned(clean, 0.5).specks).toEqual({ pinholes: [], specks: [] });
     expect(Math.abs(resistArea(clean) / (64 + Math.PI) - 1)).toBeLessThan(0.01);
+  });
+});
+
+describe('specks and pinholes, one by one', () => {
+  const dusty: Figure = (x, y) =>
+    (square(x, y) && Math.hypot(x - 1, y) > 0.1 && Math.hypot(x + 2, y - 2) > 0.1) ||
+    Math.hypot(x - 8, y - 5) < 0.12;
+  test('the kept one stays, the others go', () => {
+    const mask = resist(dusty);
+    const all = cleaned(mask, 0.5).specks;
+    expect([all.pinholes.length, all.specks.length]).toEqual([2, 1]);
+    // the sheet's middle is the origin of the figures
+    const place = all.pinholes.map((part) => middleOf(part, mask.perMm));
+    const kept = place.find(([x]) => x > SHEET.width / 2);
+    if (!kept) throw new Error('no pinhole right of the middle');
+    const once = cleaned(mask, 0.5, [kept]);
+    expect(once.specks).toEqual(all);
+    const left = cleaned(once.mask, 0.5).specks;
+    expect(left.specks).toEqual([]);
+    expect(left.pinholes.map((part) => middleOf(part, mask.perMm))).toEqual([kept]);
+    expect(kept[0] - SHEET.width / 2).toBeCloseTo(1, 1);
+  });
+});
+
+describe('a picture worked out part by part', () => {
+  const wishes: Wishes = {
+    corners: null,
+    width: SHEET.width,
+    height: SHEET.height,
+    outline: 'rectangle',
+    darkIs: 'resist',
+    method: null,
+    level: null,
+    least: 0.2,
+    clean: true,
+    keep: [],
+    undercut: 0.1,
+  };
+  const run = (own: Partial<Wishes>): { told: readonly number[]; made: Design | PictureFault } => {
+    const parts = designParts(drawn(square, { dpi: 300 }), { ...wishes, ...own });
+    const told: number[] = [];
+    for (;;) {
+      const part = parts.next();
+      if (part.done) return { told, made: part.value };
+      told.push(part.value);
+    }
+  };
+  test('tells each time that it is farther', () => {
+    const { told, made } = run({});
+    expect(told.length).toBeGreaterThan(3);
+    expect(told).toEqual(told.toSorted((a, b) => a - b));
+    const area = 'id' in made ? NaN : made.measured.area;
+    expect(Math.abs(area / (SHEET.width * SHEET.height - 64) - 1)).toBeLessThan(0.005);
+  });
+  test('counts within a traced outline alone', () => {
+    // a triangle: left half of the sheet, below its diagonal
+    const traced = [
+      [0, 0],
+      [1, 1],
+      [0, 1],
+    ] as const;
+    const { made } = run({ outline: traced });
+    if ('id' in made) throw new Error(made.id);
+    const half = (SHEET.width * SHEET.height) / 2;
+    // the square's own half lies under resist
+    expect(Math.abs(made.measured.area / (half - 32) - 1)).toBeLessThan(0.01);
+    expect(made.measured.share).toBeCloseTo((half - 32) / half, 2);
+  });
+  test('leaves crosswise corners be', () => {
+    const crossed = [
+      [0, 0],
+      [10, 10],
+      [10, 0],
+      [0, 10],
+    ] as const;
+    expect(run({ corners: crossed }).made).toEqual({ id: 'crossed' });
+  });
+});
+
+describe('points of a traced outline', () => {
+  test('one more stands in the middle of the longest side, one fewer takes that which matters least', () => {
+    const triangle = [
+      [0, 0],
+      [1, 0],
+      [0, 0.5],
+    ] as const;
+    const more = onePointMore(triangle);
+    expect(more).toEqual([
+      [0, 0],
+      [1, 0],
+      [0.5, 0.25],
+      [0, 0.5],
+    ]);
+    expect(onePointFewer(more)).toEqual(triangle);
+    expect(onePointFewer(triangle)).toEqual(triangle);
+  });
+  test('begin on the rim of the picture, going round', () => {
+    const points = roundedOutline();
+    expect(points).toHaveLength(8);
+    for (const [x, y] of points) expect(Math.hypot(x - 0.5, y - 0.5)).toBeCloseTo(0.5, 9);
+    expect(points[0]?.[1]).toBeCloseTo(0, 9);
   });
 });
 

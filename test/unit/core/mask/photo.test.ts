@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { maskOf } from '../../../../src/lib/core/mask/mask.ts';
 import { measure } from '../../../../src/lib/core/mask/measure.ts';
-import { cornersFault, squared, viewOf } from '../../../../src/lib/core/mask/perspective.ts';
+import { cornersBeside, cornersFault, squared, viewOf } from '../../../../src/lib/core/mask/perspective.ts';
 import type { Corners } from '../../../../src/lib/core/mask/perspective.ts';
 import type { Grey } from '../../../../src/lib/core/mask/raster.ts';
 import { partings } from '../../../../src/lib/core/mask/threshold.ts';
@@ -104,5 +104,39 @@ describe('four corners', () => {
     expect(cornersFault([a, [a[0] + 5, a[1]], [a[0] + 5, a[1] + 5], [a[0], a[1] + 5]])).toEqual({
       id: 'flat',
     });
+  });
+});
+
+describe('a bank card beside the piece', () => {
+  /** Card and piece flat on a table of 200 × 150 mm, seen askew. */
+  const table: Corners = [
+    [40, 80],
+    [1500, 30],
+    [1580, 1130],
+    [10, 1050],
+  ];
+  const seen = viewOf(table, 200, 150);
+  const placed = (x: number, y: number, width: number, height: number, angle: number): Corners => {
+    const at = (u: number, v: number) =>
+      seen(x + u * Math.cos(angle) - v * Math.sin(angle), y + u * Math.sin(angle) + v * Math.cos(angle));
+    return [at(0, 0), at(width, 0), at(width, height), at(0, height)];
+  };
+  const CARD = [85.6, 53.98] as const;
+  test.each([
+    ['lying', placed(20, 80, 85.6, 53.98, 0.1)],
+    ['upright', placed(20, 60, 53.98, 85.6, -0.05)],
+  ])('%s, tells where all corners of the piece are, and how wide it is', (_, card) => {
+    const piece = placed(110, 20, 30, 40, 0.3);
+    const { corners: found, across } = cornersBeside(card, CARD, [piece[0], piece[1]], 30, 40);
+    expect(across).toBeCloseTo(30, 6);
+    for (const [n, [x, y]] of piece.entries()) {
+      expect(found[n]?.[0]).toBeCloseTo(x, 6);
+      expect(found[n]?.[1]).toBeCloseTo(y, 6);
+    }
+  });
+  test('shows when the piece is not as wide as was said', () => {
+    const piece = placed(110, 20, 28, 40, 0);
+    const card = placed(20, 80, 85.6, 53.98, 0);
+    expect(cornersBeside(card, CARD, [piece[0], piece[1]], 30, 40).across).toBeCloseTo(28, 6);
   });
 });
