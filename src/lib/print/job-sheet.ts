@@ -1,4 +1,5 @@
 import type { Column, Content, ContentSection } from 'pdfmake/interfaces';
+import type { JobInput } from '../core/plan/job-input.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { sheetTexts } from '../words/papers.ts';
 import { jobMark } from './drawing/job-mark.ts';
@@ -7,6 +8,7 @@ import { scaleBar } from './drawing/scale-bar.ts';
 import type { Marks } from './order.ts';
 import { faces, ink, mm, sheetMargin, sheetWidth, tabular } from './paper.ts';
 import { annex } from './sheet/annex.ts';
+import { biteMap } from './sheet/bite-map.ts';
 import { figuresTable } from './sheet/figures-table.ts';
 import { glance } from './sheet/glance.ts';
 import { jobStrip } from './sheet/job-strip.ts';
@@ -27,7 +29,8 @@ const shortened = (title: string): string =>
 /** Side of the QR code at the head of the sheet, quiet zone included, mm. */
 const MARK = 29;
 
-function masthead(title: string, marks: Marks | null): Content {
+function masthead({ title, piece }: JobInput, marks: Marks | null): Content {
+  const from = piece.design ? `${sheetTexts.fromThis} ${sheetTexts.drawingStays}` : sheetTexts.fromThis;
   const name: Content[] = [
     { text: `Etchwright · ${sheetTexts.kind}`, fontSize: 10, bold: true, color: ink.verdigris },
     { text: typeset(title), fontSize: title.length > LONG ? 19 : 28, bold: true, lineHeight: 1 },
@@ -47,7 +50,7 @@ function masthead(title: string, marks: Marks | null): Content {
         stack: [
           ...name,
           { svg: testStrip(132, 26), margin: [0, 10, 0, 6] },
-          { text: sheetTexts.fromThis, fontSize: 8.5, color: ink.soft, lineHeight: 0.97 },
+          { text: from, fontSize: 8.5, color: ink.soft, lineHeight: 0.97 },
         ],
       },
       {
@@ -104,11 +107,12 @@ export function jobSheet(plan: Plan, marks: Marks | null): ContentSection {
     header: header(title),
     footer: () => footer(plan.dataVersion),
     section: [
-      masthead(title, marks),
+      masthead(plan.job, marks),
       jobStrip(plan),
       { ...(glance(plan) as object), margin: [0, 0, 0, 14] } as Content,
       ...steps(plan, sheetWidth(paper)),
       ...figuresTable(plan),
+      ...biteMap(plan),
       readings(),
       result(plan),
       ...annex(plan),

@@ -10,6 +10,7 @@ export const sheetTexts = {
   bar: '100 mm when printed at 100 %',
   fromThis:
     'Start from this: scan the code, or type its letters on the start page of the device that printed it.',
+  drawingStays: 'The drawing stays on that device: the code carries its bare area alone.',
   set: 'Set',
   stopAfter: 'Stop after',
   firstLook: 'First look after',

@@ -1,4 +1,3 @@
-import { depthMapOf } from '../field/depth-map.ts';
 import type { DepthMap } from '../field/depth-map.ts';
 import { solveWithEstimate } from '../field/estimate.ts';
 import { evennessOf } from '../field/evenness.ts';
@@ -6,7 +5,7 @@ import { faultsOf } from '../field/faults.ts';
 import type { FieldOptions } from '../field/solve.ts';
 import type { Area } from '../units/quantity.ts';
 import type { Setup } from './setup.ts';
-import { fieldProblemOf } from './solved-field.ts';
+import { faceMap, fieldProblemOf } from './solved-field.ts';
 
 /** Where the bite goes, on a grid finer than a plan needs. */
 export interface BiteMap {
@@ -42,8 +41,6 @@ export function biteMap(
   const { faces, converged, error } = solveWithEstimate(problem, options);
   if (!converged) return null;
   const bitten = faces.filter(({ electrode }) => electrode === 'anode');
-  const one = bitten.filter(
-    ({ plate, side }) => plate === 0 && side === (setup.piece.faces === 'back' ? 'minus' : 'plus'),
-  );
-  return { map: depthMapOf(one), evenness: evennessOf(bitten), error, spacing: problem.spacing };
+  const map = faceMap(bitten, setup.piece, problem);
+  return map && { map, evenness: evennessOf(bitten), error, spacing: problem.spacing };
 }

@@ -1,3 +1,5 @@
+import { depthMapOf } from '../field/depth-map.ts';
+import type { DepthMap } from '../field/depth-map.ts';
 import { evennessOf } from '../field/evenness.ts';
 import { faultsOf } from '../field/faults.ts';
 import type { Bare, FieldProblem, Plate, Rect } from '../field/problem.ts';
@@ -22,6 +24,8 @@ export interface SolvedField {
   readonly pieces: readonly number[];
   /** m, of the grid */
   readonly spacing: number;
+  /** where the first piece is bitten deepest, on the face that looks at the plate; null without a drawing */
+  readonly map: DepthMap | null;
 }
 
 /** Solves a job's cell, or says null where its shape does not let it. */
@@ -138,12 +142,24 @@ function pieceShares(faces: readonly FaceCurrent[]): readonly number[] {
   return currents.map((one) => one / mean);
 }
 
+/** Where the first piece is bitten deepest, on the face that the plate sees best. */
+export function faceMap(
+  bitten: readonly FaceCurrent[],
+  { faces }: Setup['piece'],
+  { plates: [first] }: FieldProblem,
+): DepthMap | null {
+  const side = faces === 'back' ? 'minus' : 'plus';
+  const own = bitten.filter((one) => one.plate === 0 && one.side === side);
+  return first ? depthMapOf(own, first.outline) : null;
+}
+
 interface SolvedOnce {
   readonly resistance: number;
   readonly evenness: number;
   readonly error: number;
   readonly spacing: number;
   readonly pieces: readonly number[];
+  readonly map: DepthMap | null;
 }
 
 /** Solves one arrangement. @returns ohm at 1 S/m and evenness; null when it cannot be solved */
@@ -160,6 +176,7 @@ function solvedAs(setup: Setup, openArea: Area, compact: boolean, options: Field
     error: error ?? UNTOLD,
     spacing: problem.spacing,
     pieces: pieceShares(bitten),
+    map: setup.piece.design === null ? null : faceMap(bitten, setup.piece, problem),
   };
 }
 
@@ -181,6 +198,7 @@ export function solveCell(setup: Setup, openArea: Area, options: FieldOptions = 
     error: Math.max(scattered.error, compact.error),
     pieces: scattered.pieces,
     spacing: scattered.spacing,
+    map: scattered.map,
   };
 }
 

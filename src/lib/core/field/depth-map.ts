@@ -1,4 +1,5 @@
 import { averaged } from './evenness.ts';
+import type { Rect } from './problem.ts';
 import type { FaceCurrent } from './solve.ts';
 
 /** How deep one face of a plate is bitten, place by place. */
@@ -10,30 +11,54 @@ export interface DepthMap {
   readonly relative: readonly number[];
 }
 
-/** Lines from the cells' centres and sizes, counted from the first. */
-function lines(cells: ReadonlyMap<number, number>): readonly number[] {
-  const own = [...cells].sort(([a], [b]) => a - b);
-  const [first = [0, 0]] = own;
-  const start = first[0] - first[1] / 2;
-  return [0, ...own.map(([centre, size]) => centre + size / 2 - start)];
+/** Two lines nearer than this, m, are one. */
+const SAME = 1e-9;
+
+/** Lines from side to side, and the place of each cell between them, by its centre; where nothing is bare is a place too. */
+function lines(
+  cells: ReadonlyMap<number, number>,
+  from: number,
+  to: number,
+): { readonly edges: readonly number[]; readonly places: ReadonlyMap<number, number> } {
+  const edges = [0];
+  const places = new Map<number, number>();
+  const reach = (edge: number): void => {
+    if (edge > (edges.at(-1) ?? 0) + SAME) edges.push(edge);
+  };
+  for (const [centre, size] of [...cells].sort(([a], [b]) => a - b)) {
+    reach(centre - size / 2 - from);
+    places.set(centre, edges.length - 1);
+    reach(centre + size / 2 - from);
+  }
+  reach(to - from);
+  return { edges, places };
 }
 
 /**
  * @param faces of one face of one plate, averaged over 2 mm before they are told: nobody reports a depth at
  * an edge
+ * @param outline of that plate
  */
-export function depthMapOf(faces: readonly FaceCurrent[]): DepthMap {
-  const columns = lines(new Map(faces.map(({ y, width }) => [y, width])));
-  const rows = lines(new Map(faces.map(({ z, height }) => [z, height])));
+export function depthMapOf(faces: readonly FaceCurrent[], outline: Rect): DepthMap {
+  const { edges: columns, places: column } = lines(
+    new Map(faces.map(({ y, width }) => [y, width])),
+    outline.y0,
+    outline.y1,
+  );
+  const { edges: rows, places: row } = lines(
+    new Map(faces.map(({ z, height }) => [z, height])),
+    outline.z0,
+    outline.z1,
+  );
   const means = averaged(faces);
   const area = faces.reduce((sum, face) => sum + face.area, 0);
   const mean = faces.reduce((sum, face, n) => sum + (means[n] as number) * face.area, 0) / area;
-  const column = new Map([...new Set(faces.map(({ y }) => y))].sort((a, b) => a - b).map((y, n) => [y, n]));
-  const row = new Map([...new Set(faces.map(({ z }) => z))].sort((a, b) => a - b).map((z, n) => [z, n]));
-  const relative = new Array<number>(column.size * row.size).fill(0);
+  const wide = columns.length - 1;
+  const relative = new Array<number>(wide * (rows.length - 1)).fill(0);
   faces.forEach(({ y, z }, n) => {
-    const at = (row.get(z) as number) * column.size + (column.get(y) as number);
-    relative[at] = (means[n] as number) / mean;
+    const at = (row.get(z) as number) * wide + (column.get(y) as number);
+    // a plan that is kept needs no more digits than a bite has
+    relative[at] = Math.round(1e4 * ((means[n] as number) / mean)) / 1e4;
   });
   return { columns, rows, relative };
 }

@@ -50,10 +50,18 @@ export function planJob(job: JobInput, solve: CellSolver = unsolved): Plan {
   });
   const salt = findBoughtSalt(job.bath.salt);
   if (refusals.length > 0 || salt === null || !isBitable(job.piece.metal)) {
-    return frozen({ ...header(job), figures: {}, settings: null, cautions: [], refusals, instructions: [] });
+    return frozen({
+      ...header(job),
+      figures: {},
+      settings: null,
+      map: null,
+      cautions: [],
+      refusals,
+      instructions: [],
+    });
   }
   const pairing = pairingOf(job.piece.metal, salt);
-  const { figures, settings } = compute(job, pairing, solve);
+  const { figures, settings, map } = compute(job, pairing, solve);
   const situation: Situation = { ...job, figures };
   const cautions: Caution[] = watches.flatMap(({ id, step, signal, applies }) => {
     const params = applies(situation);
@@ -63,6 +71,7 @@ export function planJob(job: JobInput, solve: CellSolver = unsolved): Plan {
     ...header(job),
     figures,
     settings,
+    map,
     cautions,
     refusals,
     instructions: instructionsFor(job, pairing, figures, settings),
@@ -71,7 +80,11 @@ export function planJob(job: JobInput, solve: CellSolver = unsolved): Plan {
 
 const header = (job: JobInput) => ({ etchwright: 1, dataVersion, job }) as const;
 
-function compute(job: JobInput, pairing: Pairing, solve: CellSolver): Pick<Plan, 'figures' | 'settings'> {
+function compute(
+  job: JobInput,
+  pairing: Pairing,
+  solve: CellSolver,
+): Pick<Plan, 'figures' | 'settings' | 'map'> {
   const recipe = recipeOf(job, pairing.salt);
   const { openArea } = job.piece;
   if (openArea === null) {
@@ -79,7 +92,11 @@ function compute(job: JobInput, pairing: Pairing, solve: CellSolver): Pick<Plan,
     const outcomeOf = bathChain(job, recipe);
     const middle = outcomeOf(medianDraw(budget));
     const ranges = rangesOf(budget, outcomeOf, middle);
-    return { figures: figuresFrom(middle, ranges, ledgerFor(job, pairing, budget, middle)), settings: null };
+    return {
+      figures: figuresFrom(middle, ranges, ledgerFor(job, pairing, budget, middle)),
+      settings: null,
+      map: null,
+    };
   }
   const field = solve(job, openArea);
   const evaluate = (supply: Supply) => assess({ ...job, supply }, pairing, recipe, openArea, field);
@@ -98,6 +115,7 @@ function compute(job: JobInput, pairing: Pairing, solve: CellSolver): Pick<Plan,
       ...lots(job, pairing, recipe, openArea, typed),
     },
     settings: settingsFrom(proposal, after),
+    map: field?.map ?? null,
   };
 }
 

@@ -1,3 +1,4 @@
+import type { DepthMap } from '../field/depth-map.ts';
 import type { BlockId, WatchId } from '../rules/index.ts';
 import type { Params, SignalWord, StepId } from '../rules/rule.ts';
 import type { Figure } from '../units/figure.ts';
@@ -56,6 +57,8 @@ export interface Plan {
   readonly job: JobInput;
   readonly figures: Figures;
   readonly settings: Settings | null;
+  /** where the drawing's bare metal is bitten deepest; null without a drawing, or where the cell is not solved */
+  readonly map: DepthMap | null;
   readonly cautions: readonly Caution[];
   readonly refusals: readonly Refusal[];
   readonly instructions: readonly Instruction[];

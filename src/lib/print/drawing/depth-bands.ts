@@ -1,0 +1,47 @@
+import type { Band, DepthMap } from '../../core/field/depth-map.ts';
+import { bandNumber } from '../../words/bite-map.ts';
+import { faces, ink } from '../paper.ts';
+import { round, svg } from './hatch.ts';
+
+/** Ink of the n-th of so many bands, 0 to 1: one hue, so that grey shows the same order. */
+export const strengthOf = (n: number, count: number): number =>
+  count === 1 ? 0.5 : 0.08 + (0.87 * n) / (count - 1);
+
+/** The accent thinned with the paper, as #rrggbb: a printer knows no half-through ink. */
+export function thinned(strength: number): string {
+  const channels = [1, 3, 5].map((at) => parseInt(ink.verdigris.slice(at, at + 2), 16));
+  return `#${channels
+    .map((one) =>
+      Math.round(255 + strength * (one - 255))
+        .toString(16)
+        .padStart(2, '0'),
+    )
+    .join('')}`;
+}
+
+/** Of a numeral, pt: what is narrower than its number shows none. */
+const NUMERAL = 5.2;
+/** Strength from which numbers are white. */
+const DARK = 0.6;
+
+/** A face with its bands of depth, numbers in them. @param side of the longer side, pt */
+export function depthBands({ columns, rows }: DepthMap, bands: readonly Band[], side: number): string {
+  const [width, height] = [columns.at(-1) ?? 1, rows.at(-1) ?? 1];
+  const scale = side / Math.max(width, height);
+  const shapes = bands.map(({ runs }, n) => {
+    const path = runs.map(
+      (run) =>
+        `M${round(run.x * scale)} ${round((height - run.y - run.height) * scale)}h${round(run.width * scale)}v${round(run.height * scale)}h${round(-run.width * scale)}z`,
+    );
+    return `<path d="${path.join('')}" fill="${thinned(strengthOf(n, bands.length))}"/>`;
+  });
+  const numbers = bands.map((band, n) => {
+    const number = bandNumber(band);
+    if (Math.max(...band.runs.map(({ width: own }) => own)) * scale < NUMERAL * number.length) return '';
+    const [x, y] = [band.at[0] * scale, (height - band.at[1]) * scale];
+    const colour = strengthOf(n, bands.length) > DARK ? ink.paper : ink.black;
+    return `<text x="${round(x)}" y="${round(y + 3)}" font-family="${faces.text}" font-size="8.5" text-anchor="middle" fill="${colour}">${number.replace('<', '&lt;').replace('>', '&gt;')}</text>`;
+  });
+  const frame = `<rect x="0.25" y="0.25" width="${round(width * scale - 0.5)}" height="${round(height * scale - 0.5)}" fill="none" stroke="${ink.black}" stroke-width="0.5"/>`;
+  return svg(width * scale, height * scale, shapes.join('') + numbers.join('') + frame);
+}
