@@ -32,8 +32,9 @@ describe('where a drawing is bitten deepest', () => {
     expect(bands.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9);
   });
   test('is not in the code at the head of the sheet, which says so', async () => {
+    const marked = { kinds: ['sheet'], marks: { code: 'ABCD EFGH', carried: 'settings' } } as const;
     const says = async (plan: ReturnType<typeof planJob>) =>
-      (await readPages(await print(plan))).some(({ squeezed }) =>
+      (await readPages(await print(plan, marked))).some(({ squeezed }) =>
         squeezed.includes(squeeze(sheetTexts.drawingStays)),
       );
     expect(await says(drawn())).toBe(true);
