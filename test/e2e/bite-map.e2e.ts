@@ -33,5 +33,9 @@ test('shows where it bites deepest: a first look, then a finer one, and can be l
   await expect(page.getByRole('row', { name: /Bare area/ })).toBeVisible();
   const moves = await page.locator('details[open] tbody td:last-child').allInnerTexts();
   expect(Math.abs(moves.reduce((total, share) => total + parseFloat(share), 0) - 100)).toBeLessThan(3);
+  // twice the bare metal for the same amp-hours: half as deep
+  await page.getByRole('button', { name: /^Try: Bare area/ }).click();
+  await page.getByRole('textbox', { name: /^Bare area/ }).fill('7.2');
+  await expect(page.getByText(/Stopped as planned: 50\sμm, 50 % shallower/)).toBeVisible();
   await expectAccessible(page);
 });

@@ -11,6 +11,7 @@ import type { Foundation } from '../procedure/foundation.ts';
 import type { ProcedureEvent } from '../procedure/events.ts';
 import { procedure, procedureVersion } from '../procedure/machine.ts';
 import type { Procedure } from '../procedure/machine.ts';
+import type { Trial, Trying } from '../core/plan/what-if.ts';
 import type { Influence } from '../core/plan/influence.ts';
 import type { Alternative } from '../core/plan/alternatives.ts';
 import type { Files } from '../work/plan-draft.ts';
@@ -163,6 +164,10 @@ export class JobSession {
 
   influences(): Promise<readonly Influence[]> {
     return this.#parts.planner.influences(this.#files);
+  }
+
+  tryValue(trying: Trying): Promise<Trial | null> {
+    return this.#parts.planner.tryValue(this.#files, trying);
   }
 
   /** Where the bite of this draft goes, on a finer grid. @returns calls it off */

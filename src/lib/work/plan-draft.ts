@@ -4,7 +4,9 @@ import { parseJob } from '../core/plan/job-input.ts';
 import type { JobInput } from '../core/plan/job-input.ts';
 import type { Alternative } from '../core/plan/alternatives.ts';
 import type { Influence } from '../core/plan/influence.ts';
-import { alternativesFor, influencesFor, planJob, proposalFor } from '../core/plan/plan-job.ts';
+import { planJob } from '../core/plan/plan-job.ts';
+import { alternativesFor, influencesFor, proposalFor, trialFor } from '../core/plan/questions.ts';
+import type { Trial, Trying } from '../core/plan/what-if.ts';
 import type { Plan } from '../core/plan/plan.ts';
 
 /** A job file as typed, and the same with stand-ins where nothing has been typed yet. */
@@ -52,4 +54,12 @@ export function influencesIn({ typed }: Files): readonly Influence[] {
   if (!('job' in strict)) return [];
   const supply = proposalFor(strict.job, solve);
   return supply === null ? [] : influencesFor({ ...strict.job, supply }, solve);
+}
+
+/** What becomes of a draft with one of its values tried otherwise; null while it is not whole. */
+export function trialIn({ typed }: Files, trying: Trying): Trial | null {
+  const strict = parseJob(typed);
+  if (!('job' in strict)) return null;
+  const supply = proposalFor(strict.job, solve);
+  return supply && trialFor({ ...strict.job, supply }, trying, solve);
 }

@@ -1,5 +1,6 @@
 import type { Influence } from '../core/plan/influence.ts';
 import type { Alternative } from '../core/plan/alternatives.ts';
+import type { Trial, Trying } from '../core/plan/what-if.ts';
 import type { Files, Planned } from './plan-draft.ts';
 import type { Question, Reply } from './plan.worker.ts';
 
@@ -11,6 +12,8 @@ export interface Planner {
   alternatives(files: Files): Promise<readonly Alternative[]>;
   /** What moves the depth. */
   influences(files: Files): Promise<readonly Influence[]>;
+  /** What another value would make of it; null where nothing can be reckoned. */
+  tryValue(files: Files, trying: Trying): Promise<Trial | null>;
   close(): void;
 }
 
@@ -51,6 +54,10 @@ export function startPlanner(): Planner {
     influences: async (files) => {
       const reply = await ask({ files, asks: 'influences' });
       return 'influences' in reply ? reply.influences : [];
+    },
+    tryValue: async (files, trying) => {
+      const reply = await ask({ files, asks: trying });
+      return 'trial' in reply ? reply.trial : null;
     },
     close: () => {
       worker.terminate();

@@ -1,42 +1,56 @@
 import { drawFrom, inputIds } from './budget.ts';
 import type { Budget, Draw, InputId } from './budget.ts';
+import type { SettingId, Span } from './what-if.ts';
 
-/** How far one input alone moves the depth. */
+/** How far one thing alone moves the depth. */
 export interface Influence {
-  readonly id: InputId;
-  /** depth, um, with this input at 5 % and at 95 % of what it may be and all others at their medians */
+  readonly id: InputId | SettingId;
+  /** depth, um, with this thing at its low and its high end and all others as planned */
   readonly low: number;
   readonly high: number;
-  /** of all the inputs' moving, 0 to 1: shares add as squares do */
+  /** of all the moving, 0 to 1: shares add as squares do */
   readonly share: number;
+  /** its own ends, where another value can be tried */
+  readonly span: Span | null;
 }
+
+/** A thing with the depths at its two ends, um, in any order. */
+export type Moved = Pick<Influence, 'id' | 'span'> & { readonly ends: readonly [number, number] };
 
 /** Normal quantile of 95 %. */
 const Z95 = 1.645;
 /** Moves the depth by less than this share of it: not worth a line. */
 const WORTH = 0.002;
 
-/**
- * Each input's share in what may come out, greatest first.
- * @param depthOf the chain's depth for a draw, um
- */
-export function influencesOf(budget: Budget, depthOf: (draw: Draw) => number): readonly Influence[] {
-  const at = (input: number, deviate: number): number =>
-    depthOf(
-      drawFrom(
-        budget,
-        inputIds.map((_, n) => (n === input ? deviate : 0)),
-      ),
+/** Each uncertain input at 5 and at 95 % of what it may be. @param depthOf the chain's depth for a draw, um */
+export function inputsMoved(
+  budget: Budget,
+  depthOf: (draw: Draw) => number,
+  spanOf: (id: InputId, at: readonly [low: Draw, high: Draw]) => Span | null,
+): readonly Moved[] {
+  const at = (input: number, deviate: number): Draw =>
+    drawFrom(
+      budget,
+      inputIds.map((_, n) => (n === input ? deviate : 0)),
     );
-  const middle = at(-1, 0);
-  const moved = inputIds
-    .map((id, n) => {
-      const [one, other] = [at(n, -Z95), at(n, Z95)];
-      return { id, low: Math.min(one, other, middle), high: Math.max(one, other, middle) };
-    })
+  return inputIds.map((id, n) => {
+    const draws = [at(n, -Z95), at(n, Z95)] as const;
+    return { id, ends: [depthOf(draws[0]), depthOf(draws[1])], span: spanOf(id, draws) };
+  });
+}
+
+/** Greatest first, what moves nothing left out. @param middle depth as planned, um */
+export function influencesOf(moved: readonly Moved[], middle: number): readonly Influence[] {
+  const worth = moved
+    .map(({ id, span, ends }) => ({
+      id,
+      span,
+      low: Math.min(...ends, middle),
+      high: Math.max(...ends, middle),
+    }))
     .filter(({ low, high }) => high - low > WORTH * middle);
-  const whole = moved.reduce((sum, { low, high }) => sum + (high - low) ** 2, 0);
-  return moved
+  const whole = worth.reduce((sum, { low, high }) => sum + (high - low) ** 2, 0);
+  return worth
     .map((one) => ({ ...one, share: (one.high - one.low) ** 2 / whole }))
     .toSorted((a, b) => b.share - a.share);
 }

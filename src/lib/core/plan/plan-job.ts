@@ -1,38 +1,27 @@
 import { isBitable } from '../facts/metals.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
 import { dataVersion } from '../facts/version.ts';
-import { closedFormResistance, solvedResistance } from '../cell/resistance.ts';
+import { closedFormResistance } from '../cell/resistance.ts';
 import type { Supply } from '../cell/setup.ts';
-import type { CellSolver, SolvedField } from '../cell/solved-field.ts';
+import type { CellSolver } from '../cell/solved-field.ts';
 import { blocks, watches } from '../rules/index.ts';
 import type { Situation } from '../rules/rule.ts';
-import { AMPERE_HOUR } from '../units/constants.ts';
-import type { Figure } from '../units/figure.ts';
 import { si } from '../units/quantity.ts';
-import type { Area, Length } from '../units/quantity.ts';
-import { alternativesTo } from './alternatives.ts';
-import type { Alternative } from './alternatives.ts';
-import { lotFigure, piecesAtOnce, rating, spreadFigure } from './batch.ts';
+import type { Area } from '../units/quantity.ts';
+import { assess, figuresFrom } from './assess.ts';
+import { lotFigure, piecesAtOnce, rating } from './batch.ts';
 import { budgetFor, medianDraw, pairingOf } from './budget.ts';
 import type { Pairing } from './budget.ts';
 import { cellChain } from './cell-chain.ts';
-import { isNever } from './consequences.ts';
 import { bathChain, recipeOf } from './bath-chain.ts';
 import type { Recipe } from './bath-chain.ts';
 import { instructionsFor } from './instructions.ts';
 import type { JobInput } from './job-input.ts';
 import { ledgerFor } from './ledger.ts';
-import type { Ledger } from './ledger.ts';
-import { figureUnits } from './outcome.ts';
-import type { FigureId, Outcome } from './outcome.ts';
 import type { Caution, Figures, Plan, Refusal } from './plan.ts';
 import { rangesOf } from './ranges.ts';
-import type { Ranges } from './ranges.ts';
-import { influencesOf } from './influence.ts';
-import type { Influence } from './influence.ts';
 import { settingsFrom, withLooks } from './looks.ts';
 import { proposeSupply } from './settings.ts';
-import { workingOf } from './workings.ts';
 
 /** Solves nothing: the closed form stands in, and says so. */
 const unsolved: CellSolver = () => null;
@@ -140,127 +129,6 @@ function lots(
     return cellChain(fewer(pieces), pairing, recipe, openArea, scaled)(draw, null)['current_asked'] as number;
   });
   return atOnce < count ? { pieces_at_once: lotFigure(atOnce, ledger) } : {};
-}
-
-/** What may be bitten with what, its bath and its bare metal; null where there is no plan, or no area yet. */
-function groundsOf(job: JobInput) {
-  const salt = findBoughtSalt(job.bath.salt);
-  const { openArea, metal } = job.piece;
-  const isRefused = blocks.some(({ applies }) => applies({ ...job, figures: {} }) !== null);
-  if (isRefused || salt === null || openArea === null || !isBitable(metal)) return null;
-  return { pairing: pairingOf(metal, salt), recipe: recipeOf(job, salt), openArea };
-}
-
-/**
- * The knobs that the plan of a job proposes, at a small part of the plan's cost.
- * @returns null for a job that is refused, or whose bare area is still to come
- */
-export function proposalFor(job: JobInput, solve: CellSolver = unsolved): Supply | null {
-  const grounds = groundsOf(job);
-  if (grounds === null) return null;
-  const { pairing, recipe, openArea } = grounds;
-  const field = solve(job, openArea);
-  return proposeSupply(
-    job,
-    pairing.family,
-    openArea,
-    (supply) => assess({ ...job, supply }, pairing, recipe, openArea, field).middle,
-  );
-}
-
-/**
- * Other ways to the same depth. Each gap is a cell of its own: this takes as many fields as there are gaps.
- * @returns none for a job that is refused, or whose bare area is still to come
- */
-export function alternativesFor(job: JobInput, solve: CellSolver = unsolved): readonly Alternative[] {
-  const grounds = groundsOf(job);
-  if (grounds === null) return [];
-  const { pairing, recipe, openArea } = grounds;
-  const at = (supply: Supply, gap: Length) => {
-    const moved = { ...job, supply, cathode: { ...job.cathode, gap } };
-    const field = solve(moved, openArea);
-    const { middle } = assess(moved, pairing, recipe, openArea, field);
-    return { middle, evenness: field && Math.sqrt(field.evenness[0] * field.evenness[1]) };
-  };
-  const proposal = proposeSupply(
-    job,
-    pairing.family,
-    openArea,
-    (supply) => at(supply, job.cathode.gap).middle,
-  );
-  return alternativesTo(job, proposal, at);
-}
-
-/** What moves the depth of a job as it stands, greatest first; none for one that cannot be planned. */
-export function influencesFor(job: JobInput, solve: CellSolver = unsolved): readonly Influence[] {
-  const grounds = groundsOf(job);
-  if (grounds === null) return [];
-  const { pairing, recipe, openArea } = grounds;
-  return assess(job, pairing, recipe, openArea, solve(job, openArea)).influences();
-}
-
-/** The chain for one supply: quickly at the medians, or with ranges and workings. */
-function assess(job: JobInput, pairing: Pairing, recipe: Recipe, openArea: Area, field: SolvedField | null) {
-  const { conductivity } = recipe.solution;
-  const { resistance, spread } = field
-    ? solvedResistance(field, job, conductivity)
-    : closedFormResistance(job, openArea, conductivity);
-  const budget = budgetFor(job, pairing, spread);
-  const chain = cellChain(job, pairing, recipe, openArea, resistance);
-  const middle = chain(medianDraw(budget), null);
-  const stopAt = {
-    charge: si<'charge'>((middle['charge'] as number) * AMPERE_HOUR),
-    time: si<'time'>((middle['run_time'] as number) * 60),
-  };
-  let kept: Ledger | null = null;
-  // knobs are tried at the medians alone: what they rest on is not asked then
-  const ledgerOf = (): Ledger => (kept ??= ledgerFor(job, pairing, budget, middle, field));
-  return {
-    middle,
-    get ledger() {
-      return ledgerOf();
-    },
-    resistance,
-    influences: () => influencesOf(budget, (draw) => chain(draw, stopAt)['depth'] as number),
-    figures: (): Figures => {
-      const ledger = ledgerOf();
-      const drawn = figuresFrom(
-        middle,
-        rangesOf(budget, (draw) => chain(draw, stopAt), middle),
-        ledger,
-      );
-      if (!field) return drawn;
-      const even = { ...drawn, evenness: evennessFigure(field, ledger) };
-      return job.piece.count > 1 ? { ...even, batch_evenness: spreadFigure(field, ledger) } : even;
-    },
-  };
-}
-
-/** How even the bite is, wherever the bare parts lie. */
-function evennessFigure({ evenness }: SolvedField, ledger: Ledger): Figure {
-  const [low, high] = [100 * Math.min(...evenness), 100 * Math.max(...evenness)];
-  return {
-    value: Math.sqrt(low * high),
-    low,
-    high,
-    unit: figureUnits.evenness,
-    working: workingOf('evenness', ledger),
-  };
-}
-
-function figuresFrom(outcome: Outcome, ranges: Ranges, ledger: Ledger): Figures {
-  const named = (Object.keys(figureUnits) as FigureId[]).filter(
-    (id) => outcome[id] !== undefined && !isNever(id, outcome),
-  );
-  return Object.fromEntries(
-    named.map((id): [FigureId, Figure] => {
-      const [low, high] = ranges[id] as readonly [number, number];
-      return [
-        id,
-        { value: outcome[id] as number, low, high, unit: figureUnits[id], working: workingOf(id, ledger) },
-      ];
-    }),
-  );
 }
 
 /** Freezes a plan through and through, so that no reader can change what another shows. */

@@ -1,0 +1,113 @@
+import { closedFormResistance, solvedResistance } from '../cell/resistance.ts';
+import type { SolvedField } from '../cell/solved-field.ts';
+import { findBoughtSalt } from '../facts/salts.ts';
+import { isBitable } from '../facts/metals.ts';
+import { blocks } from '../rules/index.ts';
+import { AMPERE_HOUR } from '../units/constants.ts';
+import type { Figure } from '../units/figure.ts';
+import { si } from '../units/quantity.ts';
+import type { Area } from '../units/quantity.ts';
+import { recipeOf } from './bath-chain.ts';
+import type { Recipe } from './bath-chain.ts';
+import { spreadFigure } from './batch.ts';
+import { budgetFor, medianDraw, pairingOf } from './budget.ts';
+import type { Pairing } from './budget.ts';
+import { cellChain } from './cell-chain.ts';
+import { isNever } from './consequences.ts';
+import type { JobInput } from './job-input.ts';
+import { ledgerFor } from './ledger.ts';
+import type { Ledger } from './ledger.ts';
+import { figureUnits } from './outcome.ts';
+import type { FigureId, Outcome } from './outcome.ts';
+import type { Figures } from './plan.ts';
+import { rangesOf } from './ranges.ts';
+import type { Ranges } from './ranges.ts';
+import { workingOf } from './workings.ts';
+
+/** What a plan rests on. */
+export interface Grounds {
+  readonly pairing: Pairing;
+  readonly recipe: Recipe;
+  readonly openArea: Area;
+}
+
+/** What may be bitten with what, its bath and its bare metal; null where there is no plan, or no area yet. */
+export function groundsOf(job: JobInput): Grounds | null {
+  const salt = findBoughtSalt(job.bath.salt);
+  const { openArea, metal } = job.piece;
+  const isRefused = blocks.some(({ applies }) => applies({ ...job, figures: {} }) !== null);
+  if (isRefused || salt === null || openArea === null || !isBitable(metal)) return null;
+  return { pairing: pairingOf(metal, salt), recipe: recipeOf(job, salt), openArea };
+}
+
+/** The chain for one supply: quickly at the medians, or with ranges and workings. */
+export function assess(
+  job: JobInput,
+  pairing: Pairing,
+  recipe: Recipe,
+  openArea: Area,
+  field: SolvedField | null,
+) {
+  const { conductivity } = recipe.solution;
+  const { resistance, spread } = field
+    ? solvedResistance(field, job, conductivity)
+    : closedFormResistance(job, openArea, conductivity);
+  const budget = budgetFor(job, pairing, spread);
+  const chain = cellChain(job, pairing, recipe, openArea, resistance);
+  const middle = chain(medianDraw(budget), null);
+  const stopAt = {
+    charge: si<'charge'>((middle['charge'] as number) * AMPERE_HOUR),
+    time: si<'time'>((middle['run_time'] as number) * 60),
+  };
+  let kept: Ledger | null = null;
+  // knobs are tried at the medians alone: what they rest on is not asked then
+  const ledgerOf = (): Ledger => (kept ??= ledgerFor(job, pairing, budget, middle, field));
+  return {
+    middle,
+    get ledger() {
+      return ledgerOf();
+    },
+    resistance,
+    budget,
+    stopAt,
+    chain,
+    figures: (): Figures => {
+      const ledger = ledgerOf();
+      const drawn = figuresFrom(
+        middle,
+        rangesOf(budget, (draw) => chain(draw, stopAt), middle),
+        ledger,
+      );
+      if (!field) return drawn;
+      const even = { ...drawn, evenness: evennessFigure(field, ledger) };
+      return job.piece.count > 1 ? { ...even, batch_evenness: spreadFigure(field, ledger) } : even;
+    },
+  };
+}
+
+/** How even the bite is, wherever the bare parts lie. */
+function evennessFigure({ evenness }: SolvedField, ledger: Ledger): Figure {
+  const [low, high] = [100 * Math.min(...evenness), 100 * Math.max(...evenness)];
+  return {
+    value: Math.sqrt(low * high),
+    low,
+    high,
+    unit: figureUnits.evenness,
+    working: workingOf('evenness', ledger),
+  };
+}
+
+export function figuresFrom(outcome: Outcome, ranges: Ranges, ledger: Ledger): Figures {
+  const named = (Object.keys(figureUnits) as FigureId[]).filter(
+    (id) => outcome[id] !== undefined && !isNever(id, outcome),
+  );
+  return Object.fromEntries(
+    named.map((id): [FigureId, Figure] => {
+      const [low, high] = ranges[id] as readonly [number, number];
+      return [
+        id,
+        { value: outcome[id] as number, low, high, unit: figureUnits[id], working: workingOf(id, ledger) },
+      ];
+    }),
+  );
+}

@@ -1,0 +1,137 @@
+import type { Supply } from '../cell/setup.ts';
+import type { CellSolver } from '../cell/solved-field.ts';
+import { si } from '../units/quantity.ts';
+import type { Area, Length } from '../units/quantity.ts';
+import { alternativesTo } from './alternatives.ts';
+import type { Alternative } from './alternatives.ts';
+import { assess, groundsOf } from './assess.ts';
+import type { Grounds } from './assess.ts';
+import { medianDraw } from './budget.ts';
+import type { InputId } from './budget.ts';
+import { influencesOf, inputsMoved } from './influence.ts';
+import type { Influence, Moved } from './influence.ts';
+import type { JobInput } from './job-input.ts';
+import type { Outcome } from './outcome.ts';
+import { proposeSupply } from './settings.ts';
+import { settingIds, spansOf, withSetting } from './what-if.ts';
+import type { SettingId, Span, Trial, Trying } from './what-if.ts';
+
+/** Solves nothing: the closed form stands in, and says so. */
+const unsolved: CellSolver = () => null;
+
+/**
+ * The knobs that the plan of a job proposes, at a small part of the plan's cost.
+ * @returns null for a job that is refused, or whose bare area is still to come
+ */
+export function proposalFor(job: JobInput, solve: CellSolver = unsolved): Supply | null {
+  const grounds = groundsOf(job);
+  if (grounds === null) return null;
+  const { pairing, recipe, openArea } = grounds;
+  const field = solve(job, openArea);
+  return proposeSupply(
+    job,
+    pairing.family,
+    openArea,
+    (supply) => assess({ ...job, supply }, pairing, recipe, openArea, field).middle,
+  );
+}
+
+/**
+ * Other ways to the same depth. Each gap is a cell of its own: this takes as many fields as there are gaps.
+ * @returns none for a job that is refused, or whose bare area is still to come
+ */
+export function alternativesFor(job: JobInput, solve: CellSolver = unsolved): readonly Alternative[] {
+  const grounds = groundsOf(job);
+  if (grounds === null) return [];
+  const { pairing, recipe, openArea } = grounds;
+  const at = (supply: Supply, gap: Length) => {
+    const moved = { ...job, supply, cathode: { ...job.cathode, gap } };
+    const field = solve(moved, openArea);
+    const { middle } = assess(moved, pairing, recipe, openArea, field);
+    return { middle, evenness: field && Math.sqrt(field.evenness[0] * field.evenness[1]) };
+  };
+  const proposal = proposeSupply(
+    job,
+    pairing.family,
+    openArea,
+    (supply) => at(supply, job.cathode.gap).middle,
+  );
+  return alternativesTo(job, proposal, at);
+}
+
+/** Inputs of the budget that a maker can try another value of, and in what. */
+const tried: Partial<Record<InputId, Span['unit']>> = { areaFactor: 'cm2', yield: '%', slowness: '%' };
+
+/**
+ * What moves the depth of a job as it stands, when it is stopped as planned; greatest first. Two gaps more are solved.
+ * @returns none for a job that cannot be planned
+ */
+export function influencesFor(job: JobInput, solve: CellSolver = unsolved): readonly Influence[] {
+  const grounds = groundsOf(job);
+  if (grounds === null) return [];
+  const { pairing, openArea } = grounds;
+  const { budget, stopAt, chain, middle } = assessed(job, grounds, solve);
+  const scaleOf = scales(openArea);
+  const inputs = inputsMoved(
+    budget,
+    (draw) => chain(draw, stopAt)['depth'] as number,
+    (id, [low, high]) => {
+      const unit = tried[id];
+      const scale = scaleOf(id);
+      if (!unit) return null;
+      const ends = [scale * low[id], scale * high[id]];
+      return { planned: scale * budget[id].median, low: Math.min(...ends), high: Math.max(...ends), unit };
+    },
+  );
+  const planned = middle['depth'] as number;
+  const spans = spansOf(job, pairing.salt, middle['run_time'] as number);
+  const settings = settingIds.map((id): Moved => {
+    const span = spans[id];
+    const depthAt = (value: number): number => trialFor(job, { id, value }, solve)?.depth ?? planned;
+    return { id, span, ends: [depthAt(span.low), depthAt(span.high)] };
+  });
+  return influencesOf([...inputs, ...settings], planned);
+}
+
+/** What a value of the budget is shown as: bare area in cm², the others in per cent. */
+const scales =
+  (openArea: Area) =>
+  (id: InputId): number =>
+    id === 'areaFactor' ? openArea * 1e4 : 100;
+
+const assessed = (job: JobInput, { pairing, recipe, openArea }: Grounds, solve: CellSolver) =>
+  assess(job, pairing, recipe, openArea, solve(job, openArea));
+
+/**
+ * What becomes of a job when one of its values is tried otherwise, all else and the stop as planned.
+ * @returns null for a job that cannot be planned, as it is or so
+ */
+export function trialFor(job: JobInput, { id, value }: Trying, solve: CellSolver = unsolved): Trial | null {
+  const grounds = groundsOf(job);
+  if (grounds === null) return null;
+  const planned = assessed(job, grounds, solve);
+  const draw = medianDraw(planned.budget);
+  const shown = (outcome: Outcome, whole: Outcome): Trial => ({
+    depth: outcome['depth'] as number,
+    minutes: whole['run_time'] as number,
+    amps: outcome['current'] as number,
+    value,
+  });
+  if (id === 'time') {
+    const { charge, time } = planned.stopAt;
+    const longer = (value * 60) / time;
+    const stopAt = { charge: si<'charge'>(charge * longer), time: si<'time'>(time * longer) };
+    return shown(planned.chain(draw, stopAt), planned.middle);
+  }
+  if (isSetting(id)) {
+    const other = withSetting(job, id, value);
+    const own = groundsOf(other);
+    if (own === null) return null;
+    const { chain, budget, middle } = assessed(other, own, solve);
+    return shown(chain(medianDraw(budget), planned.stopAt), middle);
+  }
+  const moved = { ...draw, [id]: value / scales(grounds.openArea)(id) };
+  return shown(planned.chain(moved, planned.stopAt), planned.chain(moved, null));
+}
+
+const isSetting = (id: Trying['id']): id is SettingId => (settingIds as readonly string[]).includes(id);

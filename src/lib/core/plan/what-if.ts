@@ -1,0 +1,92 @@
+import { coveredStrengths, coveredTemperatures, solubility } from '../chemistry/solution.ts';
+import type { BoughtSalt } from '../facts/salts.ts';
+import { CELSIUS_ZERO } from '../units/constants.ts';
+import { si } from '../units/quantity.ts';
+import type { InputId } from './budget.ts';
+import type { JobInput } from './job-input.ts';
+
+/** What a maker sets: a hand may miss it, and another value may be tried. */
+export const settingIds = ['gap', 'knob', 'strength', 'temperature', 'time'] as const;
+export type SettingId = (typeof settingIds)[number];
+
+/** A value that may be tried, and between which it may lie when nobody means to change it. */
+export interface Span {
+  readonly planned: number;
+  readonly low: number;
+  readonly high: number;
+  readonly unit: 'mm' | 'A' | 'V' | 'g/L' | 'degC' | 'min' | 'cm2' | '%';
+}
+
+/** One value to be tried, in the unit of its span. */
+export interface Trying {
+  readonly id: SettingId | InputId;
+  readonly value: number;
+}
+
+/** What becomes of the job then. */
+export interface Trial {
+  /** um, when it is stopped as planned */
+  readonly depth: number;
+  /** min with current on, to the wanted depth */
+  readonly minutes: number;
+  /** A, at the start */
+  readonly amps: number;
+  /** as tried: no nearer, stronger or warmer than can be reckoned with */
+  readonly value: number;
+}
+
+/** How far a hand misses what it sets, our own reading: mm, shares, K and min. */
+const MISSES = { gap: 3, knob: 0.05, strength: 0.1, temperature: 3, minutes: 1 } as const;
+/** As near as a plate is hung, mm. */
+const NEAREST = 5;
+
+const within = (value: number, low: number, high: number): number => Math.min(high, Math.max(low, value));
+
+/** What the maker sets, each with how far it may be off. @param minutes of the planned run */
+export function spansOf(
+  { cathode, supply, bath }: JobInput,
+  salt: BoughtSalt,
+  minutes: number,
+): Readonly<Record<SettingId, Span>> {
+  const about = (
+    planned: number,
+    miss: number,
+    unit: Span['unit'],
+    limits: readonly [number, number] = [0, Infinity],
+  ): Span => ({
+    planned,
+    low: within(planned - miss, limits[0], limits[1]),
+    high: within(planned + miss, limits[0], limits[1]),
+    unit,
+  });
+  const [weakest, strongest] = coveredStrengths(salt, bath.temperature);
+  const dissolves = Math.min(strongest, solubility(salt, bath.temperature));
+  const knob = supply.control === 'amps' ? supply.amps : supply.volts;
+  const celsius = bath.temperature - CELSIUS_ZERO;
+  return {
+    gap: about(cathode.gap * 1e3, MISSES.gap, 'mm', [NEAREST, Infinity]),
+    knob: about(knob, MISSES.knob * knob, supply.control === 'amps' ? 'A' : 'V'),
+    strength: about(bath.strength, MISSES.strength * bath.strength, 'g/L', [weakest, dissolves]),
+    temperature: about(celsius, MISSES.temperature, 'degC', coveredTemperatures(salt)),
+    time: about(minutes, MISSES.minutes, 'min'),
+  };
+}
+
+/** The job with one of its settings otherwise; the time is not the job's but the run's. */
+export function withSetting(job: JobInput, id: SettingId, value: number): JobInput {
+  const { supply, cathode, bath } = job;
+  switch (id) {
+    case 'gap':
+      return { ...job, cathode: { ...cathode, gap: si<'length'>(value / 1e3) } };
+    case 'knob':
+      return supply.control === 'amps'
+        ? { ...job, supply: { ...supply, amps: si<'current'>(value) } }
+        : { ...job, supply: { ...supply, volts: si<'voltage'>(value) } };
+    case 'strength':
+      return { ...job, bath: { ...bath, strength: si<'massConcentration'>(value) } };
+    case 'temperature':
+      return { ...job, bath: { ...bath, temperature: si<'temperature'>(value + CELSIUS_ZERO) } };
+    case 'time':
+      return job;
+  }
+}
