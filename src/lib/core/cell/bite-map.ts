@@ -1,5 +1,7 @@
 import type { DepthMap } from '../field/depth-map.ts';
 import { solveWithEstimate } from '../field/estimate.ts';
+import { flowLines } from '../field/flow-lines.ts';
+import type { FlowLine } from '../field/flow-lines.ts';
 import { evennessOf } from '../field/evenness.ts';
 import { faultsOf } from '../field/faults.ts';
 import type { FieldOptions } from '../field/solve.ts';
@@ -17,7 +19,27 @@ export interface BiteMap {
   readonly error: number | null;
   /** m */
   readonly spacing: number;
+  /** the same cell from above */
+  readonly above: CellAbove;
 }
+
+/** A cell seen from above at the height of the first piece's middle: x along the tub, y across it, m. */
+export interface CellAbove {
+  readonly length: number;
+  readonly width: number;
+  readonly plates: readonly {
+    readonly electrode: 'anode' | 'cathode';
+    readonly x: number;
+    readonly thickness: number;
+    readonly y0: number;
+    readonly y1: number;
+  }[];
+  /** each carries an equal share of the current that leaves the metal there */
+  readonly lines: readonly FlowLine[];
+}
+
+/** Ways of the current that are drawn. */
+const LINES = 16;
 
 /** Cells that a phone can hold and solve in some seconds. */
 const CELLS = 1_000_000;
@@ -38,9 +60,22 @@ export function biteMap(
   const { length, width, fill } = rough.box;
   const problem = { ...rough, spacing: Math.max(finest, Math.cbrt((length * width * fill) / CELLS)) };
   if (faultsOf(problem).length > 0) return null;
-  const { faces, converged, error } = solveWithEstimate(problem, options);
+  const solution = solveWithEstimate(problem, options);
+  const { faces, converged, error } = solution;
   if (!converged) return null;
   const bitten = faces.filter(({ electrode }) => electrode === 'anode');
   const map = faceMap(bitten, setup.piece, problem);
-  return map && { map, evenness: evennessOf(bitten), error, spacing: problem.spacing };
+  const above = {
+    length,
+    width,
+    plates: problem.plates.map(({ electrode, x, thickness, outline: { y0, y1 } }) => ({
+      electrode,
+      x,
+      thickness,
+      y0,
+      y1,
+    })),
+    lines: flowLines(solution, problem, LINES),
+  };
+  return map && { map, evenness: evennessOf(bitten), error, spacing: problem.spacing, above };
 }

@@ -22,6 +22,8 @@ export interface SolvedField {
   readonly error: number;
   /** bite of each piece of the batch over the batch's mean: across the tub, then row by row upwards */
   readonly pieces: readonly number[];
+  /** their places, m: across the tub and up from its floor, of each one's middle */
+  readonly places: readonly (readonly [y: number, z: number])[];
   /** m, of the grid */
   readonly spacing: number;
   /** where the first piece is bitten deepest, on the face that looks at the plate; null without a drawing */
@@ -49,17 +51,22 @@ const rectAbout = (y: number, z: number, width: number, height: number): Rect =>
   z1: z + height / 2,
 });
 
-/** Centres of so many pieces across and up the tub: rows as even as they can be; null where they cannot hang. */
+/** Centres of so many pieces across and up the tub, in even rows and as far apart as can be; null where they cannot hang. */
 function hung({ piece, tub }: Setup): readonly (readonly [y: number, z: number])[] | null {
   const box = boxOf(tub);
-  if (piece.count === 1) return [piece.at ? [piece.at.y, piece.at.z] : [box.width / 2, box.fill / 2]];
-  if (piece.count > mostHung(piece, tub)) return null;
-  const across = Math.min(piece.count, Math.floor(box.width / piece.width + 1e-6));
-  const rows = Math.ceil(piece.count / across);
-  return Array.from({ length: piece.count }, (_, n) => {
-    const row = Math.floor(n / across);
-    const inRow = Math.min(across, piece.count - row * across);
-    return [((n % across) + 0.5) * (box.width / inRow), (row + 0.5) * (box.fill / rows)];
+  const { count } = piece;
+  if (count === 1) return [piece.at ? [piece.at.y, piece.at.z] : [box.width / 2, box.fill / 2]];
+  if (count > mostHung(piece, tub)) return null;
+  /** what a piece has to itself, over its own size, where that is least */
+  const room = (rows: number): number =>
+    Math.min(box.width / Math.ceil(count / rows) / piece.width, box.fill / rows / piece.height);
+  const rowCounts = Array.from({ length: count }, (_, n) => n + 1);
+  const rows = rowCounts.reduce((best, one) => (room(one) > room(best) ? one : best));
+  const each = Math.ceil(count / rows);
+  return Array.from({ length: count }, (_, n) => {
+    const row = Math.floor(n / each);
+    const inRow = Math.min(each, count - row * each);
+    return [((n % each) + 0.5) * (box.width / inRow), (row + 0.5) * (box.fill / rows)];
   });
 }
 
@@ -197,6 +204,7 @@ export function solveCell(setup: Setup, openArea: Area, options: FieldOptions = 
     evenness: [scattered.evenness, compact.evenness],
     error: Math.max(scattered.error, compact.error),
     pieces: scattered.pieces,
+    places: hung(setup) ?? [],
     spacing: scattered.spacing,
     map: scattered.map,
   };

@@ -63,6 +63,36 @@ export function depthMapOf(faces: readonly FaceCurrent[], outline: Rect): DepthM
   return { columns, rows, relative };
 }
 
+/** Depth along a line across the face, place by place, m from its left; relative as in the map. */
+export interface Profile {
+  /** height of the line above the foot, m */
+  readonly at: number;
+  readonly steps: readonly { readonly from: number; readonly to: number; readonly relative: number }[];
+}
+
+/** The depth along the row nearest the middle that has most bare metal: where a section tells most. */
+export function profileOf({ columns, rows, relative }: DepthMap): Profile {
+  const wide = columns.length - 1;
+  const middle = (rows.at(-1) ?? 0) / 2;
+  const rowsBy = rows.slice(1).map((edge, j) => {
+    const own = relative.slice(j * wide, (j + 1) * wide);
+    const at = (edge + (rows[j] as number)) / 2;
+    return { at, own, bare: own.filter((one) => one > 0).length };
+  });
+  const most = Math.max(...rowsBy.map(({ bare }) => bare));
+  const [best] = rowsBy
+    .filter(({ bare }) => bare >= 0.9 * most)
+    .sort((a, b) => Math.abs(a.at - middle) - Math.abs(b.at - middle));
+  return {
+    at: best?.at ?? 0,
+    steps: (best?.own ?? []).map((one, i) => ({
+      from: columns[i] as number,
+      to: columns[i + 1] as number,
+      relative: one,
+    })),
+  };
+}
+
 /** A strip of cells of one band, m from the face's lower corner. */
 export interface BandRun {
   readonly x: number;

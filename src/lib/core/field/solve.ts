@@ -37,6 +37,8 @@ export interface FieldSolution {
   /** V, by cell: columns, rows, layers */
   readonly potentials: Float64Array;
   readonly grid: Grid;
+  /** what conducts between the cells */
+  readonly network: Network;
   /** W lost in the bath, in its surfaces and in their straightened laws */
   readonly dissipation: number;
 }
@@ -152,6 +154,7 @@ export function solveField(problem: FieldProblem, options: FieldOptions = {}): F
         cells: grid.cells,
         potentials: u.subarray(network.start, network.length - network.start),
         grid,
+        network,
         dissipation: dissipated(network, leads, u),
       };
     }

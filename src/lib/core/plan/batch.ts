@@ -1,7 +1,10 @@
 import type { SolvedField } from '../cell/solved-field.ts';
+import { boxOf } from '../cell/tub.ts';
 import type { Supply } from '../cell/setup.ts';
 import type { Current } from '../units/quantity.ts';
 import type { Figure } from '../units/figure.ts';
+import type { JobInput } from './job-input.ts';
+import type { Rack } from './plan.ts';
 import type { Ledger } from './ledger.ts';
 import { figureUnits } from './outcome.ts';
 import { workingOf } from './workings.ts';
@@ -22,6 +25,24 @@ export function piecesAtOnce(count: number, most: number, askedBy: (pieces: numb
   let pieces = count;
   while (pieces > 0 && askedBy(pieces) > most) pieces -= 1;
   return pieces;
+}
+
+/** Each piece of a batch where it hangs, with its part of the current; null for one piece. */
+export function rackOf(
+  { piece, tub }: JobInput,
+  { pieces, places }: SolvedField,
+  current: number,
+): Rack | null {
+  if (piece.count === 1) return null;
+  const { width, fill } = boxOf(tub);
+  return {
+    width,
+    fill,
+    places: places.map(([y, z], n) => {
+      const relative = pieces[n] as number;
+      return { y, z, relative, amps: (current * relative) / piece.count };
+    }),
+  };
 }
 
 /** The least bitten piece of a batch over the most bitten, %, by where they hang. */

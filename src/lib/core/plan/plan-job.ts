@@ -9,7 +9,7 @@ import type { Situation } from '../rules/rule.ts';
 import { si } from '../units/quantity.ts';
 import type { Area } from '../units/quantity.ts';
 import { assess, figuresFrom } from './assess.ts';
-import { lotFigure, piecesAtOnce, rating } from './batch.ts';
+import { lotFigure, piecesAtOnce, rackOf, rating } from './batch.ts';
 import { budgetFor, medianDraw, pairingOf } from './budget.ts';
 import type { Pairing } from './budget.ts';
 import { cellChain } from './cell-chain.ts';
@@ -44,13 +44,14 @@ export function planJob(job: JobInput, solve: CellSolver = unsolved): Plan {
       figures: {},
       settings: null,
       map: null,
+      rack: null,
       cautions: [],
       refusals,
       instructions: [],
     });
   }
   const pairing = pairingOf(job.piece.metal, salt);
-  const { figures, settings, map } = compute(job, pairing, solve);
+  const { figures, settings, map, rack } = compute(job, pairing, solve);
   const situation: Situation = { ...job, figures };
   const cautions: Caution[] = watches.flatMap(({ id, step, signal, applies }) => {
     const params = applies(situation);
@@ -61,6 +62,7 @@ export function planJob(job: JobInput, solve: CellSolver = unsolved): Plan {
     figures,
     settings,
     map,
+    rack,
     cautions,
     refusals,
     instructions: instructionsFor(job, pairing, figures, settings),
@@ -73,7 +75,7 @@ function compute(
   job: JobInput,
   pairing: Pairing,
   solve: CellSolver,
-): Pick<Plan, 'figures' | 'settings' | 'map'> {
+): Pick<Plan, 'figures' | 'settings' | 'map' | 'rack'> {
   const recipe = recipeOf(job, pairing.salt);
   const { openArea } = job.piece;
   if (openArea === null) {
@@ -85,6 +87,7 @@ function compute(
       figures: figuresFrom(middle, ranges, ledgerFor(job, pairing, budget, middle)),
       settings: null,
       map: null,
+      rack: null,
     };
   }
   const field = solve(job, openArea);
@@ -105,6 +108,7 @@ function compute(
     },
     settings: settingsFrom(proposal, after),
     map: field?.map ?? null,
+    rack: field && rackOf(job, field, proposed.middle['current'] as number),
   };
 }
 

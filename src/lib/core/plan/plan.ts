@@ -50,6 +50,21 @@ export type Settings =
       readonly firstLook: Figure;
     };
 
+/** A batch in its tub, seen from the plate. Lengths in m. */
+export interface Rack {
+  readonly width: number;
+  readonly fill: number;
+  readonly places: readonly {
+    /** middle of the piece, across the tub and up from its floor */
+    readonly y: number;
+    readonly z: number;
+    /** A */
+    readonly amps: number;
+    /** bite over the batch's mean */
+    readonly relative: number;
+  }[];
+}
+
 /** Everything computed for a job; frozen. Screens, papers and records show this and nothing else. */
 export interface Plan {
   readonly etchwright: 1;
@@ -59,6 +74,8 @@ export interface Plan {
   readonly settings: Settings | null;
   /** where the drawing's bare metal is bitten deepest; null without a drawing, or where the cell is not solved */
   readonly map: DepthMap | null;
+  /** places of a batch, as they hang; null for one piece, or where the cell is not solved */
+  readonly rack: Rack | null;
   readonly cautions: readonly Caution[];
   readonly refusals: readonly Refusal[];
   readonly instructions: readonly Instruction[];

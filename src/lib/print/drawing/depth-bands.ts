@@ -1,5 +1,5 @@
 import type { Band, DepthMap } from '../../core/field/depth-map.ts';
-import { bandNumber } from '../../words/bite-map.ts';
+import { numberedBands } from '../../words/bite-map.ts';
 import { faces, ink } from '../paper.ts';
 import { round, svg } from './hatch.ts';
 
@@ -19,13 +19,14 @@ export function thinned(strength: number): string {
     .join('')}`;
 }
 
-/** Of a numeral, pt: what is narrower than its number shows none. */
-const NUMERAL = 5.2;
+/** Of a numeral, pt. */
+const NUMERAL = { width: 5.2, height: 10 } as const;
 /** Strength from which numbers are white. */
 const DARK = 0.6;
 
 /** A face with its bands of depth, numbers in them. @param side of the longer side, pt */
-export function depthBands({ columns, rows }: DepthMap, bands: readonly Band[], side: number): string {
+export function depthBands(map: DepthMap, bands: readonly Band[], side: number): string {
+  const { columns, rows } = map;
   const [width, height] = [columns.at(-1) ?? 1, rows.at(-1) ?? 1];
   const scale = side / Math.max(width, height);
   const shapes = bands.map(({ runs }, n) => {
@@ -35,10 +36,7 @@ export function depthBands({ columns, rows }: DepthMap, bands: readonly Band[], 
     );
     return `<path d="${path.join('')}" fill="${thinned(strengthOf(n, bands.length))}"/>`;
   });
-  const numbers = bands.map((band, n) => {
-    const number = bandNumber(band);
-    if (Math.max(...band.runs.map(({ width: own }) => own)) * scale < NUMERAL * number.length) return '';
-    const [x, y] = [band.at[0] * scale, (height - band.at[1]) * scale];
+  const numbers = numberedBands(bands, map, scale, NUMERAL).map(({ number, n, x, y }) => {
     const colour = strengthOf(n, bands.length) > DARK ? ink.paper : ink.black;
     return `<text x="${round(x)}" y="${round(y + 3)}" font-family="${faces.text}" font-size="8.5" text-anchor="middle" fill="${colour}">${number.replace('<', '&lt;').replace('>', '&gt;')}</text>`;
   });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { biteMap } from '../../../../src/lib/core/cell/bite-map.ts';
-import { bandsOf, depthMapOf } from '../../../../src/lib/core/field/depth-map.ts';
+import { bandsOf, depthMapOf, profileOf } from '../../../../src/lib/core/field/depth-map.ts';
 import type { DepthMap } from '../../../../src/lib/core/field/depth-map.ts';
 import { si } from '../../../../src/lib/core/units/quantity.ts';
 import { jobOf, pendant } from '../../../fixtures/jobs.ts';
@@ -65,6 +65,20 @@ describe('a depth map', () => {
     expect([bands[0]?.from, bands.at(-1)?.to]).toEqual([null, null]);
     for (const [n, { from }] of bands.entries())
       if (n > 0) expect(from).toBeCloseTo(bands[n - 1]?.to ?? NaN, 9);
+  });
+  test('has a section through its middle, masked places at no depth', () => {
+    const grid = {
+      columns: [0, 1, 2, 3],
+      rows: [0, 1, 2, 3],
+      relative: [0, 0, 1, 1.5, 0, 0.5, 0, 0, 0],
+    };
+    const { at, steps } = profileOf(grid);
+    expect(at).toBe(1.5);
+    expect(steps).toEqual([
+      { from: 0, to: 1, relative: 1.5 },
+      { from: 1, to: 2, relative: 0 },
+      { from: 2, to: 3, relative: 0.5 },
+    ]);
   });
   test('leaves what is masked out', () => {
     const masked = { columns: [0, 1, 2, 3], rows: [0, 1], relative: [1, 0, 1] };

@@ -3,6 +3,7 @@ import { solveCell } from '../../../../src/lib/core/cell/solved-field.ts';
 import { piecesAtOnce } from '../../../../src/lib/core/plan/batch.ts';
 import { planJob } from '../../../../src/lib/core/plan/plan-job.ts';
 import { printPlan } from '../../../../src/lib/words/printed-plan.ts';
+import { rackSummary } from '../../../../src/lib/words/rack.ts';
 import { amount, cuff, figureOf, jobOf, patched, pendant, planOf, tokens } from '../../../fixtures/jobs.ts';
 
 const adapter = (amps: number) => ({
@@ -62,6 +63,29 @@ describe('what cannot be solved as it stands', () => {
   test('names the cube that stands for water by the jug', () => {
     const plan = planJob(jobOf(patched(pendant(), { tub: { waterByJug: amount(1000, 'mL') } })), solveCell);
     expect(lines(plan).find(({ id }) => id === 'jug-as-cube')?.text).toMatch(/a cube of 100.mm/);
+  });
+});
+
+describe('the rack', () => {
+  test('gives each place its part of the current, all inside the liquid', () => {
+    const plan = planJob(jobOf(tokens()), solveCell);
+    const { rack, job, settings } = plan;
+    if (!rack || settings?.control !== 'amps') throw new Error('no rack');
+    expect(rack.places).toHaveLength(job.piece.count);
+    expect(rack.places.reduce((sum, { amps }) => sum + amps, 0)).toBeCloseTo(settings.amps, 6);
+    for (const { y, z } of rack.places) {
+      expect(y - job.piece.width / 2).toBeGreaterThanOrEqual(-1e-9);
+      expect(y + job.piece.width / 2).toBeLessThanOrEqual(rack.width + 1e-9);
+      expect(z - job.piece.height / 2).toBeGreaterThanOrEqual(-1e-9);
+      expect(z + job.piece.height / 2).toBeLessThanOrEqual(rack.fill + 1e-9);
+    }
+  });
+  test('is none for one piece, and says which places are deepest and shallowest', () => {
+    expect(planJob(jobOf(pendant()), solveCell).rack).toBeNull();
+    const place = (relative: number) => ({ y: 0, z: 0, amps: 0.1, relative });
+    const said = rackSummary({ width: 1, fill: 1, places: [place(1.2), place(0.8), place(1.2), place(0.8)] });
+    expect(said).toBe('4 pieces: deepest at 1, 3 with 120 % of the mean, shallowest at 2, 4 with 80 %.');
+    expect(rackSummary({ width: 1, fill: 1, places: [place(1), place(1.001)] })).toContain('alike');
   });
 });
 
