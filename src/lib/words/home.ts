@@ -12,6 +12,7 @@ export const home = {
   fromSheetLabel: 'Code on the sheet',
   fromSheetHint: 'Eight letters, such as 7K2M-9QXA. Or paste what its QR code says.',
   fromSheetLook: 'Look it up',
+  compare: 'Two jobs side by side',
   none: 'No job in this browser yet.',
   running: 'Is the supply off?',
   runningHint: 'This job’s clock was on. Look at the supply first, then open the job.',

@@ -9,7 +9,7 @@ import type { Shares } from '../mask/shares.ts';
 import type { Area } from '../units/quantity.ts';
 import { bareShare } from './setup.ts';
 import type { Setup } from './setup.ts';
-import { boxOf, immersedHeight, mostHung } from './tub.ts';
+import { boxOf, evenRows, immersedHeight, mostHung } from './tub.ts';
 
 /** What solving the cell has told. It holds for any conductivity. */
 export interface SolvedField {
@@ -57,12 +57,7 @@ function hung({ piece, tub }: Setup): readonly (readonly [y: number, z: number])
   const { count } = piece;
   if (count === 1) return [piece.at ? [piece.at.y, piece.at.z] : [box.width / 2, box.fill / 2]];
   if (count > mostHung(piece, tub)) return null;
-  /** what a piece has to itself, over its own size, where that is least */
-  const room = (rows: number): number =>
-    Math.min(box.width / Math.ceil(count / rows) / piece.width, box.fill / rows / piece.height);
-  const rowCounts = Array.from({ length: count }, (_, n) => n + 1);
-  const rows = rowCounts.reduce((best, one) => (room(one) > room(best) ? one : best));
-  const each = Math.ceil(count / rows);
+  const { rows, each } = evenRows(piece, box);
   return Array.from({ length: count }, (_, n) => {
     const row = Math.floor(n / each);
     const inRow = Math.min(each, count - row * each);

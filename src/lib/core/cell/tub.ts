@@ -103,6 +103,23 @@ export function mostHung(piece: Piece, tub: Tub): number {
   return Math.max(1, downTo(box.width, reach * piece.width) * downTo(box.fill, reach * piece.height));
 }
 
+/**
+ * Rows in which a batch hangs: as even and as far apart as the tub lets it.
+ * @returns how many rows, and how many pieces in each but perhaps the last
+ */
+export function evenRows(
+  { count, width, height }: Piece,
+  room: { readonly width: number; readonly fill: number },
+): { readonly rows: number; readonly each: number } {
+  /** what a piece has to itself, over its own size, where that is least */
+  const apart = (rows: number): number =>
+    Math.min(room.width / Math.ceil(count / rows) / width, room.fill / rows / height);
+  const rows = Array.from({ length: count }, (_, n) => n + 1).reduce((best, one) =>
+    apart(one) > apart(best) ? one : best,
+  );
+  return { rows, each: Math.ceil(count / rows) };
+}
+
 /** What would make the parts fit, and how much of it. */
 export interface Remedy {
   readonly way:

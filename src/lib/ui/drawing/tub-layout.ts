@@ -1,5 +1,5 @@
 import type { Setup } from '$lib/core/cell/setup.ts';
-import { immersedHeight } from '$lib/core/cell/tub.ts';
+import { evenRows, immersedHeight } from '$lib/core/cell/tub.ts';
 import { outlineOf } from './length.ts';
 
 /** One metal sheet, edge on, in drawing units; y is its upper end. */
@@ -53,13 +53,15 @@ function overshoot(bars: readonly Bar[], end: number): [number, number] {
   return [-top, bottom - end];
 }
 
-/** Lays both views of the tub out to one scale. A batch hangs side by side as far as it fits, then in rows. */
+/** Lays both views of the tub out to one scale. A batch hangs in rows, as the field has it. */
 export function layOutTub(setup: Setup): TubLayout {
   const { piece, cathode, tub } = setup;
   const room = roomOf(setup);
   const { width, height } = outlineOf(piece);
-  const columns = Math.min(piece.count, Math.max(1, Math.floor(room.across / width)));
-  const rows = Math.ceil(piece.count / columns);
+  const { rows, each: columns } = evenRows(
+    { ...piece, width, height },
+    { width: room.across, fill: room.fill },
+  );
   const scale = SPAN / Math.max(room.along, room.across, cathode.gap, width, cathode.width);
   const [along, across, fill] = [room.along * scale, room.across * scale, room.fill * scale];
   const gap = cathode.gap * scale;

@@ -1,0 +1,89 @@
+import type { Plan } from '../core/plan/plan.ts';
+import { isUnreadable } from '../notebook/store.ts';
+import type { Notebook } from '../notebook/store.ts';
+import type { JobRecord } from '../notebook/records.ts';
+import type { ProcedureContext } from '../procedure/machine.ts';
+import type { Planner } from '../work/planner.ts';
+import { filledDraft, jobFileOf } from './job-file.ts';
+import type { Draft } from './draft.ts';
+import { stretchesOf } from './revise.ts';
+import { soFar } from './run-log.ts';
+
+const MINUTE = 60_000;
+
+/** Amps against minutes with current on. */
+export type Curve = readonly { readonly minutes: number; readonly amps: number }[];
+
+/** A job as it is held beside another: run, or only planned. */
+export interface Side {
+  readonly id: string;
+  readonly title: string;
+  readonly plan: Plan;
+  readonly hasRun: boolean;
+  readonly curve: Curve;
+  /** with current on, as run or as planned */
+  readonly minutes: number;
+  readonly chargeAh: number;
+  /** measured mean depth, um */
+  readonly gotUm: number | null;
+}
+
+/** A plan has one current until its end. */
+const plannedCurve = (amps: number, minutes: number): Curve => [
+  { minutes: 0, amps },
+  { minutes, amps },
+];
+
+/** One side of a comparison. @param plan of a job that has not run, worked out now */
+export function sideOf(record: JobRecord, plan: Plan): Side {
+  const { id, draft, readings, result } = record;
+  const stored = record.snapshot as { readonly context?: Partial<ProcedureContext> } | null;
+  const own = { id, title: draft['title'] ?? '', plan, gotUm: result?.depthUm ?? null };
+  const so = soFar(record, stored?.context?.runs ?? [], plan, record.updatedAt);
+  if (so.on === 0 || !so.target) {
+    const [amps, minutes, charge] = (['current', 'run_time', 'charge'] as const).map(
+      (figure) => plan.figures[figure]?.value ?? 0,
+    ) as [number, number, number];
+    return { ...own, hasRun: false, curve: plannedCurve(amps, minutes), minutes, chargeAh: charge };
+  }
+  let at = 0;
+  const curve = stretchesOf(so.runs, readings, so.target, record.updatedAt).flatMap(({ from, to, amps }) => {
+    const begin = at;
+    at += (to - from) / MINUTE;
+    return [
+      { minutes: begin, amps: amps[0] },
+      { minutes: at, amps: amps[1] },
+    ];
+  });
+  return { ...own, hasRun: true, curve, minutes: so.on / MINUTE, chargeAh: so.chargeAh };
+}
+
+/** A job that may be chosen, the latest first. */
+export interface Choosable {
+  readonly id: string;
+  readonly title: string;
+  /** ms since 1970 */
+  readonly touchedAt: number;
+}
+
+export async function choosableIn(book: Notebook): Promise<readonly Choosable[]> {
+  const { records } = await book.jobs();
+  return records
+    .map(({ id, draft, updatedAt }) => ({ id, title: draft['title'] ?? '', touchedAt: updatedAt }))
+    .toSorted((a, b) => b.touchedAt - a.touchedAt);
+}
+
+/**
+ * A job with its plan as it stood at its start, or as its answers make it now.
+ * @returns null for a job that is not there, cannot be read, or cannot be planned
+ */
+export async function sideFor(book: Notebook, planner: Planner, id: string): Promise<Side | null> {
+  const record = await book.job(id);
+  if (record === null || isUnreadable(record)) return null;
+  const draft = record.draft as Draft;
+  const plan =
+    (record.planAtStart as Plan | null) ??
+    (await planner.plan({ typed: jobFileOf(draft), filled: jobFileOf(filledDraft(draft)) }))?.plan ??
+    null;
+  return plan && Object.keys(plan.figures).length > 0 ? sideOf(record, plan) : null;
+}
