@@ -65,6 +65,9 @@ export const published = {
       'Primary current distribution: closed forms in 30 digits and graded finite volumes, worked out apart',
     how: 'own',
   },
+  learningChecks: { title: 'Learning, worked by hand in 40 digits and on a finer grid', how: 'own' },
+  nistStrd: { title: 'NIST Statistical Reference Datasets', how: 'recalled' },
+  bda3: { title: 'Gelman et al., Bayesian Data Analysis, 3rd ed.', how: 'recalled' },
   gasTable: { title: 'Gas table, independent arithmetic', how: 'own' },
   fieldCases: { title: 'Three-dimensional field cases, independent solvers', how: 'own' },
 } as const satisfies Record<string, Publication>;

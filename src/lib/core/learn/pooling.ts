@@ -1,0 +1,106 @@
+import { momentsOf } from './mean.ts';
+
+/** Results of one kind of job, as logarithms; `known` where the scatter of its mean is known beforehand. */
+export interface Group {
+  readonly values: readonly number[];
+  readonly known?: number;
+}
+
+/** What is believed of groups that are alike: normal means about a common one, on a grid (BDA3 §5.4). */
+export interface Common {
+  /** of the common mean, normal */
+  readonly mean: number;
+  readonly spread: number;
+  /** half-normal scales: of the groups about it, and of the values about their group; null: all alike */
+  readonly between: number | null;
+  readonly within: number | null;
+}
+
+export interface Pooled {
+  /** each group's mean, and how sure it is */
+  readonly groups: readonly { readonly mean: number; readonly deviation: number }[];
+  /** a group that nothing is known of */
+  readonly other: { readonly mean: number; readonly deviation: number };
+  /** means of the two scales */
+  readonly between: number;
+  readonly within: number;
+}
+
+/** Cells of the grid, and its ends: between groups even, within them by logarithm. */
+const CELLS = 40;
+const BETWEEN = 0.6;
+const WITHIN = [0.01, 0.4] as const;
+
+interface Node {
+  readonly tau: number;
+  readonly sigma: number;
+  /** of the prior, with the grid's own measure, logarithm */
+  readonly prior: number;
+}
+
+const halfNormal = (value: number, scale: number | null): number =>
+  scale === null ? 0 : -((value / scale) ** 2) / 2;
+
+function gridOf({ between, within }: Common, widest: number, isKnown: boolean): readonly Node[] {
+  const [low, high] = WITHIN;
+  const cells = between === null ? 50 * CELLS : CELLS;
+  const taus = Array.from({ length: cells }, (_, n) => ((n + 0.5) / cells) * widest);
+  const sigmas = isKnown
+    ? [1]
+    : Array.from({ length: CELLS }, (_, n) => low * (high / low) ** (n / (CELLS - 1)));
+  return taus.flatMap((tau) =>
+    sigmas.map((sigma) => ({
+      tau,
+      sigma,
+      prior: halfNormal(tau, between) + (isKnown ? 0 : halfNormal(sigma, within) + Math.log(sigma)),
+    })),
+  );
+}
+
+/**
+ * Means of groups that lend each other what they know.
+ * @param widest end of the grid between groups
+ */
+export function pooled(groups: readonly Group[], common: Common, widest = BETWEEN): Pooled {
+  const isKnown = groups.every(({ known }) => known !== undefined);
+  const moments = groups.map(({ values }) => momentsOf(values));
+  const nodes = gridOf(common, widest, isKnown).map(({ tau, sigma, prior }) => {
+    const variances = groups.map(({ known }, g) => (known ?? sigma / Math.sqrt(moments[g]?.count ?? 1)) ** 2);
+    const weights = variances.map((variance) => 1 / (variance + tau * tau));
+    const own = Number.isFinite(common.spread) ? 1 / common.spread ** 2 : 0;
+    const precision = weights.reduce((sum, one) => sum + one, own);
+    const centre =
+      weights.reduce((sum, one, g) => sum + one * (moments[g]?.mean ?? 0), own * common.mean) / precision;
+    let log = prior - Math.log(precision) / 2 - (own * (centre - common.mean) ** 2) / 2;
+    for (const [g, { count, mean, squares }] of moments.entries()) {
+      const weight = weights[g] as number;
+      log += Math.log(weight) / 2 - (weight * (mean - centre) ** 2) / 2;
+      if (!isKnown) log -= (count - 1) * Math.log(sigma) + squares / (2 * sigma * sigma);
+    }
+    return { tau, sigma, log, centre, precision, variances, weights };
+  });
+  const most = Math.max(...nodes.map(({ log }) => log));
+  const whole = nodes.reduce((sum, { log }) => sum + Math.exp(log - most), 0);
+  const over = (of: (node: (typeof nodes)[number]) => number): number =>
+    nodes.reduce((sum, node) => sum + Math.exp(node.log - most) * of(node), 0) / whole;
+  /** mean and deviation of a mixture, each part with its own of both */
+  const mixed = (part: (node: (typeof nodes)[number]) => readonly [mean: number, variance: number]) => {
+    const mean = over((node) => part(node)[0]);
+    const variance = over((node) => part(node)[1] + (part(node)[0] - mean) ** 2);
+    return { mean, deviation: Math.sqrt(variance) };
+  };
+  return {
+    groups: groups.map((_, g) =>
+      mixed(({ tau, centre, precision, variances, weights }) => {
+        const share = tau * tau * (weights[g] as number);
+        return [
+          share * (moments[g]?.mean ?? 0) + (1 - share) * centre,
+          share * (variances[g] as number) + (1 - share) ** 2 / precision,
+        ];
+      }),
+    ),
+    other: mixed(({ tau, centre, precision }) => [centre, 1 / precision + tau * tau]),
+    between: over(({ tau }) => tau),
+    within: isKnown ? 0 : over(({ sigma }) => sigma),
+  };
+}
