@@ -30,8 +30,9 @@ function flatten(value: unknown, path: string, into: Record<string, string>): vo
 /** The foundation of a plan. The data version is left out: better tables do not undo what was seen. */
 export function foundationOf(plan: Plan): Foundation {
   const inputs: Record<string, string> = {};
-  const { title: _title, paper: _paper, ...bench } = plan.job;
-  flatten(bench, '', inputs);
+  // what the bench has taught shows in the figures
+  const { title: _title, paper: _paper, bench: _bench, ...answers } = plan.job;
+  flatten(answers, '', inputs);
   const { settings } = plan;
   return {
     inputs,

@@ -5,6 +5,7 @@ import type { JobRecord } from '../notebook/records.ts';
 import { isUnreadable, openNotebook } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
 import { earlierOf } from './beside.ts';
+import { ratesIn } from './bench-rates.ts';
 import type { Earlier } from './beside.ts';
 import { blankDraft } from './draft.ts';
 import { JobSession } from './job-session.svelte.ts';
@@ -92,6 +93,7 @@ export async function openJob(
     now: () => Date.now(),
     mayWrite: pen.held,
     earlier: await earlierIn(book, record.copyOf),
+    rates: ratesIn((await book.jobs()).records, id),
   });
   await session.open();
   return { session, lost: pen.lost };

@@ -18,6 +18,10 @@ import type { Files } from '../work/plan-draft.ts';
 import { mapBite } from '../work/mapper.ts';
 import type { MapReply } from '../work/map-bite.ts';
 import type { Planner } from '../work/planner.ts';
+import type { Learnt } from '../core/learn/bite-rate.ts';
+import type { Bench } from '../core/plan/job-input.ts';
+import { learntFor } from './bench-rates.ts';
+import type { BenchRates } from './bench-rates.ts';
 import { viewOf } from './actor-view.svelte.ts';
 import { restBell, unlockBell } from './alarm.ts';
 import { changed } from './design-follows.ts';
@@ -56,6 +60,8 @@ interface Parts {
   readonly mayWrite: boolean;
   /** the job that this one started from; null when it is gone, or never ran */
   readonly earlier: Earlier | null;
+  /** what this bench's other jobs have taught */
+  readonly rates: BenchRates;
 }
 
 /**
@@ -72,6 +78,8 @@ export class JobSession {
   /** set when the last write failed: nothing may start then */
   trouble = $state<string | null>(null);
   saving = $state(false);
+  /** false while the maker looks at the plan without what the bench has taught */
+  usesBench = $state(true);
   /** the state that is on the disk: screens follow it, so that none is seen that a reload would lose */
   shown = $state.raw<string | object>('metal');
   readonly mayWrite: boolean;
@@ -154,7 +162,32 @@ export class JobSession {
   }
 
   get #files(): Files {
-    return { typed: jobFileOf(this.draft), filled: jobFileOf(filledDraft(this.draft)) };
+    const bench = this.#benchIn();
+    return {
+      typed: { ...jobFileOf(this.draft), ...bench },
+      filled: { ...jobFileOf(filledDraft(this.draft)), ...bench },
+    };
+  }
+
+  /** What this bench has taught of the job's metal and salt, whether it is planned with or not; null before the first. */
+  get learnt(): Learnt | null {
+    return learntFor(this.#parts.rates, this.draft['piece.metal'], this.draft['bath.salt']);
+  }
+
+  /** Plans with what the bench has taught, or with the tables alone. */
+  async useBench(wanted: boolean): Promise<void> {
+    this.usesBench = wanted;
+    await this.settle();
+  }
+
+  /** A job that has begun keeps what it began with. */
+  #benchIn(): { bench?: Bench } {
+    const begun = this.record.planAtStart as Plan | null;
+    if (begun) return begun.job.bench ? { bench: begun.job.bench } : {};
+    const { learnt } = this;
+    if (!learnt || !this.usesBench) return {};
+    const { median, spread, jobs } = learnt;
+    return { bench: { biteRate: { median, spread, jobs } } };
   }
 
   /** Other ways to the same depth; worked out when asked for, as each gap is a cell of its own. */

@@ -7,6 +7,7 @@ import { metals } from '../facts/metals.ts';
 import type { Anion } from '../facts/salts/salt-facts.ts';
 import type { BoughtSalt } from '../facts/salts.ts';
 import { conductivityLine } from '../facts/salts/salt-facts.ts';
+import type { JobInput } from './job-input.ts';
 import type { Evidence } from '../units/figure.ts';
 
 /**
@@ -77,11 +78,15 @@ const own = (sd: number): UncertainInput => ({
 });
 
 /**
- * The uncertainty budget of a job without a log.
+ * The uncertainty budget of a job: the tables', but for what this bench has taught.
  * @param pathSpread standard deviation of the logarithm of the bath's resistance
  */
-export function budgetFor(setup: Setup, pairing: Pairing, pathSpread: number): Budget {
-  const { piece, supply } = setup;
+export function budgetFor(
+  setup: Setup & Pick<JobInput, 'bench'>,
+  pairing: Pairing,
+  pathSpread: number,
+): Budget {
+  const { piece, supply, bench } = setup;
   const { conductivity } = pairing.salt.facts;
   const tableSpread = conductivity.uncertainty.kind === 'relative' ? conductivity.uncertainty.value : 0.03;
   const offset = cellOffset(pairing.metal, pairing.salt, setup.cathode.metal);
@@ -108,11 +113,20 @@ export function budgetFor(setup: Setup, pairing: Pairing, pathSpread: number): B
       sources: supply.leads === null ? [leadResistance.source] : [],
     },
     yield: {
-      median: prior.median.value,
       unit: '1',
-      spread: { kind: 'log', sd: prior.spread },
-      evidence: prior.median.evidence,
-      sources: [prior.median.source],
+      ...(bench
+        ? {
+            median: bench.biteRate.median,
+            spread: { kind: 'log', sd: bench.biteRate.spread },
+            evidence: 'yourLog',
+            sources: [],
+          }
+        : {
+            median: prior.median.value,
+            spread: { kind: 'log', sd: prior.spread },
+            evidence: prior.median.evidence,
+            sources: [prior.median.source],
+          }),
     },
     slowness: {
       median: 1,

@@ -24,6 +24,19 @@ export interface JobInput extends Setup {
   readonly attached: readonly Attachment[];
   /** null when nobody said */
   readonly hanger: Hanger | null;
+  /** null before the first job of this pairing, or where the maker wants the tables alone */
+  readonly bench: Bench | null;
+}
+
+/** What this bench's own jobs have taught. */
+export interface Bench {
+  readonly biteRate: {
+    /** of what Faraday's law gives */
+    readonly median: number;
+    /** of its logarithm, one standard deviation */
+    readonly spread: number;
+    readonly jobs: number;
+  };
 }
 
 export type ParsedJob = { readonly job: JobInput } | { readonly faults: readonly Fault[] };
@@ -172,6 +185,7 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
       paper: typed.paper,
       attached: attachments.filter((thing) => typed.piece.attached.includes(thing)),
       hanger: typed.hanger ?? null,
+      bench: typed.bench ?? null,
       piece,
       cathode,
       tub,

@@ -98,6 +98,17 @@ const place = v.strictObject({
   authorityAllowsTreatment: v.optional(v.boolean(), false),
 });
 
+/** What this bench's own jobs have taught. */
+const bench = v.strictObject({
+  biteRate: v.strictObject({
+    /** of what Faraday's law gives */
+    median: v.pipe(v.number(), v.minValue(0.05), v.maxValue(3)),
+    /** of its logarithm, one standard deviation */
+    spread: v.pipe(v.number(), v.minValue(0.001), v.maxValue(2)),
+    jobs: v.pipe(v.number(), v.integer(), v.minValue(1)),
+  }),
+});
+
 export const papers = ['A4', 'Letter'] as const;
 
 export const jobSchema = v.strictObject({
@@ -112,6 +123,7 @@ export const jobSchema = v.strictObject({
   supply,
   place: v.optional(place, { use: 'home' }),
   paper: v.optional(v.picklist(papers), 'A4'),
+  bench: optional(bench),
 });
 
 /** The job file after its schema, amounts in SI. */

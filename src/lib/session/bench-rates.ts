@@ -1,0 +1,79 @@
+import { learnt } from '../core/learn/bite-rate.ts';
+import type { Learnt, Rate } from '../core/learn/bite-rate.ts';
+import { yieldPriors } from '../core/facts/electrode-facts.ts';
+import { isBitable, metals } from '../core/facts/metals.ts';
+import { findBoughtSalt } from '../core/facts/salts.ts';
+import type { Plan } from '../core/plan/plan.ts';
+import type { JobRecord } from '../notebook/records.ts';
+import type { ProcedureContext } from '../procedure/machine.ts';
+import { soFar } from './run-log.ts';
+
+/** A jeweller's scale and a depth gauge, one standard deviation: g and μm. */
+const SCALE = 0.01;
+const GAUGE = 10;
+/** Share of the charge that may be in doubt: beyond it a job teaches nothing. */
+const IN_DOUBT = 0.1;
+
+/** Metal family and salt's anion: what a bite rate belongs to. */
+const pairOf = (metal: string, salt: string) => {
+  const found = findBoughtSalt(salt);
+  return found !== null && isBitable(metal)
+    ? ({ family: metals[metal].family, anion: found.facts.anion } as const)
+    : null;
+};
+
+/**
+ * The bite rate that a finished job tells: what came off over what its amp-hours were expected to take, times the rate
+ * it was planned with. Weight lost counts before depth.
+ * @returns null for a job that did not run, counted no charge, or was not measured
+ */
+export function rateOf(record: JobRecord): Rate | null {
+  const plan = record.planAtStart as Plan | null;
+  const { result, id } = record;
+  if (!plan || !result) return null;
+  const stored = record.snapshot as { readonly context?: Partial<ProcedureContext> } | null;
+  const so = soFar(record, stored?.context?.runs ?? [], plan, record.updatedAt);
+  if (!so.target?.countsCharge || so.chargeAh <= 0) return null;
+  if (so.leastChargeAh < (1 - IN_DOUBT) * so.chargeAh) return null;
+  const planned = plan.figures.depth?.working.inputs.find((input) => input.id === 'yield')?.value;
+  const { charge, depth, mass_removed: mass } = plan.figures;
+  if (planned === undefined || !charge || !depth || !mass) return null;
+  const share = so.chargeAh / charge.value;
+  const { depthUm, massBeforeG, massAfterG } = result;
+  const lost = massBeforeG === null || massAfterG === null ? null : massBeforeG - massAfterG;
+  if (lost !== null && lost > 2 * SCALE) {
+    return {
+      id,
+      way: 'mass',
+      rate: (planned * lost) / (mass.value * share),
+      off: (Math.SQRT2 * SCALE) / lost,
+    };
+  }
+  if (depthUm === null || depthUm <= 0) return null;
+  return { id, way: 'depth', rate: (planned * depthUm) / (depth.value * share), off: GAUGE / depthUm };
+}
+
+/** Every rate that a notebook tells, by what it belongs to. */
+export type BenchRates = ReadonlyMap<string, readonly Rate[]>;
+
+/** @param except the job that is being planned: it does not teach itself */
+export function ratesIn(records: readonly JobRecord[], except: string): BenchRates {
+  const rates = new Map<string, Rate[]>();
+  for (const record of records) {
+    const plan = record.planAtStart as Plan | null;
+    const pair = plan && pairOf(plan.job.piece.metal, plan.job.bath.salt);
+    const rate = record.id === except || !pair ? null : rateOf(record);
+    if (!rate || !pair) continue;
+    const key = `${pair.family} ${pair.anion}`;
+    rates.set(key, [...(rates.get(key) ?? []), rate]);
+  }
+  return rates;
+}
+
+/** What this bench has taught of a metal and a salt; null before the first job. */
+export function learntFor(rates: BenchRates, metal: string, salt: string): Learnt | null {
+  const pair = pairOf(metal, salt);
+  if (!pair) return null;
+  const table = yieldPriors[pair.family][pair.anion].median.value;
+  return learnt(table, rates.get(`${pair.family} ${pair.anion}`) ?? []);
+}
