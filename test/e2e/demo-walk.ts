@@ -35,7 +35,7 @@ async function answerHold(page: Page): Promise<void> {
 /** The heading once it stands: between two steps one may show for a frame before its screen gives way. */
 async function settled(page: Page): Promise<string> {
   const title = page.getByRole('heading', { level: 1 });
-  for (let before = ''; ; ) {
+  for (let before = ''; ;) {
     const now = await title.innerText();
     if (now === before) return now;
     before = now;

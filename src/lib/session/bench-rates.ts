@@ -2,6 +2,8 @@ import { learnt } from '../core/learn/bite-rate.ts';
 import type { Learnt, Rate } from '../core/learn/bite-rate.ts';
 import { yieldPriors } from '../core/facts/electrode-facts.ts';
 import { isBitable, metals } from '../core/facts/metals.ts';
+import type { MetalFamily } from '../core/facts/metals.ts';
+import type { Anion } from '../core/facts/salts/salt-facts.ts';
 import { findBoughtSalt } from '../core/facts/salts.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import type { JobRecord } from '../notebook/records.ts';
@@ -53,21 +55,30 @@ export function rateOf(record: JobRecord): Rate | null {
   return { id, way: 'depth', rate: (planned * depthUm) / (depth.value * share), off: GAUGE / depthUm };
 }
 
+/** The rates of one metal and salt. */
+export interface PairRates {
+  readonly family: MetalFamily;
+  readonly anion: Anion;
+  readonly rates: readonly Rate[];
+}
+
 /** Every rate that a notebook tells, by what it belongs to. */
-export type BenchRates = ReadonlyMap<string, readonly Rate[]>;
+export type BenchRates = ReadonlyMap<string, PairRates>;
+
+const keyOf = ({ family, anion }: Pick<PairRates, 'family' | 'anion'>): string => `${family} ${anion}`;
 
 /** @param except the job that is being planned: it does not teach itself */
 export function ratesIn(records: readonly JobRecord[], except: string): BenchRates {
-  const rates = new Map<string, Rate[]>();
+  const pairs = new Map<string, PairRates>();
   for (const record of records) {
     const plan = record.planAtStart as Plan | null;
     const pair = plan && pairOf(plan.job.piece.metal, plan.job.bath.salt);
     const rate = record.id === except || !pair ? null : rateOf(record);
     if (!rate || !pair) continue;
-    const key = `${pair.family} ${pair.anion}`;
-    rates.set(key, [...(rates.get(key) ?? []), rate]);
+    const key = keyOf(pair);
+    pairs.set(key, { ...pair, rates: [...(pairs.get(key)?.rates ?? []), rate] });
   }
-  return rates;
+  return pairs;
 }
 
 /** What this bench has taught of a metal and a salt; null before the first job. */
@@ -75,5 +86,5 @@ export function learntFor(rates: BenchRates, metal: string, salt: string): Learn
   const pair = pairOf(metal, salt);
   if (!pair) return null;
   const table = yieldPriors[pair.family][pair.anion].median.value;
-  return learnt(table, rates.get(`${pair.family} ${pair.anion}`) ?? []);
+  return learnt(table, rates.get(keyOf(pair))?.rates ?? []);
 }

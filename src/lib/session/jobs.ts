@@ -25,6 +25,10 @@ export interface JobLine {
   readonly id: string;
   readonly title: string;
   readonly metal: string;
+  readonly salt: string;
+  /** as typed, with its unit: "0.1 mm" */
+  readonly depth: string;
+  readonly note: string;
   readonly step: StepId;
   readonly touchedAt: number;
   /** the supply may be on */
@@ -48,6 +52,9 @@ export const lineOf = (record: JobRecord): JobLine => ({
   id: record.id,
   title: record.draft['title'] ?? '',
   metal: record.draft['piece.metal'] ?? '',
+  salt: record.draft['bath.salt'] ?? '',
+  depth: `${record.draft['piece.depth'] ?? ''} mm`,
+  note: record.result?.note ?? '',
   step: stepOf(record),
   touchedAt: record.updatedAt,
   powered: isPowered(record),

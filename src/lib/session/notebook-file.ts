@@ -1,4 +1,5 @@
 import { newId } from './new-id.ts';
+import { jobsCsv, readingsCsv } from '../notebook/csv.ts';
 import { notebookFile, notebookFileName } from '../notebook/export.ts';
 import { dryRun, isBadFile, MOST_BYTES } from '../notebook/import.ts';
 import type { BadFile, DryRun } from '../notebook/import.ts';
@@ -35,9 +36,21 @@ export const rawRecord = ({ id, raw }: UnreadableRecord): Download => ({
   baths: 0,
 });
 
+/** All jobs, or all their readings, as a table for a spreadsheet. */
+export async function notebookTable(which: 'jobs' | 'readings', now = new Date()): Promise<Download> {
+  const { records } = await (await openShelf()).jobs();
+  return {
+    name: notebookFileName(now).replace('notebook', which).replace('.json', '.csv'),
+    text: which === 'jobs' ? jobsCsv(records) : readingsCsv(records),
+    jobs: records.length,
+    baths: 0,
+  };
+}
+
 /** Hands a file to the browser's downloads. */
 export function download({ name, text }: Download): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  const type = name.endsWith('.csv') ? 'text/csv' : 'application/json';
+  const address = URL.createObjectURL(new Blob([text], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

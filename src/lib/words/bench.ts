@@ -1,3 +1,4 @@
+import type { MetalFamily } from '../core/facts/metals.ts';
 import { plain } from '../core/units/format.ts';
 import { withUnit } from './units.ts';
 
@@ -26,3 +27,35 @@ export function benchText({
   const percent = (share: number): string => plain(100 * share, 2);
   return `Your bench, ${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}: it takes ${withUnit(percent(median), '%')} of what the amp-hours could (${percent(low)} to ${percent(high)}).`;
 }
+
+export const lookBackTexts = {
+  title: 'What your bench has taught',
+  lead: 'Each finished job that was weighed or measured, and whose amp-hours were counted, tells how much metal its current took: its bite rate, of what the current could take.',
+  none: 'No job has taught anything yet. Note the amps while it bites, and weigh or measure the piece after.',
+  drawing: 'Bite rates of your jobs, oldest first, over the range of the tables and the range learnt',
+  band: 'Hatched: what the tables expect. Between the lines: where your next job is expected. Dots: your jobs.',
+  job: 'Job',
+  when: 'When',
+  rate: 'Bite rate',
+  by: 'By',
+  mass: 'weight',
+  depth: 'depth',
+  doubted: 'far from the others: noted right?',
+} as const;
+
+/** One lesson in a sentence. */
+export const lessonText = (metal: string, salt: string, jobs: number, low: number, high: number): string =>
+  `${metal} with ${salt}, ${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}: the next one is expected at ${plain(100 * low, 2)} to ${withUnit(plain(100 * high, 2), '%')}.`;
+
+export const rateText = (rate: number): string => withUnit(plain(100 * rate, 2), '%');
+
+/** Salts by what they bring to the bath. */
+export const anionNames = { nitrate: 'a nitrate', chloride: 'a chloride', sulfate: 'a sulfate' } as const;
+export const familyNames: Readonly<Record<MetalFamily, string>> = {
+  silver: 'Silver',
+  copper: 'Copper',
+  brass: 'Brass',
+  bronze: 'Bronze',
+  nickel: 'Nickel silver',
+  iron: 'Steel',
+};

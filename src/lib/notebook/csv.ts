@@ -1,0 +1,71 @@
+import type { JobRecord } from './records.ts';
+
+type Cell = string | number | null | undefined;
+
+/** What a spreadsheet would take for a formula; it is told to leave it alone. */
+const FORMULA = /^[=+\-@\t\r]/;
+
+function cellText(cell: Cell): string {
+  if (cell === null || cell === undefined) return '';
+  if (typeof cell === 'number') return String(cell);
+  const safe = FORMULA.test(cell) ? `'${cell}` : cell;
+  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}
+
+/** Lines as RFC 4180 has them. */
+const table = (rows: readonly (readonly Cell[])[]): string =>
+  rows.map((row) => `${row.map(cellText).join(',')}\r\n`).join('');
+
+const iso = (at: number): string => new Date(at).toISOString();
+
+/** A line for each job: what it was, and what came of it. */
+export const jobsCsv = (records: readonly JobRecord[]): string =>
+  table([
+    [
+      'id',
+      'title',
+      'begun',
+      'touched',
+      'metal',
+      'salt',
+      'g/L',
+      'wanted depth',
+      'depth um',
+      'g before',
+      'g after',
+      'readings',
+      'note',
+    ],
+    ...records.map(({ id, draft, createdAt, updatedAt, result, readings }): readonly Cell[] => [
+      id,
+      draft['title'],
+      iso(createdAt),
+      iso(updatedAt),
+      draft['piece.metal'],
+      draft['bath.salt'],
+      draft['bath.strength'],
+      draft['piece.depth'],
+      result?.depthUm,
+      result?.massBeforeG,
+      result?.massAfterG,
+      readings.length,
+      result?.note,
+    ]),
+  ]);
+
+/** A line for each reading of every job. */
+export const readingsCsv = (records: readonly JobRecord[]): string =>
+  table([
+    ['job', 'title', 'at', 'amps', 'volts', 'degC', 'note'],
+    ...records.flatMap(({ id, draft, readings }) =>
+      readings.map(({ at, amps, volts, celsius, note }): readonly Cell[] => [
+        id,
+        draft['title'],
+        iso(at),
+        amps,
+        volts,
+        celsius,
+        note,
+      ]),
+    ),
+  ]);

@@ -1,0 +1,25 @@
+import { expect, test } from 'vitest';
+import { jobsCsv, readingsCsv } from '../../../src/lib/notebook/csv.ts';
+import { aJob } from './records-for-test.ts';
+
+const at = Date.UTC(2026, 10, 26, 9, 30);
+const job = aJob('a', {
+  draft: { title: 'Cuff, "wide"\nsecond', 'piece.metal': 'C11000', 'bath.salt': 'NaCl' },
+  createdAt: at,
+  updatedAt: at,
+  readings: [{ at, amps: 0.42, volts: null, celsius: 21, note: '=HYPERLINK("x")' }],
+  result: { depthUm: 90, massBeforeG: 10.5, massAfterG: 10.1, note: '-3 at the rim' },
+});
+
+test('a line for each job, commas, quotes and line ends kept', () => {
+  const [head, ...lines] = jobsCsv([job]).split('\r\n');
+  expect(head?.split(',')).toContain('depth um');
+  expect(lines.join('\r\n')).toBe(
+    `a,"Cuff, ""wide""\nsecond",2026-11-26T09:30:00.000Z,2026-11-26T09:30:00.000Z,C11000,NaCl,,,90,10.5,10.1,1,'-3 at the rim\r\n`,
+  );
+});
+test('a line for each reading, and nothing that a spreadsheet would reckon', () => {
+  expect(readingsCsv([job]).split('\r\n')[1]).toBe(
+    `a,"Cuff, ""wide""\nsecond",2026-11-26T09:30:00.000Z,0.42,,21,"'=HYPERLINK(""x"")"`,
+  );
+});
