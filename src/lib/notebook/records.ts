@@ -17,7 +17,9 @@ const reading = v.object({
 
 /** What the finished piece showed. */
 const result = v.object({
+  /** mean of its points */
   depthUm: v.nullable(v.number()),
+  depthPointsUm: v.optional(v.array(v.number())),
   massBeforeG: v.nullable(v.number()),
   massAfterG: v.nullable(v.number()),
   note: text,

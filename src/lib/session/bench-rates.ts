@@ -41,7 +41,7 @@ export function rateOf(record: JobRecord): Rate | null {
   const { charge, depth, mass_removed: mass } = plan.figures;
   if (planned === undefined || !charge || !depth || !mass) return null;
   const share = so.chargeAh / charge.value;
-  const { depthUm, massBeforeG, massAfterG } = result;
+  const { depthUm, depthPointsUm, massBeforeG, massAfterG } = result;
   const lost = massBeforeG === null || massAfterG === null ? null : massBeforeG - massAfterG;
   if (lost !== null && lost > 2 * SCALE) {
     return {
@@ -52,7 +52,12 @@ export function rateOf(record: JobRecord): Rate | null {
     };
   }
   if (depthUm === null || depthUm <= 0) return null;
-  return { id, way: 'depth', rate: (planned * depthUm) / (depth.value * share), off: GAUGE / depthUm };
+  return {
+    id,
+    way: 'depth',
+    rate: (planned * depthUm) / (depth.value * share),
+    off: GAUGE / depthUm / Math.sqrt(depthPointsUm?.length ?? 1),
+  };
 }
 
 /** The rates of one metal and salt. */
