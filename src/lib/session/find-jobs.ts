@@ -11,7 +11,7 @@ const wordsOf = (typed: string): readonly string[] =>
 const dates = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
 
 /** What a job is found by: title, note, metal, salt and depth in words, and its date as the maker writes it. */
-export const haystack = (line: JobLine, named: (id: string) => string): string =>
+const haystack = (line: JobLine, named: (id: string) => string): string =>
   [
     line.title,
     line.note,
@@ -27,15 +27,15 @@ export const haystack = (line: JobLine, named: (id: string) => string): string =
     .toLocaleLowerCase();
 
 /** Jobs in which all words of a search stand, in the order given. */
-export function found(
-  lines: readonly JobLine[],
-  typed: string,
-  named: (id: string) => string,
-): readonly JobLine[] {
-  const words = wordsOf(typed);
-  if (words.length === 0) return lines;
-  return lines.filter((line) => {
-    const all = haystack(line, named);
-    return words.every((word) => all.includes(word));
-  });
+export type Finder = (typed: string) => readonly JobLine[];
+
+/** What the jobs are found by is put together once; each search then only looks. */
+export function finderIn(lines: readonly JobLine[], named: (id: string) => string): Finder {
+  let haystacks: readonly string[] | null = null;
+  return (typed) => {
+    const words = wordsOf(typed);
+    if (words.length === 0) return lines;
+    const all = (haystacks ??= lines.map((line) => haystack(line, named)));
+    return lines.filter((_, n) => words.every((word) => all[n]?.includes(word)));
+  };
 }
