@@ -13,11 +13,17 @@ test('shows where it bites deepest: a first look, then a finer one, and can be l
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Set the knobs', { timeout: 15_000 });
   const title = page.getByText('Where it bites deepest');
   await title.click();
-  const map = page.getByRole('img', { name: /looks at the plate/ });
+  const map = page.getByRole('img', { name: /stronger where it is bitten deeper/ });
   await expect(map).toBeVisible({ timeout: 30_000 });
   await expect(page.getByRole('progressbar')).toHaveCount(0, { timeout: 60_000 });
   await expect(page.getByText(/on average the shallowest places get/).last()).toBeVisible();
-  const shares = await page.locator('details[open] tbody td:last-child').allInnerTexts();
+  await expect(page.getByRole('img', { name: /Section through the middle/ })).toBeVisible();
+  await expect(page.getByRole('img', { name: /tub from above/ })).toBeVisible();
+  const shares = await page
+    .locator('details[open] > table')
+    .first()
+    .locator('tbody td:last-child')
+    .allInnerTexts();
   const sum = shares.reduce((total, share) => total + parseFloat(share), 0);
   expect(Math.abs(sum - 100)).toBeLessThan(3);
   await expectAccessible(page);
