@@ -44,4 +44,17 @@ test('shows where it bites deepest: a first look, then a finer one, and can be l
   await page.getByRole('textbox', { name: /^Bare area/ }).fill('7.2');
   await expect(page.getByText(/Stopped as planned: 50\sμm, 50 % shallower/)).toBeVisible();
   await expectAccessible(page);
+  // a test strip that bites four fifths as deep as expected moves the plan
+  const minutes = page.locator('.knobs').last();
+  const before = await minutes.innerText();
+  await page.getByText('a test strip first').click();
+  await page.getByRole('textbox', { name: 'Depth of window 1' }).fill('0.04');
+  await expect(page.getByText('Two depths or more tell your rate')).toBeVisible();
+  await page.getByRole('textbox', { name: 'Depth of window 3' }).fill('0.088');
+  await expect(page.getByText(/This strip counts as one job/)).toBeVisible();
+  await expect(page.getByText(/Your bench, 1 job, one of them a test strip/)).toBeVisible();
+  await expect(minutes).not.toHaveText(before);
+  await page.getByRole('button', { name: 'Show the plan without it' }).click();
+  await expect(minutes).toHaveText(before);
+  await expectAccessible(page);
 });

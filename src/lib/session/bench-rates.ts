@@ -87,9 +87,14 @@ export function ratesIn(records: readonly JobRecord[], except: string): BenchRat
 }
 
 /** What this bench has taught of a metal and a salt; null before the first job. */
-export function learntFor(rates: BenchRates, metal: string, salt: string): Learnt | null {
+export function learntFor(
+  rates: BenchRates,
+  metal: string,
+  salt: string,
+  strip: Rate | null = null,
+): Learnt | null {
   const pair = pairOf(metal, salt);
   if (!pair) return null;
   const table = yieldPriors[pair.family][pair.anion].median.value;
-  return learnt(table, rates.get(keyOf(pair))?.rates ?? []);
+  return learnt(table, [...(rates.get(keyOf(pair))?.rates ?? []), ...(strip ? [strip] : [])]);
 }

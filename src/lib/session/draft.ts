@@ -55,6 +55,8 @@ export const blankDraft = {
   /** smallest step of the maker's scale, g; none when there is no fine scale */
   scale: '1',
   'resist.kind': 'nail-varnish',
+  /** JSON of what a test strip told */
+  strip: '',
   'supply.kind': 'bench',
   'supply.amps': 'yes',
   'supply.maxAmps': '3',

@@ -22,6 +22,7 @@ import type { Learnt } from '../core/learn/bite-rate.ts';
 import type { Bench } from '../core/plan/job-input.ts';
 import { learntFor } from './bench-rates.ts';
 import type { BenchRates } from './bench-rates.ts';
+import { stripRateFor } from './strip.ts';
 import { viewOf } from './actor-view.svelte.ts';
 import { restBell, unlockBell } from './alarm.ts';
 import { changed } from './design-follows.ts';
@@ -171,7 +172,8 @@ export class JobSession {
 
   /** What this bench has taught of the job's metal and salt, whether it is planned with or not; null before the first. */
   get learnt(): Learnt | null {
-    return learntFor(this.#parts.rates, this.draft['piece.metal'], this.draft['bath.salt']);
+    const { strip, 'piece.metal': metal, 'bath.salt': salt } = this.draft;
+    return learntFor(this.#parts.rates, metal, salt, stripRateFor(strip, metal, salt));
   }
 
   /** Plans with what the bench has taught, or with the tables alone. */

@@ -1,5 +1,5 @@
 import { learnt } from '../core/learn/bite-rate.ts';
-import type { Learnt } from '../core/learn/bite-rate.ts';
+import type { Learnt, Way } from '../core/learn/bite-rate.ts';
 import { yieldPriors } from '../core/facts/electrode-facts.ts';
 import type { MetalFamily } from '../core/facts/metals.ts';
 import type { Anion } from '../core/facts/salts/salt-facts.ts';
@@ -17,7 +17,7 @@ export interface Dot {
   readonly at: number;
   /** of what Faraday's law gives */
   readonly rate: number;
-  readonly way: 'mass' | 'depth';
+  readonly way: Way;
   readonly isDoubted: boolean;
 }
 

@@ -13,19 +13,22 @@ export const benchTexts = {
 } as const;
 
 /** "Your bench, 4 jobs: ..." */
-export function benchText({
-  jobs,
-  median,
-  low,
-  high,
-}: {
-  readonly jobs: number;
-  readonly median: number;
-  readonly low: number;
-  readonly high: number;
-}): string {
+export function benchText(
+  {
+    jobs,
+    median,
+    low,
+    high,
+  }: {
+    readonly jobs: number;
+    readonly median: number;
+    readonly low: number;
+    readonly high: number;
+  },
+  isWithStrip = false,
+): string {
   const percent = (share: number): string => plain(100 * share, 2);
-  return `Your bench, ${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}: it takes ${withUnit(percent(median), '%')} of what the amp-hours could (${percent(low)} to ${percent(high)}).`;
+  return `Your bench, ${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}${isWithStrip ? ', one of them a test strip' : ''}: it takes ${withUnit(percent(median), '%')} of what the amp-hours could (${percent(low)} to ${percent(high)}).`;
 }
 
 export const lookBackTexts = {
@@ -40,6 +43,7 @@ export const lookBackTexts = {
   by: 'By',
   mass: 'weight',
   depth: 'depth',
+  strip: 'test strip',
   doubted: 'far from the others: noted right?',
 } as const;
 
@@ -59,3 +63,18 @@ export const familyNames: Readonly<Record<MetalFamily, string>> = {
   nickel: 'Nickel silver',
   iron: 'Steel',
 };
+
+export const stripTexts = {
+  title: 'New bath or new metal: a test strip first',
+  lead: 'Take a scrap of the same metal. Mask it, leave four windows of one size bare. Bite it at these settings in this bath; at each of these times: supply off, meter at zero, lift it, stop one window out, then go on with fewer amps. Measure the four depths.',
+  window: 'One window, bare',
+  number: 'Window',
+  after: 'Stop out after',
+  amps: 'Amps until then',
+  expected: 'Expected',
+  depthOf: (n: number): string => `Depth of window ${String(n)}`,
+  two: 'Two depths or more tell your rate; the plan then goes by it.',
+  told: (low: string, high: string): string =>
+    `This strip counts as one job: your next one is expected at ${low} to ${high} of what the amp-hours could take.`,
+  drawing: 'Bite rates of the windows over the range of the tables and the range learnt',
+} as const;

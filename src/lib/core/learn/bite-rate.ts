@@ -2,7 +2,7 @@ import { nextOf, quantileOf } from './mean.ts';
 import type { Belief, Expectation } from './mean.ts';
 
 /** How a bite was measured: the surer, the more it counts. */
-export type Way = 'mass' | 'depth';
+export type Way = 'mass' | 'depth' | 'strip';
 
 /** A finished job's bite rate: what came off over what Faraday's law gives. */
 export interface Rate {

@@ -1,0 +1,80 @@
+import { momentsOf } from '../learn/mean.ts';
+import type { Rate } from '../learn/bite-rate.ts';
+import type { Plan } from './plan.ts';
+
+/** Of the planned time, when each window of a strip is stopped out: the wanted depth lies between two of them. */
+export const stripShares = [0.5, 0.8, 1.1, 1.4] as const;
+
+/** A window of a test strip: bitten with all the others until it is stopped out. */
+export interface StripWindow {
+  readonly share: number;
+  /** min with current on, from the strip's beginning */
+  readonly minutes: number;
+  /** A, that the windows still open take until then, as dense as on the piece */
+  readonly amps: number;
+  /** um, if the bench bites as the plan expects */
+  readonly expected: number;
+}
+
+/**
+ * A strip of windows alike, stopped out one after another.
+ * @param windowArea cm², bare in each
+ * @returns null for a plan without settings, or without a bare area
+ */
+export function stripOf(plan: Plan, windowArea: number): readonly StripWindow[] | null {
+  const { settings, job, figures } = plan;
+  const { run_time: time } = figures;
+  const amps = settings?.control === 'amps' ? settings.amps : figures.current?.value;
+  if (!settings || !time || amps === undefined || job.piece.openArea === null) return null;
+  const bare = job.piece.openArea * job.piece.count * 1e4;
+  const each = (amps * windowArea) / bare;
+  return stripShares.map((share, n) => ({
+    share,
+    minutes: time.value * share,
+    amps: each * (stripShares.length - n),
+    expected: job.piece.depth * 1e6 * share,
+  }));
+}
+
+/** A depth gauge, um, one standard deviation; and as little as a strip may be off, as a share. */
+const GAUGE = 10;
+const LEAST_OFF = 0.05;
+
+/** What a strip was bitten by: the plan as it stood then, since what the strip tells moves the plan. */
+export interface StripBasis {
+  /** um */
+  readonly wanted: number;
+  /** bite rate that it was planned with */
+  readonly rate: number;
+}
+
+export const basisOf = (plan: Plan): StripBasis => ({
+  wanted: plan.job.piece.depth * 1e6,
+  rate: plan.figures.depth?.working.inputs.find(({ id }) => id === 'yield')?.value ?? NaN,
+});
+
+/**
+ * The bite rates that windows tell, by their order.
+ * @param depths um; null where none was measured
+ */
+export const windowRates = (
+  { wanted, rate }: StripBasis,
+  depths: readonly (number | null)[],
+): readonly (number | null)[] =>
+  stripShares.map((share, n) => {
+    const depth = depths[n] ?? null;
+    return depth === null || depth <= 0 ? null : (rate * depth) / (wanted * share);
+  });
+
+/**
+ * What a strip tells as a whole: its windows shared one bath and one day, so that they count as one job.
+ * @returns null before two windows have been measured
+ */
+export function stripRate(rates: readonly (number | null)[], wantedUm: number): Rate | null {
+  const logs = rates.flatMap((rate) => (rate === null ? [] : [Math.log(rate)]));
+  if (logs.length < 2) return null;
+  const { count, mean, squares } = momentsOf(logs);
+  const scatter = Math.sqrt(squares / (count - 1) / count);
+  const gauge = GAUGE / wantedUm / Math.sqrt(count);
+  return { id: 'strip', way: 'strip', rate: Math.exp(mean), off: Math.max(LEAST_OFF, scatter, gauge) };
+}
