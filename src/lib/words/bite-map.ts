@@ -22,6 +22,7 @@ export const biteMapTexts = {
   above: 'The tub from above, with the ways of the current',
   leaves: 'Leaves the piece',
   lines: 'Lines',
+  disc: 'A disc is reckoned and drawn as the square of its area.',
   depth: 'Depth',
   share: 'Share',
 } as const;
