@@ -72,14 +72,28 @@ export type BenchRates = ReadonlyMap<string, PairRates>;
 
 const keyOf = ({ family, anion }: Pick<PairRates, 'family' | 'anion'>): string => `${family} ${anion}`;
 
+/** What one record tells. Its plan may be of another version, or from any hand: what cannot be read tells nothing. */
+function toldBy(record: JobRecord) {
+  try {
+    const plan = record.planAtStart as Plan | null;
+    const pair = plan && pairOf(plan.job.piece.metal, plan.job.bath.salt);
+    const rate = pair && rateOf(record);
+    return rate && rate.rate > 0 && Number.isFinite(rate.rate) && Number.isFinite(rate.off)
+      ? { pair, rate }
+      : null;
+  } catch {
+    return null;
+  }
+}
+
 /** @param except the job that is being planned: it does not teach itself */
 export function ratesIn(records: readonly JobRecord[], except: string): BenchRates {
   const pairs = new Map<string, PairRates>();
   for (const record of records) {
-    const plan = record.planAtStart as Plan | null;
-    const pair = plan && pairOf(plan.job.piece.metal, plan.job.bath.salt);
-    const rate = record.id === except || !pair ? null : rateOf(record);
-    if (!rate || !pair) continue;
+    if (record.id === except) continue;
+    const told = toldBy(record);
+    if (!told) continue;
+    const { pair, rate } = told;
     const key = keyOf(pair);
     pairs.set(key, { ...pair, rates: [...(pairs.get(key)?.rates ?? []), rate] });
   }

@@ -85,6 +85,18 @@ describe('what the bench has taught', () => {
     expect(input).toMatchObject({ value: median, evidence: 'yourLog' });
     expect(benchText(learnt)).toMatch(/^Your bench, 4 jobs: it takes \d+\s?% of what the amp-hours could/);
   });
+  test('is not spoilt by a record whose plan has another shape', () => {
+    const odd = [
+      {},
+      7,
+      'plan',
+      { job: {} },
+      { ...plan, figures: {} },
+      { ...plan, figures: { depth: 3 } },
+    ].map((planAtStart, n) => done(`odd${String(n)}`, { depthUm: 50 }, { planAtStart }));
+    const rates = ratesIn([...odd, ...jobs], '');
+    expect(learntFor(rates, plan.job.piece.metal, plan.job.bath.salt)?.jobs).toBe(4);
+  });
   test('narrows the range with more jobs', () => {
     const range = (spread: number) => {
       const { low, high } = figureOf(
