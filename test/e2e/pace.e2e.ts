@@ -2,7 +2,8 @@ import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
 import { atHeading, finger, pendantBite, pendantJob, startJob, walk } from './job-walk.ts';
 
-test.describe.configure({ timeout: 300_000 });
+// one after another: two at once measure each other
+test.describe.configure({ mode: 'default', timeout: 300_000 });
 
 interface Interaction {
   readonly id: number;
