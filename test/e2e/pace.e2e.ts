@@ -46,30 +46,6 @@ async function nextPaint(page: Page): Promise<{ slow: Interaction; count: number
   return { slow, count: inOrder.length };
 }
 
-/** A machine busy with something else may spoil one walk, hardly three. */
-const WALKS = 3;
-
-test('no tap of a whole job waits longer than 100 ms for the next paint on a phone four times slower', async ({
-  browser,
-}) => {
-  const slow: Interaction[] = [];
-  for (let i = 0; i < WALKS && !slow.some(({ ms }) => ms <= 100); i += 1) {
-    const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
-    await watch(page);
-    await startJob(page);
-    const throttle = await page.context().newCDPSession(page);
-    await throttle.send('Emulation.setCPUThrottlingRate', { rate: 4 });
-    await walk(page, finger(page), [...pendantJob, ...pendantBite]);
-    await atHeading(page, 'What was done');
-    const seen = await nextPaint(page);
-    expect(seen.count, 'interactions were seen').toBeGreaterThan(40);
-    slow.push(seen.slow);
-    await page.close();
-  }
-  const best = slow.toSorted((a, b) => a.ms - b.ms)[0];
-  expect(best?.ms, best?.what).toBeLessThanOrEqual(100);
-});
-
 /** What a sum of thirty million takes on the machine that the bound is stated for, ms. */
 const SUM = 45;
 
@@ -84,6 +60,35 @@ const slowness = (page: Page): Promise<number> =>
     });
     return Math.max(1, Math.min(...times) / usual);
   }, SUM);
+
+/** A machine busy with something else may spoil one walk, hardly three. */
+const WALKS = 3;
+
+test('no tap of a whole job waits longer than 100 ms for the next paint on a phone four times slower', async ({
+  browser,
+}) => {
+  const slow: Interaction[] = [];
+  let slower = 1;
+  for (let i = 0; i < WALKS && !slow.some(({ ms }) => ms <= 100 * slower); i += 1) {
+    const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+    await watch(page);
+    await startJob(page);
+    slower = await slowness(page);
+    const throttle = await page.context().newCDPSession(page);
+    await throttle.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+    await walk(page, finger(page), [...pendantJob, ...pendantBite]);
+    await atHeading(page, 'What was done');
+    const seen = await nextPaint(page);
+    expect(seen.count, 'interactions were seen').toBeGreaterThan(40);
+    slow.push(seen.slow);
+    await page.close();
+  }
+  const best = slow.toSorted((a, b) => a.ms - b.ms)[0];
+  console.log(
+    `next paint after ${String(best?.ms)} ms, ${slower.toFixed(1)} times slower: ${best?.what ?? ''}`,
+  );
+  expect((best?.ms ?? NaN) / slower, best?.what).toBeLessThanOrEqual(100);
+});
 
 test('a change is redrawn with 16 ms of work on a phone four times slower', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
@@ -110,7 +115,7 @@ test('a change is redrawn with 16 ms of work on a phone four times slower', asyn
     ['To hold enamel', '0.3 mm down'],
   ] as const;
   // a machine busy with something else may spoil some, hardly all
-  for (const [label, says] of [...changes, ...changes, ...changes]) {
+  for (const [label, says] of Array.from({ length: 6 }, () => changes).flat()) {
     const before = await worked();
     // changed from within, so that the hand of the test costs nothing
     await page.evaluate((name) => {

@@ -13,6 +13,13 @@ export function unlockBell(): void {
   if (sound.state !== 'running') sound.resume().catch(() => undefined);
 }
 
+/** The same once the tap has been answered on screen: making a bell takes a phone a while, and the tap still counts. */
+export function unlockBellSoon(): void {
+  requestAnimationFrame(() => {
+    setTimeout(unlockBell, 0);
+  });
+}
+
 /** Three pulses, and three shakes where the phone can. */
 export function ring(): void {
   if (sound) {

@@ -24,7 +24,7 @@ import { learntFor } from './bench-rates.ts';
 import type { BenchRates } from './bench-rates.ts';
 import { stripRateFor } from './strip.ts';
 import { viewOf } from './actor-view.svelte.ts';
-import { restBell, unlockBell } from './alarm.ts';
+import { restBell, unlockBellSoon } from './alarm.ts';
 import { changed } from './design-follows.ts';
 import type { Earlier } from './beside.ts';
 import { draftFrom } from './draft.ts';
@@ -237,7 +237,7 @@ export class JobSession {
   send(event: ProcedureEvent): void {
     if (!this.mayWrite) return;
     // inside the tap: the bell may then sound when the time is up
-    if (isBeforePower(event)) unlockBell();
+    if (isBeforePower(event)) unlockBellSoon();
     this.#tell(event);
   }
 
