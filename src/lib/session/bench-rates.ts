@@ -1,4 +1,4 @@
-import { learnt } from '../core/learn/bite-rate.ts';
+import { canBe, learnt } from '../core/learn/bite-rate.ts';
 import type { Learnt, Rate } from '../core/learn/bite-rate.ts';
 import { yieldPriors } from '../core/facts/electrode-facts.ts';
 import { isBitable, metals } from '../core/facts/metals.ts';
@@ -78,9 +78,7 @@ function toldBy(record: JobRecord) {
     const plan = record.planAtStart as Plan | null;
     const pair = plan && pairOf(plan.job.piece.metal, plan.job.bath.salt);
     const rate = pair && rateOf(record);
-    return rate && rate.rate > 0 && Number.isFinite(rate.rate) && Number.isFinite(rate.off)
-      ? { pair, rate }
-      : null;
+    return rate && canBe(rate) ? { pair, rate } : null;
   } catch {
     return null;
   }

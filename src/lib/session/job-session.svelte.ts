@@ -184,8 +184,9 @@ export class JobSession {
 
   /** A job that has begun keeps what it began with. */
   #benchIn(): { bench?: Bench } {
-    const begun = this.record.planAtStart as Plan | null;
-    if (begun) return begun.job.bench ? { bench: begun.job.bench } : {};
+    // a plan of another version, or from any hand, may have another shape
+    const begun = this.record.planAtStart as { readonly job?: Partial<Plan['job']> } | null;
+    if (begun) return begun.job?.bench ? { bench: begun.job.bench } : {};
     const { learnt } = this;
     if (!learnt || !this.usesBench) return {};
     const { median, spread, jobs } = learnt;

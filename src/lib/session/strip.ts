@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { canBe } from '../core/learn/bite-rate.ts';
 import type { Rate } from '../core/learn/bite-rate.ts';
 
 /** What a test strip told, as a draft keeps it: of which metal and salt, so that it is not taken for another. */
@@ -30,5 +31,5 @@ export function stripIn(text: string): KeptStrip | null {
 /** The strip's rate, where it was bitten in this metal and salt. */
 export function stripRateFor(text: string, metal: string, salt: string): Rate | null {
   const strip = stripIn(text);
-  return strip && strip.metal === metal && strip.salt === salt ? strip.rate : null;
+  return strip?.rate && strip.metal === metal && strip.salt === salt && canBe(strip.rate) ? strip.rate : null;
 }

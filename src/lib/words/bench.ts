@@ -67,6 +67,8 @@ export const familyNames: Readonly<Record<MetalFamily, string>> = {
 export const stripTexts = {
   title: 'New bath or new metal: a test strip first',
   lead: 'Take a scrap of the same metal. Mask it, leave four windows of one size bare. Bite it at these settings in this bath; at each of these times: supply off, meter at zero, lift it, stop one window out, then go on with fewer amps. Measure the four depths.',
+  dress:
+    'Goggles and gloves on. After it, at every look: supply off and meter at zero before your hands go near.',
   window: 'One window, bare',
   number: 'Window',
   after: 'Stop out after',

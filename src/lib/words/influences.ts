@@ -9,7 +9,7 @@ export const influenceTexts = {
   none: 'The plan is not whole yet.',
   failed: 'Not worked out:',
   intro:
-    'Each by itself, all else as planned: the depth at the low and the high end of what it may be, or of how far a hand misses it. Try another value of those that have a button.',
+    'Each by itself, all else as planned: the depth at the low and the high end of what it may be, or of how far a hand misses it (3 mm, 5 % of a knob, 10 % of strength, 3 K, one minute: our own reading). Try another value of those that have a button.',
   what: 'What may differ',
   depth: 'Depth',
   share: 'Share',

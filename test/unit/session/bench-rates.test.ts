@@ -97,6 +97,21 @@ describe('what the bench has taught', () => {
     const rates = ratesIn([...odd, ...jobs], '');
     expect(learntFor(rates, plan.job.piece.metal, plan.job.bath.salt)?.jobs).toBe(4);
   });
+  test('learns nothing from what cannot be, so that a slip of the pen locks no job', () => {
+    const slips = [
+      done('s1', { massBeforeG: 500, massAfterG: 1 }),
+      done('s2', { depthUm: depth * 40 }),
+      done('s3', { depthUm: depth / 90 }),
+    ];
+    const { metal } = plan.job.piece;
+    expect(learntFor(ratesIn(slips, ''), metal, plan.job.bath.salt)).toBeNull();
+    // at the very edge of what can be a plan still comes of it
+    const edge = [0.06, 3.1, 0.06, 3.1].map((share, n) => done(`e${String(n)}`, { depthUm: depth * share }));
+    const learnt = learntFor(ratesIn(edge, ''), metal, plan.job.bath.salt);
+    if (!learnt) throw new Error('nothing learnt');
+    const { median, spread, jobs: count } = learnt;
+    expect(planOf(pendant(), { bench: { biteRate: { median, spread, jobs: count } } }).refusals).toEqual([]);
+  });
   test('narrows the range with more jobs', () => {
     const range = (spread: number) => {
       const { low, high } = figureOf(

@@ -16,6 +16,10 @@ test('a strip counts for the metal and salt it was bitten in, and for no other',
   expect(stripRateFor(text, 'C11000', 'NaNO3')).toBeNull();
   expect(stripRateFor(text, 'sterling-925', 'KNO3')).toBeNull();
 });
+test('a rate that cannot be counts for nothing', () => {
+  const odd = JSON.stringify({ ...strip, rate: { ...strip.rate, rate: 1e9 } });
+  expect(stripRateFor(odd, 'sterling-925', 'NaNO3')).toBeNull();
+});
 test('what is no strip is none', () => {
   for (const other of ['', 'no json', '{}', '[1]', JSON.stringify({ ...strip, depths: 'deep' })])
     expect(stripIn(other)).toBeNull();

@@ -13,6 +13,12 @@ export interface Rate {
   readonly off: number;
 }
 
+/** Rates, as shares of Faraday's law, and scatters that can be: what lies beyond was noted wrong, and teaches nothing. */
+export const rateLimits = { least: 0.05, most: 3, widest: 2 } as const;
+
+export const canBe = ({ rate, off }: Rate): boolean =>
+  rate >= rateLimits.least && rate <= rateLimits.most && off >= 0 && Number.isFinite(off);
+
 /** Scatter of one maker's jobs that is usual, as a share. */
 const USUAL = 0.1;
 /** What is believed before any job, about the table's own rate; a judgement, no published value. */
@@ -79,7 +85,7 @@ export function learnt(table: number, rates: readonly Rate[]): Learnt | null {
   const next = nextOf(beliefAfter(table, rates));
   return {
     median: Math.exp(next.location),
-    spread: spreadOf(next),
+    spread: Math.min(rateLimits.widest, spreadOf(next)),
     low: Math.exp(quantileOf(next, 0.05)),
     high: Math.exp(quantileOf(next, 0.95)),
     jobs: rates.length,

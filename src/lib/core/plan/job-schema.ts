@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { rateLimits } from '../learn/bite-rate.ts';
 import { attachments, hangers, uses, waters } from '../cell/setup.ts';
 import { atomicWeights } from '../facts/elements.ts';
 import { resistKinds, resistNames, supplyKinds } from '../facts/supplies.ts';
@@ -102,9 +103,9 @@ const place = v.strictObject({
 const bench = v.strictObject({
   biteRate: v.strictObject({
     /** of what Faraday's law gives */
-    median: v.pipe(v.number(), v.minValue(0.05), v.maxValue(3)),
+    median: v.pipe(v.number(), v.minValue(rateLimits.least), v.maxValue(rateLimits.most)),
     /** of its logarithm, one standard deviation */
-    spread: v.pipe(v.number(), v.minValue(0.001), v.maxValue(2)),
+    spread: v.pipe(v.number(), v.minValue(0.001), v.maxValue(rateLimits.widest)),
     jobs: v.pipe(v.number(), v.integer(), v.minValue(1)),
   }),
 });
