@@ -7,8 +7,7 @@ import type { Anion } from '../core/facts/salts/salt-facts.ts';
 import { findBoughtSalt } from '../core/facts/salts.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import type { JobRecord } from '../notebook/records.ts';
-import type { ProcedureContext } from '../procedure/machine.ts';
-import { soFar } from './run-log.ts';
+import { runsIn, soFar } from './run-log.ts';
 
 /** A jeweller's scale and a depth gauge, one standard deviation: g and μm. */
 const SCALE = 0.01;
@@ -33,8 +32,7 @@ export function rateOf(record: JobRecord): Rate | null {
   const plan = record.planAtStart as Plan | null;
   const { result, id } = record;
   if (!plan || !result) return null;
-  const stored = record.snapshot as { readonly context?: Partial<ProcedureContext> } | null;
-  const so = soFar(record, stored?.context?.runs ?? [], plan, record.updatedAt);
+  const so = soFar(record, runsIn(record), plan, record.updatedAt);
   if (!so.target?.countsCharge || so.chargeAh <= 0) return null;
   if (so.leastChargeAh < (1 - IN_DOUBT) * so.chargeAh) return null;
   const planned = plan.figures.depth?.working.inputs.find((input) => input.id === 'yield')?.value;

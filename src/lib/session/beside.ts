@@ -6,8 +6,7 @@ import type { Figure } from '../core/units/figure.ts';
 import type { JobRecord, Result } from '../notebook/records.ts';
 import { foundationOf } from '../procedure/foundation.ts';
 import type { Change } from '../procedure/freshness.ts';
-import type { ProcedureContext } from '../procedure/machine.ts';
-import { soFar } from './run-log.ts';
+import { runsIn, soFar } from './run-log.ts';
 import type { SoFar } from './run-log.ts';
 
 const MINUTE = 60_000;
@@ -44,10 +43,7 @@ export interface Row {
 export function earlierOf(record: JobRecord | null): Earlier | null {
   if (record === null || record.planAtStart === null) return null;
   const plan = record.planAtStart as Plan;
-  // from another browser's file it may come without one, or with an older one
-  const stored = record.snapshot as { readonly context?: Partial<ProcedureContext> } | null;
-  const runs = stored?.context?.runs ?? [];
-  const so = soFar(record, runs, plan, record.updatedAt);
+  const so = soFar(record, runsIn(record), plan, record.updatedAt);
   return { title: record.draft['title'] ?? '', plan, next: nextTime(plan, record.result, so) };
 }
 

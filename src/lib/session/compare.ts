@@ -2,12 +2,11 @@ import type { Plan } from '../core/plan/plan.ts';
 import { isUnreadable } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
 import type { JobRecord } from '../notebook/records.ts';
-import type { ProcedureContext } from '../procedure/machine.ts';
 import type { Planner } from '../work/planner.ts';
 import { filledDraft, jobFileOf } from './job-file.ts';
 import type { Draft } from './draft.ts';
 import { stretchesOf } from './revise.ts';
-import { soFar } from './run-log.ts';
+import { runsIn, soFar } from './run-log.ts';
 
 const MINUTE = 60_000;
 
@@ -37,9 +36,8 @@ const plannedCurve = (amps: number, minutes: number): Curve => [
 /** One side of a comparison. @param plan of a job that has not run, worked out now */
 export function sideOf(record: JobRecord, plan: Plan): Side {
   const { id, draft, readings, result } = record;
-  const stored = record.snapshot as { readonly context?: Partial<ProcedureContext> } | null;
   const own = { id, title: draft['title'] ?? '', plan, gotUm: result?.depthUm ?? null };
-  const so = soFar(record, stored?.context?.runs ?? [], plan, record.updatedAt);
+  const so = soFar(record, runsIn(record), plan, record.updatedAt);
   if (so.on === 0 || !so.target) {
     const [amps, minutes, charge] = (['current', 'run_time', 'charge'] as const).map(
       (figure) => plan.figures[figure]?.value ?? 0,

@@ -1,6 +1,6 @@
 import type { Plan } from '../core/plan/plan.ts';
 import type { JobRecord, Reading } from '../notebook/records.ts';
-import type { Run } from '../procedure/machine.ts';
+import type { ProcedureContext, Run } from '../procedure/machine.ts';
 import { chargeSoFar, endOf, energised, stopAt } from './revise.ts';
 import type { Spread, Target } from './revise.ts';
 import { targetOf } from './target.ts';
@@ -55,6 +55,12 @@ export function earliestOff(run: Run, events: Events, readings: readonly Reading
     .map(timeOf)
     .filter((at) => at >= run.startedAt && at < stopped);
   return Math.max(run.startedAt, ...heard);
+}
+
+/** Runs as a record keeps them: none where it came without, or with another version's. */
+export function runsIn({ snapshot }: JobRecord): readonly Run[] {
+  const stored = snapshot as { readonly context?: Partial<ProcedureContext> } | null;
+  return stored?.context?.runs ?? [];
 }
 
 /** Runs with the moment of switching off that the maker remembers, where it differs. */
