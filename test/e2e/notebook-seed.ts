@@ -19,11 +19,15 @@ export const storedJob = (id: string, title: string, change: object = {}): objec
 });
 
 /** Puts values into a store of the notebook past the app, once the app has made it. */
-async function put(page: Page, store: 'jobs' | 'baths', records: readonly object[]): Promise<void> {
+async function put(
+  page: Page,
+  store: 'jobs' | 'baths' | 'photos',
+  records: readonly object[],
+): Promise<void> {
   await page.evaluate(
     ({ name, values }) =>
       new Promise<void>((done, failed) => {
-        const opening = indexedDB.open('etchwright', 1);
+        const opening = indexedDB.open('etchwright');
         opening.onerror = () => {
           failed(new Error('the notebook does not open'));
         };

@@ -31,7 +31,7 @@ test('one file carries the notebook to another browser, and a second time adds n
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save as a file' }).first().click(),
   ]);
-  expect(saved.suggestedFilename()).toMatch(/^etchwright-notebook-\d{4}-\d{2}-\d{2}\.json$/);
+  expect(saved.suggestedFilename()).toMatch(/^etchwright-notebook-\d{4}-\d{2}-\d{2}\.txt$/);
   await expect(page.getByText(/^Saved 3 jobs and 0 baths/)).toBeVisible();
   const text = await readFile(await saved.path(), 'utf8');
 
@@ -96,6 +96,6 @@ test('a bad file says what was found and what was expected', async ({ page }) =>
   await expectAccessible(page);
   await take(page, '{"etchwright":1}');
   await expect(page.getByRole('alert')).toHaveText(
-    'Not taken. Found: a job file or a printed plan. Expected: a notebook file of Etchwright, version 1.',
+    'Not taken. Found: a job file or a printed plan. Expected: a notebook file of Etchwright, version 1 to 2.',
   );
 });

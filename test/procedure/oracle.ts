@@ -40,6 +40,7 @@ export class Oracle {
       });
     }
     if (event.type === 'job.restored' && path !== 'etch.stopping') this.#stops += 1;
+    if (event.type === 'job.restored' && event.isTakenIn === true) this.#seen.clear();
     if (event.type === 'stop.pressed' && path === 'etch.running') this.#stops += 1;
     if (event.type === 'bite.again' && path === 'neutralise.rinsing') {
       this.#stops += 1;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { checks, checksOf, holdIds } from '../../src/lib/procedure/checks.ts';
 import type { Check } from '../../src/lib/procedure/checks.ts';
-import { KEEPS, changesSince, freshnessOf } from '../../src/lib/procedure/freshness.ts';
+import { KEEPS, changesSince, doesHoldStand, freshnessOf } from '../../src/lib/procedure/freshness.ts';
 import type { Foundation } from '../../src/lib/procedure/foundation.ts';
 import { amount, patched, pendant } from '../fixtures/jobs.ts';
 import { clear, foundationFor, foundations, pathOf, start, step, toRunning } from './bench.ts';
@@ -115,6 +115,22 @@ describe('under power', () => {
   test('a page that comes back asks whether the supply is off', () => {
     expect(pathOf(step(toRunning(plan), { type: 'job.restored', at: 9_000 }))).toBe('etch.stopping');
   });
+});
+
+test('what a file says was checked counts for nothing: power needs every look again', () => {
+  const ready = toRunning(plan);
+  for (const from of [ready, step(ready, { type: 'stop.pressed', at: 2_000 })]) {
+    const opened = step(from, { type: 'job.restored', at: 9_000, isTakenIn: true });
+    expect(pathOf(opened)).toBe('etch.stopping');
+    expect(opened.context.answers).toEqual({});
+    const off = step(opened, { type: 'meter.read', reading: 'zero', at: 9_500 });
+    const again = step(off, { type: 'depth.judged', verdict: 'deeper', at: 9_600 });
+    expect(doesHoldStand('mixing', again.context)).toBe(false);
+    expect(pathOf(step(again, { type: 'start.pressed', at: 9_600 }))).toBe('etch.hold');
+  }
+  // the same record, not from a file, still knows its mixed bath
+  const own = step(ready, { type: 'job.restored', at: 9_000 });
+  expect(doesHoldStand('mixing', own.context)).toBe(true);
 });
 
 test('a run of an older procedure opens at the question whether the supply is off, and nowhere else leads out', () => {

@@ -35,7 +35,8 @@ function nextEvent(snapshot: Snapshot, at: number, random: () => number): Proced
   const path = pathOf(snapshot);
   const dice = random();
   if (dice < 0.03) return { type: 'plan.changed', foundation: pick(foundations) };
-  if (dice < 0.045) return { type: 'job.restored', at };
+  if (dice < 0.04) return { type: 'job.restored', at };
+  if (dice < 0.045) return { type: 'job.restored', at, isTakenIn: true };
   if (dice < 0.05) return { type: 'job.restored', at, poweredSince: at - 60_000 };
   if (dice < 0.07) return { type: 'step.chosen', step: pick(stepIds) };
   if (dice < 0.09)

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { beliefAfter, learnt } from '../../src/lib/core/learn/bite-rate.ts';
-import type { Rate } from '../../src/lib/core/learn/bite-rate.ts';
+import type { Rate } from '../../src/lib/core/learn/rate.ts';
 import { meanOf, nextOf, quantileOf, updated } from '../../src/lib/core/learn/mean.ts';
 import type { Expectation } from '../../src/lib/core/learn/mean.ts';
 import { studentBelow } from '../../src/lib/core/learn/student.ts';

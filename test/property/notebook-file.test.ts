@@ -1,14 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { notebookFile } from '../../src/lib/notebook/export.ts';
 import { dryRun, isBadFile } from '../../src/lib/notebook/import.ts';
 import { toWrite } from '../../src/lib/notebook/import-choices.ts';
+import { photoId } from '../../src/lib/notebook/photo-store.ts';
+import type { StoredPhoto } from '../../src/lib/notebook/photo-store.ts';
+import { photosIn } from '../../src/lib/notebook/read-file.ts';
 import type { Everything } from '../../src/lib/notebook/store.ts';
+import { linesFor, nothing, ownOf, picture, wholeFile } from '../unit/notebook/in-memory.ts';
 import { aBath, aJob, somePreferences } from '../unit/notebook/records-for-test.ts';
 import { chunk } from './runs.ts';
 import { uniforms } from '../fixtures/simulated-runs.ts';
 
-const nothing: Everything = { jobs: [], baths: [], preferences: undefined };
 const number = fc.double({ noNaN: true, noDefaultInfinity: true, min: -1e6, max: 1e6 }).map((one) => one + 0);
 const maybe = fc.option(number, { nil: null });
 const time = fc.integer({ min: 0, max: 2e12 });
@@ -46,8 +48,17 @@ const job = fc
   );
 
 const notebook = fc
-  .record({ jobs: fc.array(job, { maxLength: 6 }), baths: fc.nat(4), prefers: fc.boolean() })
-  .map(({ jobs, baths, prefers }): Everything => ({
+  .record({
+    jobs: fc.array(job, { maxLength: 6 }),
+    baths: fc.nat(4),
+    prefers: fc.boolean(),
+    pictures: fc.array(fc.uint8Array({ maxLength: 300 }), { maxLength: 3 }),
+  })
+  .map(({ jobs, baths, prefers, pictures }): Everything & { photos: readonly StoredPhoto[] } => ({
+    photos: pictures.map((rest, n) => {
+      const bytes = picture(n, ...rest);
+      return { id: photoId(bytes), bytes };
+    }),
     jobs: jobs.map((make, n) => make(`job ${String(n)}`)),
     baths: Array.from({ length: baths }, (_, n) => aBath(`bath ${String(n)}`)),
     preferences: prefers ? somePreferences : undefined,
@@ -56,58 +67,101 @@ const notebook = fc
 /** As JSON has it: a minus before nothing is lost there. */
 const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value ?? null));
 
-test('saved, wiped and taken in again a notebook is what it was: 300 random ones', () => {
-  fc.assert(
-    fc.property(notebook, (own) => {
-      const text = notebookFile(own, '0.1.0', 5);
-      const run = dryRun(text, text.length, nothing);
+test('saved, wiped and taken in again a notebook is what it was, pictures included: 300 random ones', async () => {
+  await fc.assert(
+    fc.asyncProperty(notebook, async (own) => {
+      const lines = await linesFor(own);
+      const run = await dryRun(lines, ownOf());
       if (isBadFile(run)) throw new Error(run.found);
       const written = toWrite(run, { jobs: 'both', baths: 'both', preferences: 'theirs' }, () => 'new');
       expect(plain(written.jobs)).toEqual(plain(own.jobs));
       expect(plain(written.baths)).toEqual(plain(own.baths));
       expect(plain(written.preferences)).toEqual(plain(own.preferences));
+      const photos: StoredPhoto[] = [];
+      for await (const photo of photosIn(lines, run.photos.fresh)) photos.push(photo);
+      expect(photos).toEqual(own.photos);
       // a second time adds nothing
-      const again = dryRun(text, text.length, own);
-      expect(isBadFile(again) ? null : [again.jobs.fresh, again.jobs.conflicts, again.baths.fresh]).toEqual([
-        [],
-        [],
-        [],
-      ]);
+      const again = await dryRun(
+        lines,
+        ownOf(
+          own,
+          photos.map(({ id }) => id),
+        ),
+      );
+      if (isBadFile(again)) throw new Error(again.found);
+      expect(toWrite(again, { jobs: 'both', baths: 'both', preferences: 'theirs' }, () => 'new')).toEqual({
+        ...nothing,
+        takenIn: [],
+      });
+      expect(again.photos.fresh.size).toBe(0);
     }),
     chunk(300),
   );
 });
 
+/** A text with a few letters lost, added, turned or cut off. */
+function spoil(text: string, random: () => number): string {
+  const letters = '{}[]",:0123456789.-etchwrigNulfa \\\u0000\ud800é\n';
+  const upTo = (most: number): number => Math.floor(random() * most);
+  let spoilt = text;
+  for (let edits = 1 + upTo(3); edits > 0; edits -= 1) {
+    const at = upTo(spoilt.length);
+    const letter = letters[upTo(letters.length)] ?? '';
+    const [before, after] = [spoilt.slice(0, at), spoilt.slice(at)];
+    spoilt = [
+      before + after.slice(1 + upTo(40)),
+      before + letter + after,
+      before + letter + after.slice(1),
+      before,
+    ][upTo(4)] as string;
+  }
+  return spoilt;
+}
+
 describe('a hundred thousand spoilt files', () => {
-  const text = notebookFile(
-    { jobs: [aJob('a'), aJob('b')], baths: [aBath('x')], preferences: somePreferences },
-    '0.1.0',
-    5,
-  );
+  const bytes = picture(1, 2, 3);
+  const saved = linesFor({
+    jobs: [aJob('a'), aJob('b')],
+    baths: [aBath('x')],
+    preferences: somePreferences,
+    photos: [{ id: photoId(bytes), bytes }],
+  });
   const own: Everything = { jobs: [aJob('a')], baths: [], preferences: undefined };
   const before = JSON.stringify(own);
-  const letters = '{}[]",:0123456789.-etchwrigNulfa \\\u0000\ud800é';
-  test('each is refused once, clearly, or read as it is; nothing here is touched', () => {
+
+  test('are refused once each, clearly, and nothing here is touched', async () => {
+    const text = (await saved).join('\n');
     const random = uniforms(2026);
-    const upTo = (most: number): number => Math.floor(random() * most);
-    let refused = 0;
+    let [refused, unharmed] = [0, 0];
     for (let n = 0; n < 100_000; n += 1) {
-      let spoilt = text;
-      for (let edits = 1 + upTo(3); edits > 0; edits -= 1) {
-        const at = upTo(spoilt.length);
-        const kind = upTo(4);
-        const letter = letters[upTo(letters.length)] ?? '';
-        if (kind === 0) spoilt = spoilt.slice(0, at) + spoilt.slice(at + 1 + upTo(40));
-        else if (kind === 1) spoilt = spoilt.slice(0, at) + letter + spoilt.slice(at);
-        else if (kind === 2) spoilt = spoilt.slice(0, at) + letter + spoilt.slice(at + 1);
-        else spoilt = spoilt.slice(0, at);
-      }
-      const run = dryRun(spoilt, spoilt.length, own);
-      if (!isBadFile(run)) continue;
-      refused += 1;
-      if (run.found === '' || run.expected === '') throw new Error(`no reason given for ${spoilt}`);
+      const spoilt = spoil(text, random);
+      const run = await dryRun(spoilt.split('\n'), ownOf(own));
+      if (isBadFile(run)) {
+        refused += 1;
+        if (run.found === '' || run.expected === '') throw new Error(`no reason given for ${spoilt}`);
+      } else if (spoilt.trimEnd() === text) unharmed += 1;
+      else throw new Error(`taken, though spoilt: ${spoilt}`);
     }
-    expect(refused).toBeGreaterThan(50_000);
+    // a letter may be put where it stood before, and a line may be ended twice
+    expect(refused + unharmed).toBe(100_000);
+    expect(refused).toBeGreaterThan(99_000);
     expect(JSON.stringify(own)).toBe(before);
   }, 120_000);
+  test('of the first version are refused, or read as they are', async () => {
+    const text = wholeFile({
+      jobs: [aJob('a'), aJob('b')],
+      baths: [aBath('x')],
+      preferences: somePreferences,
+    });
+    const random = uniforms(7);
+    let refused = 0;
+    for (let n = 0; n < 10_000; n += 1) {
+      const run = await dryRun(spoil(text, random).split('\n'), ownOf(own));
+      if (!isBadFile(run)) continue;
+      refused += 1;
+      if (run.found === '' || run.expected === '') throw new Error('no reason given');
+    }
+    expect(refused).toBeGreaterThan(5_000);
+    expect(JSON.stringify(own)).toBe(before);
+  });
 });

@@ -1,16 +1,43 @@
-import type { Everything } from './store.ts';
+import { fileVersion, lineOf } from './file-format.ts';
+import { toBase64 } from './photo-store.ts';
+import type { StoredPhoto } from './photo-store.ts';
 
-/** Format of the one file that holds a whole notebook. */
-export const fileVersion = 1;
+type Some<T> = AsyncIterable<T> | Iterable<T>;
 
-/** The whole notebook as one file's text: every record as stored, those that cannot be read included. */
-export function notebookFile(all: Everything, appVersion: string, savedAt: number): string {
-  const { jobs, baths, preferences = null } = all;
-  return JSON.stringify({ etchwrightNotebook: fileVersion, appVersion, savedAt, jobs, baths, preferences });
+/** What goes into a file: every record as stored, those that cannot be read included. */
+export interface Sources {
+  readonly jobs: Some<unknown>;
+  readonly baths: Some<unknown>;
+  readonly preferences: unknown;
+  readonly photos: Some<StoredPhoto>;
+}
+
+/** The whole notebook, line by line. */
+export async function* notebookLines(
+  { jobs, baths, preferences, photos }: Sources,
+  appVersion: string,
+  savedAt: number,
+): AsyncGenerator<string, void> {
+  yield lineOf('head', { etchwrightNotebook: fileVersion, appVersion, savedAt });
+  const counts = { jobs: 0, baths: 0, photos: 0 };
+  for await (const job of jobs) {
+    counts.jobs += 1;
+    yield lineOf('job', job);
+  }
+  for await (const bath of baths) {
+    counts.baths += 1;
+    yield lineOf('bath', bath);
+  }
+  if (preferences !== undefined && preferences !== null) yield lineOf('preferences', preferences);
+  for await (const { id, bytes } of photos) {
+    counts.photos += 1;
+    yield lineOf('photo', { id, base64: toBase64(bytes) });
+  }
+  yield lineOf('end', counts);
 }
 
 const two = (n: number): string => String(n).padStart(2, '0');
 
-/** The file's name, by the maker's own calendar. */
+/** The file's name, by the maker's own calendar. Text, so that every phone can share it. */
 export const notebookFileName = (day: Date): string =>
-  `etchwright-notebook-${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}.json`;
+  `etchwright-notebook-${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}.txt`;

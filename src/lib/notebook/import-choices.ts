@@ -74,5 +74,10 @@ export function toWrite(run: DryRun, choices: Choices, newId: () => string): Eve
   const [pair] = run.preferences.conflicts;
   const preferences =
     run.preferences.fresh[0] ?? (pair && choices.preferences === 'theirs' ? pair.theirs : undefined);
-  return { jobs: [...jobs, ...run.rawJobs], baths: [...baths, ...run.rawBaths], preferences };
+  return {
+    jobs: [...jobs, ...run.rawJobs],
+    baths: [...baths, ...run.rawBaths],
+    preferences,
+    takenIn: jobs.map(({ id }) => id),
+  };
 }

@@ -20,9 +20,22 @@ const result = v.object({
   /** mean of its points */
   depthUm: v.nullable(v.number()),
   depthPointsUm: v.optional(v.array(v.number())),
+  /** what it was measured with: a gauge, or a witness tab snapped through */
+  depthBy: v.optional(text),
   massBeforeG: v.nullable(v.number()),
   massAfterG: v.nullable(v.number()),
+  /** judged by eye, by question: id of the answer */
+  seen: v.optional(v.record(text, text)),
   note: text,
+});
+
+/** A picture of a job; its content is kept apart, under the same id. */
+const photo = v.object({
+  /** SHA-256 of its content */
+  id: text,
+  /** masked, stripped or finished */
+  shows: text,
+  at: time,
 });
 
 export const jobRecord = v.object({
@@ -43,6 +56,7 @@ export const jobRecord = v.object({
   planAtStart: v.nullable(v.unknown()),
   readings: v.array(reading),
   result: v.nullable(result),
+  photos: v.optional(v.array(photo)),
   /** when the supply went off, by the run's start, where the maker knows better than the clock of the page */
   switchedOff: v.optional(v.record(text, time)),
   /** id of the job that this one started from */
@@ -52,6 +66,7 @@ export const jobRecord = v.object({
 export type JobRecord = v.InferOutput<typeof jobRecord>;
 export type Reading = v.InferOutput<typeof reading>;
 export type Result = v.InferOutput<typeof result>;
+export type Photo = v.InferOutput<typeof photo>;
 
 /** Shape of a stored bath. */
 export const bathVersion = 2;

@@ -1,15 +1,18 @@
 import { openDB } from 'idb';
-import type { DBSchema, IDBPDatabase } from 'idb';
+import type { IDBPDatabase } from 'idb';
 import * as v from 'valibot';
+import { derivedFrom, derivedKinds } from './derived.ts';
+import type { DerivedKind, DerivedShape } from './derived.ts';
 import { migrate, sequences } from './migrations.ts';
 import type { Sequence } from './migrations.ts';
+import type { StoredPhoto } from './photo-store.ts';
 import { bathRecord, jobRecord } from './records.ts';
 import type { BathRecord, JobRecord, UnreadableRecord } from './records.ts';
 
-interface Shape extends DBSchema {
-  jobs: { key: string; value: unknown };
+interface Shape extends DerivedShape {
   baths: { key: string; value: unknown };
   meta: { key: string; value: unknown };
+  photos: { key: string; value: StoredPhoto };
 }
 
 /** `relaxed` for typing; `strict` waits for the disk: start, stop, hold answers, import. */
@@ -20,11 +23,13 @@ export interface Kept<T> {
   readonly unreadable: readonly UnreadableRecord[];
 }
 
-/** The notebook as stored, record by record. */
+/** Records to write together. */
 export interface Everything {
   readonly jobs: readonly unknown[];
   readonly baths: readonly unknown[];
   readonly preferences: unknown;
+  /** ids of jobs that come from a file: what they say was checked, nobody has checked here */
+  readonly takenIn?: readonly string[];
 }
 
 /** The notebook of this browser. A write resolves once the transaction has completed, never before. */
@@ -37,15 +42,31 @@ export interface Notebook {
   saveBath(record: BathRecord): Promise<void>;
   meta(key: string): Promise<unknown>;
   saveMeta(key: string, value: unknown): Promise<void>;
-  /** everything as stored, for export: what cannot be read included */
-  everything(): Promise<Everything>;
+  /** one short fact for each job, by its id: from what is kept beside the jobs where that can be */
+  derived<T>(kind: DerivedKind, make: (raw: unknown) => T, by: string): Promise<ReadonlyMap<string, T>>;
+  /** records as stored, what cannot be read included; read a few at a time */
+  stored(of: 'jobs' | 'baths'): AsyncGenerator<unknown, void>;
+  /** one record as stored */
+  raw(of: 'jobs' | 'baths', id: string): Promise<unknown>;
   /** writes all or nothing; preferences only when there are any */
   saveAll(all: Everything): Promise<void>;
+  /** once the procedure has been told, and that is on the disk */
+  forgetTakenIn(id: string): Promise<void>;
+  photo(id: string): Promise<StoredPhoto | null>;
+  /** in a transaction of its own: no picture can make a text fail */
+  savePhoto(photo: StoredPhoto): Promise<void>;
+  deletePhoto(id: string): Promise<void>;
+  photoIds(): Promise<readonly string[]>;
   close(): void;
 }
 
 /** Where what is asked once and kept is found among the meta values. */
 export const PREFERENCES = 'preferences';
+/** Ids of jobs that a file brought and that nobody has opened yet. */
+export const TAKEN_IN = 'taken-in';
+
+export const idsIn = (stored: unknown): readonly string[] =>
+  Array.isArray(stored) ? stored.filter((id) => typeof id === 'string') : [];
 
 export const idOf = (raw: unknown): string =>
   typeof raw === 'object' && raw !== null && 'id' in raw && typeof raw.id === 'string' ? raw.id : '';
@@ -79,11 +100,15 @@ function sorted<T extends object>(read: readonly (T | UnreadableRecord)[]): Kept
 }
 
 const connect = (onStale: () => void): Promise<IDBPDatabase<Shape>> =>
-  openDB<Shape>('etchwright', 1, {
-    upgrade(db) {
-      db.createObjectStore('jobs', { keyPath: 'id' });
-      db.createObjectStore('baths', { keyPath: 'id' });
-      db.createObjectStore('meta');
+  openDB<Shape>('etchwright', 2, {
+    upgrade(db, from) {
+      if (from < 1) {
+        db.createObjectStore('jobs', { keyPath: 'id' });
+        db.createObjectStore('baths', { keyPath: 'id' });
+        db.createObjectStore('meta');
+      }
+      db.createObjectStore('photos', { keyPath: 'id' });
+      db.createObjectStore('derived');
     },
     // a newer version waits in another tab: let go, this page asks to be loaded again
     blocking: (_current, _blocked, event) => {
@@ -92,39 +117,76 @@ const connect = (onStale: () => void): Promise<IDBPDatabase<Shape>> =>
     },
   });
 
+/** Records read at once: a whole notebook in memory would be too much for a phone. */
+const BATCH = 100;
+
+async function* batches(db: IDBPDatabase<Shape>, of: 'jobs' | 'baths'): AsyncGenerator<unknown, void> {
+  let after: IDBKeyRange | null = null;
+  for (;;) {
+    const keys: string[] = await db.getAllKeys(of, after, BATCH);
+    const last = keys.at(-1);
+    if (last === undefined) return;
+    yield* await db.getAll(of, IDBKeyRange.bound(keys[0], last));
+    after = IDBKeyRange.lowerBound(last, true);
+  }
+}
+
 /** @throws DOMException when the browser gives no storage, as in some private windows */
 export async function openNotebook(onStale: () => void = () => undefined): Promise<Notebook> {
   const db = await connect(onStale);
-  const put = async (store: 'jobs' | 'baths', record: object, durability: Durability): Promise<void> => {
-    const transaction = db.transaction(store, 'readwrite', { durability });
-    await transaction.store.put(record);
-    await transaction.done;
-  };
+  /** what was derived from a job goes with it */
+  const forget = (store: { delete: (key: [string, string]) => Promise<void> }, id: string) =>
+    Promise.all(derivedKinds.map((kind) => store.delete([kind, id])));
   return {
     jobs: async () => sorted((await db.getAll('jobs')).map(readJob)),
     job: async (id) => {
       const raw = await db.get('jobs', id);
       return raw === undefined ? null : readJob(raw);
     },
-    saveJob: (record, durability) => put('jobs', record, durability),
-    deleteJob: (id) => db.delete('jobs', id),
+    saveJob: async (record, durability) => {
+      const transaction = db.transaction(['jobs', 'derived'], 'readwrite', { durability });
+      await Promise.all([
+        transaction.objectStore('jobs').put(record),
+        forget(transaction.objectStore('derived'), record.id),
+        transaction.done,
+      ]);
+    },
+    deleteJob: async (id) => {
+      const transaction = db.transaction(['jobs', 'derived'], 'readwrite');
+      await Promise.all([
+        transaction.objectStore('jobs').delete(id),
+        forget(transaction.objectStore('derived'), id),
+        transaction.done,
+      ]);
+    },
     baths: async () => sorted((await db.getAll('baths')).map(readBath)),
-    saveBath: (record) => put('baths', record, 'strict'),
+    saveBath: async (record) => {
+      const transaction = db.transaction('baths', 'readwrite', { durability: 'strict' });
+      await Promise.all([transaction.store.put(record), transaction.done]);
+    },
     meta: (key) => db.get('meta', key),
     saveMeta: async (key, value) => {
       await db.put('meta', value, key);
     },
-    everything: async () => ({
-      jobs: await db.getAll('jobs'),
-      baths: await db.getAll('baths'),
-      preferences: await db.get('meta', PREFERENCES),
-    }),
-    saveAll: async ({ jobs, baths, preferences }) => {
-      const transaction = db.transaction(['jobs', 'baths', 'meta'], 'readwrite', { durability: 'strict' });
+    derived: (kind, make, by) => derivedFrom(db as unknown as IDBPDatabase<DerivedShape>, kind, make, by),
+    stored: (of) => batches(db, of),
+    raw: (of, id) => db.get(of, id),
+    saveAll: async ({ jobs, baths, preferences, takenIn }) => {
+      const transaction = db.transaction(['jobs', 'baths', 'meta', 'derived'], 'readwrite', {
+        durability: 'strict',
+      });
       try {
-        for (const job of jobs) await transaction.objectStore('jobs').put(job);
+        for (const job of jobs) {
+          await transaction.objectStore('jobs').put(job);
+          await forget(transaction.objectStore('derived'), idOf(job));
+        }
         for (const bath of baths) await transaction.objectStore('baths').put(bath);
-        if (preferences !== undefined) await transaction.objectStore('meta').put(preferences, PREFERENCES);
+        const meta = transaction.objectStore('meta');
+        if (preferences !== undefined) await meta.put(preferences, PREFERENCES);
+        if (takenIn) {
+          const before = idsIn(await meta.get(TAKEN_IN));
+          await meta.put([...new Set([...before, ...takenIn])], TAKEN_IN);
+        }
         await transaction.done;
       } catch (error) {
         // a value that cannot be stored is refused at once, and what came before it would go through
@@ -133,6 +195,23 @@ export async function openNotebook(onStale: () => void = () => undefined): Promi
         throw error;
       }
     },
+    forgetTakenIn: async (id) => {
+      const transaction = db.transaction('meta', 'readwrite');
+      const before = idsIn(await transaction.store.get(TAKEN_IN));
+      if (before.includes(id)) {
+        await transaction.store.put(
+          before.filter((other) => other !== id),
+          TAKEN_IN,
+        );
+      }
+      await transaction.done;
+    },
+    photo: async (id) => (await db.get('photos', id)) ?? null,
+    savePhoto: async (photo) => {
+      await db.put('photos', photo);
+    },
+    deletePhoto: (id) => db.delete('photos', id),
+    photoIds: () => db.getAllKeys('photos'),
     close: () => {
       db.close();
     },

@@ -24,5 +24,13 @@ export type ProcedureEvent =
   | { readonly type: 'meter.read'; readonly reading: MeterReading; readonly at: number }
   | { readonly type: 'depth.judged'; readonly verdict: DepthVerdict; readonly at: number }
   | { readonly type: 'bite.again'; readonly at: number }
-  /** `poweredSince`: its snapshot cannot be read any more, and its events tell of a run that nobody ended */
-  | { readonly type: 'job.restored'; readonly at: number; readonly poweredSince?: number };
+  /**
+   * `poweredSince`: its snapshot cannot be read any more, and its events tell of a run that nobody ended;
+   * `isTakenIn`: it comes from a file, and nobody has checked anything here
+   */
+  | {
+      readonly type: 'job.restored';
+      readonly at: number;
+      readonly poweredSince?: number;
+      readonly isTakenIn?: boolean;
+    };

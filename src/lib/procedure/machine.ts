@@ -87,6 +87,10 @@ const machineSetup = setup({
       return { seq, answers: { ...context.answers, [check]: { value, fingerprint, at, seq } } };
     }),
     spendCritical: assign(({ context }) => ({ spent: context.seq })),
+    // what a file says was checked counts for nothing
+    forgetForeign: assign(({ event }) =>
+      event.type === 'job.restored' && event.isTakenIn === true ? { answers: {} } : {},
+    ),
     beginRun: assign(({ context, event }) =>
       event.type === 'start.pressed'
         ? {
@@ -144,7 +148,7 @@ const choices = chooseStep.map(
 const atRest = {
   'check.answered': { actions: 'takeAnswer' },
   'plan.changed': { actions: 'takePlan' },
-  'job.restored': { actions: 'spendCritical' },
+  'job.restored': { actions: ['spendCritical', 'forgetForeign'] },
 } as const;
 
 /**
@@ -172,8 +176,8 @@ export const procedure = machineSetup.createMachine({
         'step.finished': 'electrodes',
         'step.chosen': choices,
         'job.restored': [
-          { guard: 'isLeftPowered', target: '#job.etch.stopping', actions: 'adoptRun' },
-          { actions: 'spendCritical' },
+          { guard: 'isLeftPowered', target: '#job.etch.stopping', actions: ['adoptRun', 'forgetForeign'] },
+          { actions: ['spendCritical', 'forgetForeign'] },
         ],
       },
     },
@@ -223,7 +227,10 @@ export const procedure = machineSetup.createMachine({
             'plan.changed': { actions: ['wantStop', 'takePlan'] },
             'stop.pressed': { target: 'stopping', actions: 'markStopped' },
             // a page that was gone cannot know what went on: only a look at the meter can tell
-            'job.restored': { target: 'stopping', actions: ['markStopped', 'spendCritical'] },
+            'job.restored': {
+              target: 'stopping',
+              actions: ['markStopped', 'spendCritical', 'forgetForeign'],
+            },
           },
         },
         stopping: {
@@ -232,7 +239,7 @@ export const procedure = machineSetup.createMachine({
           on: {
             'plan.changed': { actions: 'takePlan' },
             'stop.pressed': {},
-            'job.restored': {},
+            'job.restored': { actions: 'forgetForeign' },
             'meter.read': { guard: 'isZero', target: 'looking', actions: 'markOff' },
           },
         },

@@ -2,7 +2,7 @@ import { startPlanner } from '../work/planner.ts';
 import { procedureVersion } from '../procedure/machine.ts';
 import { recordVersion } from '../notebook/records.ts';
 import type { JobRecord } from '../notebook/records.ts';
-import { isUnreadable, openNotebook } from '../notebook/store.ts';
+import { idsIn, isUnreadable, openNotebook, TAKEN_IN } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
 import { earlierOf } from './beside.ts';
 import { ratesIn } from './bench-rates.ts';
@@ -12,6 +12,7 @@ import { JobSession } from './job-session.svelte.ts';
 import { newId } from './new-id.ts';
 import { paperOfRegion } from './paper-size.ts';
 import { preferredAnswers } from './preferences.ts';
+import { toldIn } from './told.ts';
 
 export const appVersion = __APP_VERSION__;
 
@@ -93,9 +94,11 @@ export async function openJob(
     now: () => Date.now(),
     mayWrite: pen.held,
     earlier: await earlierIn(book, record.copyOf),
-    rates: ratesIn((await book.jobs()).records, id),
+    rates: ratesIn(await toldIn(book), id),
+    isTakenIn: idsIn(await book.meta(TAKEN_IN)).includes(id),
   });
   await session.open();
+  if (pen.held) await book.forgetTakenIn(id);
   return { session, lost: pen.lost };
 }
 

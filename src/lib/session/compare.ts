@@ -7,6 +7,7 @@ import { filledDraft, jobFileOf } from './job-file.ts';
 import type { Draft } from './draft.ts';
 import { stretchesOf } from './revise.ts';
 import { runsIn, soFar } from './run-log.ts';
+import { toldIn } from './told.ts';
 
 const MINUTE = 60_000;
 
@@ -65,9 +66,9 @@ export interface Choosable {
 }
 
 export async function choosableIn(book: Notebook): Promise<readonly Choosable[]> {
-  const { records } = await book.jobs();
-  return records
-    .map(({ id, draft, updatedAt }) => ({ id, title: draft['title'] ?? '', touchedAt: updatedAt }))
+  const told = await toldIn(book);
+  return told
+    .map(({ id, title, touchedAt }) => ({ id, title, touchedAt }))
     .toSorted((a, b) => b.touchedAt - a.touchedAt);
 }
 

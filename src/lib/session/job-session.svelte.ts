@@ -4,7 +4,8 @@ import type { Fault } from '../core/plan/fault.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import type { StepId } from '../core/rules/rule.ts';
 import type { Durability, Notebook } from '../notebook/store.ts';
-import type { JobRecord, Reading, Result } from '../notebook/records.ts';
+import type { StoredPhoto } from '../notebook/photo-store.ts';
+import type { JobRecord, Photo, Reading, Result } from '../notebook/records.ts';
 import { checkNamed } from '../procedure/checks.ts';
 import { foundationOf } from '../procedure/foundation.ts';
 import type { Foundation } from '../procedure/foundation.ts';
@@ -18,11 +19,9 @@ import type { Files } from '../work/plan-draft.ts';
 import { mapBite } from '../work/mapper.ts';
 import type { MapReply } from '../work/map-bite.ts';
 import type { Planner } from '../work/planner.ts';
-import type { Learnt } from '../core/learn/bite-rate.ts';
-import type { Bench } from '../core/plan/job-input.ts';
-import { learntFor } from './bench-rates.ts';
 import type { BenchRates } from './bench-rates.ts';
-import { stripRateFor } from './strip.ts';
+import { benchIn, taughtFor } from './taught.ts';
+import type { Taught } from './taught.ts';
 import { viewOf } from './actor-view.svelte.ts';
 import { restBell, unlockBellSoon } from './alarm.ts';
 import { changed } from './design-follows.ts';
@@ -61,6 +60,8 @@ interface Parts {
   readonly mayWrite: boolean;
   /** the job that this one started from; null when it is gone, or never ran */
   readonly earlier: Earlier | null;
+  /** a file brought it, and nobody has opened it here yet */
+  readonly isTakenIn: boolean;
   /** what this bench's other jobs have taught */
   readonly rates: BenchRates;
 }
@@ -121,10 +122,15 @@ export class JobSession {
 
   /** Plans the stored draft and tells the procedure that it was away. */
   async open(): Promise<void> {
-    const at = this.#parts.now();
-    if (this.#poweredSince !== null)
-      this.#tell({ type: 'job.restored', at, poweredSince: this.#poweredSince });
-    else if (this.record.snapshot !== null) this.#tell({ type: 'job.restored', at });
+    const since = this.#poweredSince;
+    if (since !== null || this.record.snapshot !== null) {
+      this.#tell({
+        type: 'job.restored',
+        at: this.#parts.now(),
+        ...(since === null ? {} : { poweredSince: since }),
+        ...(this.#parts.isTakenIn ? { isTakenIn: true } : {}),
+      });
+    }
     await this.settle();
     await this.saved();
   }
@@ -163,34 +169,22 @@ export class JobSession {
   }
 
   get #files(): Files {
-    const bench = this.#benchIn();
+    const bench = benchIn(this.record, this.usesBench ? this.taught : null);
     return {
       typed: { ...jobFileOf(this.draft), ...bench },
       filled: { ...jobFileOf(filledDraft(this.draft)), ...bench },
     };
   }
 
-  /** What this bench has taught of the job's metal and salt, whether it is planned with or not; null before the first. */
-  get learnt(): Learnt | null {
-    const { strip, 'piece.metal': metal, 'bath.salt': salt } = this.draft;
-    return learntFor(this.#parts.rates, metal, salt, stripRateFor(strip, metal, salt));
+  /** What this bench has taught of the job's metal and salt, whether it is planned with or not. */
+  get taught(): Taught {
+    return taughtFor(this.#parts.rates, this.draft);
   }
 
   /** Plans with what the bench has taught, or with the tables alone. */
   async useBench(wanted: boolean): Promise<void> {
     this.usesBench = wanted;
     await this.settle();
-  }
-
-  /** A job that has begun keeps what it began with. */
-  #benchIn(): { bench?: Bench } {
-    // a plan of another version, or from any hand, may have another shape
-    const begun = this.record.planAtStart as { readonly job?: Partial<Plan['job']> } | null;
-    if (begun) return begun.job?.bench ? { bench: begun.job.bench } : {};
-    const { learnt } = this;
-    if (!learnt || !this.usesBench) return {};
-    const { median, spread, jobs } = learnt;
-    return { bench: { biteRate: { median, spread, jobs } } };
   }
 
   /** Other ways to the same depth; worked out when asked for, as each gap is a cell of its own. */
@@ -278,6 +272,22 @@ export class JobSession {
 
   setResult(result: Result): void {
     this.#keep({ result }, 'relaxed');
+  }
+
+  /** Keeps a picture in a store of its own; only then does the record name it. */
+  async addPhoto(photo: StoredPhoto, shows: string): Promise<void> {
+    await this.#parts.notebook.savePhoto(photo);
+    const others = (this.record.photos ?? []).filter(({ id }) => id !== photo.id);
+    this.setPhotos([...others, { id: photo.id, shows, at: this.now }]);
+  }
+
+  /** What is no longer named is kept until the notebook is next put in order, so that it can come back. */
+  setPhotos(photos: readonly Photo[]): void {
+    this.#keep({ photos: [...photos] }, 'strict');
+  }
+
+  photo(id: string): Promise<StoredPhoto | null> {
+    return this.#parts.notebook.photo(id);
   }
 
   /** The maker knows when the supply of a run went off. */

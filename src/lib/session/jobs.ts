@@ -1,9 +1,11 @@
+import { version } from '$app/environment';
 import { stepIds } from '../core/rules/rule.ts';
 import type { StepId } from '../core/rules/rule.ts';
 import { isPowered } from '../notebook/import-choices.ts';
-import type { JobRecord, UnreadableRecord } from '../notebook/records.ts';
-import { openNotebook } from '../notebook/store.ts';
+import type { JobRecord } from '../notebook/records.ts';
+import { idOf, isUnreadable, openNotebook, readJob } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
+import { photoIdsIn } from './photo-ids.ts';
 
 let opened: Promise<Notebook> | null = null;
 
@@ -35,9 +37,15 @@ export interface JobLine {
   readonly powered: boolean;
 }
 
+/** A record that cannot be read: kept as it is. */
+export interface Unread {
+  readonly id: string;
+  readonly why: string;
+}
+
 export interface JobsHere {
   readonly jobs: readonly JobLine[];
-  readonly unreadable: readonly UnreadableRecord[];
+  readonly unreadable: readonly Unread[];
 }
 
 /** Step that a stored procedure stands at; the first when it has never run. */
@@ -64,9 +72,41 @@ export const lineOf = (record: JobRecord): JobLine => ({
 export const inOrder = (lines: readonly JobLine[]): readonly JobLine[] =>
   lines.toSorted((a, b) => Number(b.powered) - Number(a.powered) || b.touchedAt - a.touchedAt);
 
+interface Listed {
+  readonly line: JobLine | Unread;
+  /** pictures that it shows */
+  readonly photos: readonly string[];
+}
+
+function listed(raw: unknown): Listed {
+  const record = readJob(raw);
+  const photos = photoIdsIn(raw);
+  return isUnreadable(record)
+    ? { line: { id: idOf(raw), why: record.why }, photos }
+    : { line: lineOf(record), photos };
+}
+
+const isUnread = (line: JobLine | Unread): line is Unread => 'why' in line;
+
+const listIn = async (book: Notebook): Promise<readonly Listed[]> => [
+  ...(await book.derived('line', listed, version)).values(),
+];
+
 export async function jobsHere(): Promise<JobsHere> {
-  const { records, unreadable } = await (await openShelf()).jobs();
-  return { jobs: inOrder(records.map(lineOf)), unreadable };
+  const lines = (await listIn(await openShelf())).map(({ line }) => line);
+  return {
+    jobs: inOrder(lines.filter((line): line is JobLine => !isUnread(line))),
+    unreadable: lines.filter(isUnread),
+  };
+}
+
+/** Deletes pictures that no job shows any more: those of jobs deleted since. */
+export async function dropLostPhotos(): Promise<void> {
+  const book = await openShelf();
+  const ids = await book.photoIds();
+  if (ids.length === 0) return;
+  const shown = new Set((await listIn(book)).flatMap(({ photos }) => photos));
+  for (const id of ids) if (!shown.has(id)) await book.deletePhoto(id);
 }
 
 /**

@@ -1,10 +1,13 @@
 import { learnt } from '../core/learn/bite-rate.ts';
-import type { Learnt, Way } from '../core/learn/bite-rate.ts';
-import { yieldPriors } from '../core/facts/electrode-facts.ts';
+import type { Learnt } from '../core/learn/bite-rate.ts';
+import { learntCell } from '../core/learn/cell-line.ts';
+import type { LearntCell } from '../core/learn/cell-line.ts';
+import type { Way } from '../core/learn/rate.ts';
+import { offsets, yieldPriors } from '../core/facts/electrode-facts.ts';
 import type { MetalFamily } from '../core/facts/metals.ts';
 import type { Anion } from '../core/facts/salts/salt-facts.ts';
-import type { JobRecord } from '../notebook/records.ts';
-import { ratesIn } from './bench-rates.ts';
+import { lentFor, ratesIn } from './bench-rates.ts';
+import type { Told } from './told.ts';
 
 /** Normal quantile of 95 %. */
 const Z95 = 1.645;
@@ -27,26 +30,29 @@ export interface Lesson {
   readonly anion: Anion;
   readonly table: { readonly median: number; readonly low: number; readonly high: number };
   readonly learnt: Learnt;
+  readonly cell: LearntCell | null;
   /** oldest first */
   readonly dots: readonly Dot[];
 }
 
 /** Everything that the bench has taught, most jobs first. */
-export function lessonsIn(records: readonly JobRecord[]): readonly Lesson[] {
-  const byId = new Map(records.map((record) => [record.id, record]));
-  return [...ratesIn(records, '')]
-    .flatMap(([, { family, anion, rates }]): Lesson[] => {
+export function lessonsIn(told: readonly Told[]): readonly Lesson[] {
+  const byId = new Map(told.map((one) => [one.id, one]));
+  const pairs = ratesIn(told, '');
+  return [...pairs.values()]
+    .flatMap(({ family, anion, rates, points }): Lesson[] => {
+      if (rates.length === 0) return [];
       const { median, spread } = yieldPriors[family][anion];
-      const taught = learnt(median.value, rates);
+      const taught = learnt(median.value, rates, lentFor(pairs, { family, anion }));
       if (!taught) return [];
       const dots = rates.map(({ id, rate, way }): Dot => {
-        const record = byId.get(id);
+        const from = byId.get(id);
         return {
           id,
           rate,
           way,
-          title: record?.draft['title'] ?? '',
-          at: record?.updatedAt ?? 0,
+          title: from?.title ?? '',
+          at: from?.touchedAt ?? 0,
           isDoubted: taught.doubted.includes(id),
         };
       });
@@ -60,6 +66,7 @@ export function lessonsIn(records: readonly JobRecord[]): readonly Lesson[] {
             high: median.value * Math.exp(Z95 * spread),
           },
           learnt: taught,
+          cell: learntCell(offsets[family][anion].spread, points),
           dots: dots.toSorted((a, b) => a.at - b.at),
         },
       ];

@@ -1,56 +1,101 @@
 import { newId } from './new-id.ts';
 import { jobsCsv, readingsCsv } from '../notebook/csv.ts';
-import { notebookFile, notebookFileName } from '../notebook/export.ts';
-import { dryRun, isBadFile, MOST_BYTES } from '../notebook/import.ts';
+import { notebookFileName, notebookLines } from '../notebook/export.ts';
+import { linesOf } from '../notebook/file-lines.ts';
+import { dryRun, isBadFile } from '../notebook/import.ts';
 import type { BadFile, DryRun } from '../notebook/import.ts';
 import { toWrite } from '../notebook/import-choices.ts';
 import type { Choices } from '../notebook/import-choices.ts';
-import type { UnreadableRecord } from '../notebook/records.ts';
+import type { StoredPhoto } from '../notebook/photo-store.ts';
+import { photosIn } from '../notebook/read-file.ts';
+import { PREFERENCES } from '../notebook/store.ts';
+import type { Notebook } from '../notebook/store.ts';
+import { photosMissing } from '../words/notebook.ts';
 import { openShelf } from './jobs.ts';
+import { photoIdsIn } from './photo-ids.ts';
 
 /** A file for the browser to hand to the maker. */
 export interface Download {
   readonly name: string;
-  readonly text: string;
-  /** how many records are in it */
-  readonly jobs: number;
-  readonly baths: number;
+  readonly content: Blob;
 }
 
-/** Everything in this browser as one file. */
-export async function wholeNotebook(now = new Date()): Promise<Download> {
-  const all = await (await openShelf()).everything();
-  return {
-    name: notebookFileName(now),
-    text: notebookFile(all, __APP_VERSION__, now.getTime()),
-    jobs: all.jobs.length,
-    baths: all.baths.length,
+/** A file larger than this is no notebook: a thousand jobs with their pictures are a tenth of it, bytes. */
+const MOST_BYTES = 2_000_000_000;
+/** Lines are put together before the browser is handed them, characters. */
+const CHUNK = 4_000_000;
+
+async function blobOf(lines: AsyncIterable<string>): Promise<Blob> {
+  const parts: Blob[] = [];
+  let some: string[] = [];
+  let length = 0;
+  const hand = (): void => {
+    parts.push(new Blob(some));
+    some = [];
+    length = 0;
   };
+  for await (const line of lines) {
+    some.push(line);
+    length += line.length;
+    if (length > CHUNK) hand();
+  }
+  hand();
+  return new Blob(parts, { type: 'text/plain' });
+}
+
+/** Pictures of jobs that have gone past, one at a time. */
+async function* photosOf(book: Notebook, wanted: ReadonlySet<string>): AsyncGenerator<StoredPhoto, void> {
+  for (const id of await book.photoIds()) {
+    const photo = wanted.has(id) ? await book.photo(id) : null;
+    if (photo) yield photo;
+  }
+}
+
+/** Everything in this browser as one file; pictures that no job shows any more stay behind. */
+export async function wholeNotebook(now = new Date()): Promise<Download & { jobs: number; baths: number }> {
+  const book = await openShelf();
+  const wanted = new Set<string>();
+  const counts = { jobs: 0, baths: 0 };
+  async function* counted(of: 'jobs' | 'baths'): AsyncGenerator<unknown, void> {
+    for await (const raw of book.stored(of)) {
+      counts[of] += 1;
+      for (const id of photoIdsIn(raw)) wanted.add(id);
+      yield raw;
+    }
+  }
+  const lines = notebookLines(
+    {
+      jobs: counted('jobs'),
+      baths: counted('baths'),
+      preferences: await book.meta(PREFERENCES),
+      photos: photosOf(book, wanted),
+    },
+    __APP_VERSION__,
+    now.getTime(),
+  );
+  return { name: notebookFileName(now), content: await blobOf(lines), ...counts };
 }
 
 /** One record that cannot be read, as it stands. */
-export const rawRecord = ({ id, raw }: UnreadableRecord): Download => ({
+export const rawRecord = async (id: string): Promise<Download> => ({
   name: `etchwright-record-${id.replace(/[^\w-]/g, '') || 'unnamed'}.json`,
-  text: JSON.stringify(raw, null, 2),
-  jobs: 1,
-  baths: 0,
+  content: new Blob([JSON.stringify(await (await openShelf()).raw('jobs', id), null, 2)], {
+    type: 'application/json',
+  }),
 });
 
 /** All jobs, or all their readings, as a table for a spreadsheet. */
 export async function notebookTable(which: 'jobs' | 'readings', now = new Date()): Promise<Download> {
   const { records } = await (await openShelf()).jobs();
   return {
-    name: notebookFileName(now).replace('notebook', which).replace('.json', '.csv'),
-    text: which === 'jobs' ? jobsCsv(records) : readingsCsv(records),
-    jobs: records.length,
-    baths: 0,
+    name: notebookFileName(now).replace('notebook', which).replace('.txt', '.csv'),
+    content: new Blob([which === 'jobs' ? jobsCsv(records) : readingsCsv(records)], { type: 'text/csv' }),
   };
 }
 
 /** Hands a file to the browser's downloads. */
-export function download({ name, text }: Download): void {
-  const type = name.endsWith('.csv') ? 'text/csv' : 'application/json';
-  const address = URL.createObjectURL(new Blob([text], { type }));
+export function download({ name, content }: Download): void {
+  const address = URL.createObjectURL(content);
   const link = document.createElement('a');
   link.href = address;
   link.download = name;
@@ -63,15 +108,39 @@ export function download({ name, text }: Download): void {
 
 /** Reads a file against the notebook here; nothing is written. */
 export async function tryFile(file: File): Promise<DryRun | BadFile> {
+  if (file.size > MOST_BYTES) {
+    return {
+      found: `a file of ${String(Math.ceil(file.size / 1e6))} MB`,
+      expected: `at most ${String(MOST_BYTES / 1e6)} MB`,
+    };
+  }
   const book = await openShelf();
-  // the size is judged before the content is read into memory
-  const text = file.size > 0 && file.size <= MOST_BYTES ? await file.text() : '';
-  return dryRun(text, file.size, await book.everything());
+  return dryRun(linesOf(file), {
+    raw: (of, id) => book.raw(of, id),
+    preferences: await book.meta(PREFERENCES),
+    photoIds: await book.photoIds(),
+  });
 }
 
-/** Writes what was chosen, all or nothing. */
-export async function takeFile(run: DryRun, choices: Choices): Promise<void> {
-  await (await openShelf()).saveAll(toWrite(run, choices, newId));
+/**
+ * Writes what was chosen: records all or nothing, then the pictures one by one.
+ * @param file the pictures are read from it again, so that they are never all in memory
+ * @returns why pictures are missing, though all records are in; null when nothing is
+ */
+export async function takeFile(run: DryRun, choices: Choices, file: File): Promise<string | null> {
+  const book = await openShelf();
+  await book.saveAll(toWrite(run, choices, newId));
+  let left = run.photos.fresh.size;
+  if (left === 0) return null;
+  try {
+    for await (const photo of photosIn(linesOf(file), run.photos.fresh)) {
+      await book.savePhoto(photo);
+      left -= 1;
+    }
+    return left === 0 ? null : photosMissing(left, '');
+  } catch (error) {
+    return photosMissing(left, error instanceof Error ? error.name : String(error));
+  }
 }
 
 /** What went wrong with the storage, in words. */

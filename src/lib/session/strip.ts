@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import { canBe } from '../core/learn/bite-rate.ts';
-import type { Rate } from '../core/learn/bite-rate.ts';
+import { canBe } from '../core/learn/rate.ts';
+import type { Rate } from '../core/learn/rate.ts';
 
 /** What a test strip told, as a draft keeps it: of which metal and salt, so that it is not taken for another. */
 const kept = v.object({

@@ -1,4 +1,5 @@
 import type { MetalFamily } from '../core/facts/metals.ts';
+import type { LearntCell } from '../core/learn/cell-line.ts';
 import { plain } from '../core/units/format.ts';
 import { withUnit } from './units.ts';
 
@@ -12,23 +13,32 @@ export const benchTexts = {
   repeatable: 'It takes you to be as repeatable as most; until eight jobs are in, it may promise too much.',
 } as const;
 
+interface TaughtRate {
+  readonly jobs: number;
+  /** of other metals and salts */
+  readonly lent: number;
+  readonly median: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+const jobsText = (jobs: number): string => `${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}`;
+
 /** "Your bench, 4 jobs: ..." */
-export function benchText(
-  {
-    jobs,
-    median,
-    low,
-    high,
-  }: {
-    readonly jobs: number;
-    readonly median: number;
-    readonly low: number;
-    readonly high: number;
-  },
-  isWithStrip = false,
-): string {
+export function benchText({ jobs, lent, median, low, high }: TaughtRate, isWithStrip = false): string {
   const percent = (share: number): string => plain(100 * share, 2);
-  return `Your bench, ${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}${isWithStrip ? ', one of them a test strip' : ''}: it takes ${withUnit(percent(median), '%')} of what the amp-hours could (${percent(low)} to ${percent(high)}).`;
+  const whose = jobs === 0 ? `${jobsText(lent)} with other metals or salts` : jobsText(jobs);
+  return `Your bench, ${whose}${isWithStrip ? ', one of them a test strip' : ''}: it takes ${withUnit(percent(median), '%')} of what the amp-hours could (${percent(low)} to ${percent(high)}).`;
+}
+
+/** What volts and amps have shown, against a clean cell. */
+export function cellText({ over, pivot, slope, points }: LearntCell): string {
+  const more = over - pivot * slope;
+  const offset =
+    Math.abs(more) < 0.05
+      ? 'starts where the tables say'
+      : `starts ${withUnit(plain(Math.abs(more), 2), 'V')} ${more > 0 ? 'later' : 'sooner'} than the tables say`;
+  return `Volts and amps, noted at ${String(points)} ${points === 1 ? 'setting' : 'settings'}: the current ${offset}, and the cell resists ${plain(slope, 2)} times what it should.`;
 }
 
 export const lookBackTexts = {
@@ -44,6 +54,7 @@ export const lookBackTexts = {
   mass: 'weight',
   depth: 'depth',
   strip: 'test strip',
+  looks: 'eye',
   doubted: 'far from the others: noted right?',
 } as const;
 

@@ -1,7 +1,7 @@
 /** What the notebook page says. */
 export const notebookTexts = {
   title: 'Notebook file',
-  lead: 'One file holds all jobs, baths and preferences of this browser. It moves them to another phone, and it is your copy if the browser clears its storage.',
+  lead: 'One file holds all jobs, pictures, baths and preferences of this browser. It moves them to another phone, and it is your copy if the browser clears its storage.',
   save: 'Save as a file',
   csv: 'For a spreadsheet',
   csvHint: 'Two tables, to read only: they cannot be taken in again.',
@@ -14,6 +14,8 @@ export const notebookTexts = {
   write: 'Write to the notebook',
   leave: 'Leave it',
   safe: 'A job whose supply may be on is never written over: the file’s job then stands beside it.',
+  unchecked: 'What the file’s jobs say was checked, nobody has checked here: it is asked again.',
+  written: 'Written. Everything is in the notebook.',
 } as const;
 
 export const kindNames = { jobs: 'jobs', baths: 'baths', preferences: 'preferences' } as const;
@@ -38,6 +40,10 @@ export const choiceWords = {
 
 export const savedText = (jobs: number, baths: number, name: string): string =>
   `Saved ${many(jobs, 'job')} and ${many(baths, 'bath')} as ${name}. Look for it among your downloads.`;
+
+/** Said when the records are in, and some pictures are not. */
+export const photosMissing = (left: number, why: string): string =>
+  `Everything is in, but for ${many(left, 'picture')}${why === '' ? '' : ` (${why})`}. Take the same file in again for them; nothing else will be written twice.`;
 
 export const badFileText = (found: string, expected: string): string =>
   `Not taken. Found: ${found}. Expected: ${expected}.`;

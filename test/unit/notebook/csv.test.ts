@@ -8,14 +8,22 @@ const job = aJob('a', {
   createdAt: at,
   updatedAt: at,
   readings: [{ at, amps: 0.42, volts: null, celsius: 21, note: '=HYPERLINK("x")' }],
-  result: { depthUm: 90, massBeforeG: 10.5, massAfterG: 10.1, note: '-3 at the rim' },
+  result: {
+    depthUm: 90,
+    depthBy: 'tab',
+    massBeforeG: 10.5,
+    massAfterG: 10.1,
+    seen: { edge: 'crisp', sludge: 'none' },
+    note: '-3 at the rim',
+  },
+  photos: [{ id: 'p', shows: 'finished', at }],
 });
 
 test('a line for each job, commas, quotes and line ends kept', () => {
   const [head, ...lines] = jobsCsv([job]).split('\r\n');
   expect(head?.split(',')).toContain('depth um');
   expect(lines.join('\r\n')).toBe(
-    `a,"Cuff, ""wide""\nsecond",2026-11-26T09:30:00.000Z,2026-11-26T09:30:00.000Z,C11000,NaCl,,,90,10.5,10.1,1,'-3 at the rim\r\n`,
+    `a,"Cuff, ""wide""\nsecond",2026-11-26T09:30:00.000Z,2026-11-26T09:30:00.000Z,C11000,NaCl,,,90,10.5,10.1,tab,,crisp,,,none,1,1,'-3 at the rim\r\n`,
   );
 });
 test('a line for each reading, and nothing that a spreadsheet would reckon', () => {

@@ -2,7 +2,10 @@ import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { openNotebook } from '$lib/notebook/store.ts';
+import { photoId } from '$lib/notebook/photo-store.ts';
+import { idsIn, TAKEN_IN } from '$lib/notebook/store.ts';
 import type { Everything } from '$lib/notebook/store.ts';
+import { everythingIn, picture, wholeFile } from './in-memory.ts';
 import { aBath, aJob, running, somePreferences } from './records-for-test.ts';
 
 vi.stubGlobal('__APP_VERSION__', '0.1.0');
@@ -29,21 +32,75 @@ beforeEach(() => {
   vi.restoreAllMocks();
 });
 
+const bytes = picture(7, 8, 9);
+const photo = { id: photoId(bytes), bytes };
+const lost = { id: photoId(picture(1)), bytes: picture(1) };
+const shown = [{ id: photo.id, shows: 'masked', at: 1 }];
+const keepMine = { jobs: 'mine', baths: 'mine', preferences: 'mine' } as const;
+
 describe('one file moves the notebook', () => {
-  test('to another browser, record by record, and a second time adds nothing', async () => {
+  test('to another browser, record by record and picture by picture; a second time adds nothing', async () => {
     const here = await browser();
-    await here.book.saveAll(all);
+    const whole = { ...all, jobs: [aJob('a', { photos: shown }), aJob('b'), odd] };
+    await here.book.saveAll(whole);
+    await here.book.savePhoto(photo);
+    await here.book.savePhoto(lost);
     const saved = await here.files.wholeNotebook(new Date(2026, 10, 25));
-    expect(saved.name).toBe('etchwright-notebook-2026-11-25.json');
+    expect(saved).toMatchObject({ name: 'etchwright-notebook-2026-11-25.txt', jobs: 3, baths: 1 });
 
     const there = await browser();
     for (const round of [1, 2]) {
-      const run = await there.files.tryFile(new File([saved.text], saved.name));
+      const file = new File([saved.content], saved.name);
+      const run = await there.files.tryFile(file);
       if (there.files.isBadFile(run)) throw new Error(run.found);
       expect(run.jobs.fresh).toHaveLength(round === 1 ? 2 : 0);
-      await there.files.takeFile(run, { jobs: 'mine', baths: 'mine', preferences: 'mine' });
-      expect(await there.book.everything()).toEqual(all);
+      expect([run.photos.fresh.size, run.photos.same]).toEqual(round === 1 ? [1, 0] : [0, 1]);
+      expect(await there.files.takeFile(run, keepMine, file)).toBeNull();
+      expect(await everythingIn(there.book)).toEqual({ ...whole, photos: [photo.id] });
+      expect(await there.book.photo(photo.id)).toEqual(photo);
+      expect(idsIn(await there.book.meta(TAKEN_IN))).toEqual(['a', 'b']);
     }
+  });
+  test('of the first version is read still', async () => {
+    const { files, book } = await browser();
+    const file = new File([wholeFile(all)], 'n.json');
+    const run = await files.tryFile(file);
+    if (files.isBadFile(run)) throw new Error(run.found);
+    await files.takeFile(run, keepMine, file);
+    expect(await everythingIn(book)).toEqual({ ...all, photos: [] });
+  });
+  test('a picture that finds no room loses no text, and comes with the next taking in', async () => {
+    const here = await browser();
+    await here.book.saveAll({ ...all, jobs: [aJob('a', { photos: shown })] });
+    await here.book.savePhoto(photo);
+    const saved = await here.files.wholeNotebook();
+
+    const { files, book } = await browser();
+    const file = new File([saved.content], saved.name);
+    const run = await files.tryFile(file);
+    if (files.isBadFile(run)) throw new Error(run.found);
+    const put = Object.getOwnPropertyDescriptor(IDBObjectStore.prototype, 'put')?.value as (
+      this: IDBObjectStore,
+      ...args: Parameters<IDBObjectStore['put']>
+    ) => IDBRequest<IDBValidKey>;
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, ...args) {
+      if (this.name === 'photos') throw new DOMException('full', 'QuotaExceededError');
+      return put.apply(this, args);
+    });
+    expect(await files.takeFile(run, keepMine, file)).toMatch(/but for 1 picture \(QuotaExceededError\)/);
+    expect((await everythingIn(book)).jobs).toEqual([aJob('a', { photos: shown })]);
+    vi.restoreAllMocks();
+    const again = await files.tryFile(file);
+    if (files.isBadFile(again)) throw new Error(again.found);
+    expect([again.jobs.fresh.length, again.photos.fresh.size]).toEqual([0, 1]);
+    expect(await files.takeFile(again, keepMine, file)).toBeNull();
+    expect(await book.photo(photo.id)).toEqual(photo);
+  });
+  test('what no text is, is said', async () => {
+    const { files } = await browser();
+    expect(await files.tryFile(new File([Uint8Array.from([0xff, 0xfe, 0xfa])], 'n.txt'))).toMatchObject({
+      found: 'no text',
+    });
   });
   test('and a full storage is said, nothing changed', async () => {
     const { files } = await browser();
@@ -62,19 +119,30 @@ describe('one file moves the notebook', () => {
       jobs: [aJob('b'), aJob('c')],
       baths: [],
     });
-    const run = await files.tryFile(new File([text], 'n.json'));
+    const file = new File([text], 'n.json');
+    const run = await files.tryFile(file);
     if (files.isBadFile(run)) throw new Error(run.found);
     const store = Object.getPrototypeOf(IDBObjectStore.prototype) === null ? null : IDBObjectStore.prototype;
     vi.spyOn(store as IDBObjectStore, 'put').mockImplementation(() => {
       throw new DOMException('full', 'QuotaExceededError');
     });
-    const failed: unknown = await files
-      .takeFile(run, { jobs: 'mine', baths: 'mine', preferences: 'mine' })
-      .catch((error: unknown) => error);
+    const failed: unknown = await files.takeFile(run, keepMine, file).catch((error: unknown) => error);
     expect(files.storageTrouble(failed)).toMatch(/full/);
     vi.restoreAllMocks();
-    expect((await book.everything()).jobs).toEqual([aJob('a')]);
+    expect((await everythingIn(book)).jobs).toEqual([aJob('a')]);
   });
+});
+
+test('pictures of deleted jobs are dropped; those that a job shows stay', async () => {
+  const { jobs, book } = await browser();
+  await book.saveAll({ ...all, jobs: [aJob('a', { photos: shown }), odd] });
+  await book.savePhoto(photo);
+  await book.savePhoto(lost);
+  await jobs.dropLostPhotos();
+  expect(await book.photoIds()).toEqual([photo.id]);
+  await jobs.deleteJob('a');
+  await jobs.dropLostPhotos();
+  expect(await book.photoIds()).toEqual([]);
 });
 
 describe('the list of jobs', () => {
@@ -97,6 +165,18 @@ describe('the list of jobs', () => {
     ]);
     expect(here.unreadable).toHaveLength(1);
   });
+  test('follows every change, though its lines are kept beside the jobs', async () => {
+    const { jobs, book } = await browser();
+    await book.saveJob(aJob('a'), 'strict');
+    const titles = async () => (await jobs.jobsHere()).jobs.map(({ title }) => title);
+    expect(await titles()).toEqual(['Job a']);
+    await book.saveJob(aJob('a', { draft: { title: 'Cuff' } }), 'relaxed');
+    expect(await titles()).toEqual(['Cuff']);
+    await book.saveAll({ ...all, jobs: [aJob('a', { draft: { title: 'Token' } })] });
+    expect(await titles()).toEqual(['Token']);
+    await book.deleteJob('a');
+    expect(await titles()).toEqual([]);
+  });
   test('deletes with a way back, and never a running job or an unreadable record', async () => {
     const { jobs, book } = await browser();
     await book.saveAll({ ...all, jobs: [aJob('a'), aJob('live', { snapshot: running }), odd] });
@@ -106,6 +186,6 @@ describe('the list of jobs', () => {
     expect(await book.job('a')).toEqual(aJob('a'));
     expect(await jobs.deleteJob('live')).toBeNull();
     expect(await jobs.deleteJob('odd')).toBeNull();
-    expect((await book.everything()).jobs).toHaveLength(3);
+    expect((await everythingIn(book)).jobs).toHaveLength(3);
   });
 });

@@ -4,6 +4,7 @@ import { openDB } from 'idb';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { openNotebook } from '$lib/notebook/store.ts';
 import type { Notebook } from '$lib/notebook/store.ts';
+import { everythingIn } from './in-memory.ts';
 import { aBath, aJob, somePreferences } from './records-for-test.ts';
 
 let book: Notebook;
@@ -15,7 +16,7 @@ beforeEach(async () => {
 
 /** Puts a value past the schema, as an older or newer app may have left it. */
 async function putRaw(value: unknown): Promise<void> {
-  const db = await openDB('etchwright', 1);
+  const db = await openDB('etchwright');
   await db.put('jobs', value);
   db.close();
 }
@@ -35,7 +36,7 @@ describe('the notebook', () => {
     const { records, unreadable } = await book.jobs();
     expect(records.map(({ id }) => id)).toEqual(['a']);
     expect(unreadable).toEqual([{ id: 'odd', raw: odd, why: expect.stringMatching(/^version: /) as string }]);
-    expect((await book.everything()).jobs).toContainEqual(odd);
+    expect((await everythingIn(book)).jobs).toContainEqual(odd);
   });
   test('writes all or nothing', async () => {
     await book.saveJob(aJob('a'), 'strict');
@@ -43,12 +44,15 @@ describe('the notebook', () => {
     await expect(
       book.saveAll({ jobs: [aJob('b'), noKey], baths: [aBath('c')], preferences: somePreferences }),
     ).rejects.toThrow();
-    expect(await book.everything()).toEqual({ jobs: [aJob('a')], baths: [], preferences: undefined });
+    expect(await everythingIn(book)).toEqual({
+      ...{ jobs: [aJob('a')], baths: [], preferences: undefined },
+      photos: [],
+    });
   });
   test('leaves preferences alone when there are none to write', async () => {
     await book.saveMeta('preferences', somePreferences);
     await book.saveAll({ jobs: [], baths: [], preferences: undefined });
-    expect((await book.everything()).preferences).toEqual(somePreferences);
+    expect((await everythingIn(book)).preferences).toEqual(somePreferences);
   });
   test('deletes one job only', async () => {
     await book.saveAll({ jobs: [aJob('a'), aJob('b')], baths: [], preferences: undefined });

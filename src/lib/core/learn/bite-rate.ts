@@ -1,33 +1,13 @@
+import type { Lent } from './lent.ts';
 import { nextOf, quantileOf } from './mean.ts';
 import type { Belief, Expectation } from './mean.ts';
+import { rateLimits, worth } from './rate.ts';
+import type { Rate } from './rate.ts';
 
-/** How a bite was measured: the surer, the more it counts. */
-export type Way = 'mass' | 'depth' | 'strip';
-
-/** A finished job's bite rate: what came off over what Faraday's law gives. */
-export interface Rate {
-  readonly id: string;
-  readonly rate: number;
-  readonly way: Way;
-  /** of the rate, as a share: what the scale or the gauge may be off */
-  readonly off: number;
-}
-
-/** Rates, as shares of Faraday's law, and scatters that can be: what lies beyond was noted wrong, and teaches nothing. */
-export const rateLimits = { least: 0.05, most: 3, widest: 2 } as const;
-
-export const canBe = ({ rate, off }: Rate): boolean =>
-  rate >= rateLimits.least && rate <= rateLimits.most && off >= 0 && Number.isFinite(off);
-
-/** Scatter of one maker's jobs that is usual, as a share. */
-const USUAL = 0.1;
 /** What is believed before any job, about the table's own rate; a judgement, no published value. */
 const FIRST = { kappa: 1, a: 1.5, b: 0.012 } as const;
 /** Deviations from what was expected beyond which a job is asked about. */
 const DOUBTED = 3;
-
-/** How much of a job a measurement is worth: what a sure one would tell, less what its gauge hides. */
-const worth = ({ off }: Rate): number => USUAL ** 2 / (USUAL ** 2 + off ** 2);
 
 /** The belief after some jobs, each counted for what it is worth; in any order the same. */
 export function beliefAfter(table: number, rates: readonly Rate[]): Belief {
@@ -55,6 +35,8 @@ export interface Learnt {
   readonly low: number;
   readonly high: number;
   readonly jobs: number;
+  /** jobs of other metals and salts that were heard too */
+  readonly lent: number;
   /** ids of jobs that the others would not have expected */
   readonly doubted: readonly string[];
 }
@@ -79,16 +61,22 @@ function doubtedOf(table: number, rates: readonly Rate[]): readonly string[] {
     .map(({ id }) => id);
 }
 
-/** The bite rate of this bench, from the table's and its own jobs; null before the first. */
-export function learnt(table: number, rates: readonly Rate[]): Learnt | null {
-  if (rates.length === 0) return null;
-  const next = nextOf(beliefAfter(table, rates));
+/**
+ * The bite rate of this bench, from the table's and its own jobs.
+ * @param lent what jobs of other metals and salts let one expect beforehand
+ * @returns null before the first job of any
+ */
+export function learnt(table: number, rates: readonly Rate[], lent: Lent | null = null): Learnt | null {
+  if (rates.length === 0 && !lent) return null;
+  const expected = table * Math.exp(lent?.mean ?? 0);
+  const next = nextOf(beliefAfter(expected, rates));
   return {
     median: Math.exp(next.location),
     spread: Math.min(rateLimits.widest, spreadOf(next)),
     low: Math.exp(quantileOf(next, 0.05)),
     high: Math.exp(quantileOf(next, 0.95)),
     jobs: rates.length,
-    doubted: doubtedOf(table, rates),
+    lent: lent?.jobs ?? 0,
+    doubted: doubtedOf(expected, rates),
   };
 }

@@ -8,6 +8,7 @@ import type { Anion } from '../facts/salts/salt-facts.ts';
 import type { BoughtSalt } from '../facts/salts.ts';
 import { conductivityLine } from '../facts/salts/salt-facts.ts';
 import type { JobInput } from './job-input.ts';
+import type { LearntCell } from '../learn/cell-line.ts';
 import type { Evidence } from '../units/figure.ts';
 
 /**
@@ -69,6 +70,9 @@ const UNDERCUT_SPREAD = 0.25;
 const SLOW_SIDE = 0.68;
 const FAST_SIDE = 0.1;
 
+/** V over the table's offset where no current flows, on the line that the bench has shown. */
+const offsetOf = ({ over, pivot, slope }: LearntCell): number => over - pivot * slope;
+
 const own = (sd: number): UncertainInput => ({
   median: 1,
   unit: '1',
@@ -99,11 +103,20 @@ export function budgetFor(
     },
     geometryFactor: own(pathSpread),
     offset: {
-      median: offset.median.value,
       unit: offset.median.unit,
-      spread: { kind: 'normal', sd: offset.spread, floor: 0 },
-      evidence: offset.median.evidence,
-      sources: [offset.median.source],
+      ...(bench?.cell
+        ? {
+            median: offset.median.value + offsetOf(bench.cell),
+            spread: { kind: 'normal', sd: bench.cell.overSpread, floor: 0 },
+            evidence: 'yourLog',
+            sources: [],
+          }
+        : {
+            median: offset.median.value,
+            spread: { kind: 'normal', sd: offset.spread, floor: 0 },
+            evidence: offset.median.evidence,
+            sources: [offset.median.source],
+          }),
     },
     leads: {
       median: supply.leads ?? leadResistance.value,
@@ -114,7 +127,7 @@ export function budgetFor(
     },
     yield: {
       unit: '1',
-      ...(bench
+      ...(bench?.biteRate
         ? {
             median: bench.biteRate.median,
             spread: { kind: 'log', sd: bench.biteRate.spread },
@@ -129,11 +142,20 @@ export function budgetFor(
           }),
     },
     slowness: {
-      median: 1,
       unit: '1',
-      spread: { kind: 'slowSide', slow: SLOW_SIDE, fast: FAST_SIDE },
-      evidence: 'commonPractice',
-      sources: ['tradePractice', 'budgetEstimate'],
+      ...(bench?.cell
+        ? {
+            median: 1 / bench.cell.slope,
+            spread: { kind: 'log', sd: bench.cell.slopeSpread / bench.cell.slope },
+            evidence: 'yourLog',
+            sources: [],
+          }
+        : {
+            median: 1,
+            spread: { kind: 'slowSide', slow: SLOW_SIDE, fast: FAST_SIDE },
+            evidence: 'commonPractice',
+            sources: ['tradePractice', 'budgetEstimate'],
+          }),
     },
     areaFactor: own(piece.openAreaFrom === 'share' ? 0.08 : 0.04),
     volumeFactor: own(0.03),

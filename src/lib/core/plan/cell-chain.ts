@@ -19,6 +19,7 @@ import { bathChain } from './bath-chain.ts';
 import type { Recipe } from './bath-chain.ts';
 import type { Draw, Pairing } from './budget.ts';
 import { gasOf, heatOf, thermalOf } from './consequences.ts';
+import type { JobInput } from './job-input.ts';
 import type { Outcome } from './outcome.ts';
 import { treatmentOf } from './treatment-chain.ts';
 
@@ -68,13 +69,14 @@ const stopped = (
  * @returns the chain, for one draw after another; `stopAt` null evaluates the run that reaches the wanted depth
  */
 export function cellChain(
-  setup: Setup,
+  setup: Setup & Pick<JobInput, 'bench'>,
   pairing: Pairing,
   recipe: Recipe,
   openArea: Area,
   resistance: Resistance,
 ) {
   const { piece, supply } = setup;
+  const learnt = setup.bench?.cell;
   const metal = metals[pairing.metal];
   const { massPercent } = metal.composition;
   const ew = equivalentWeight(massPercent, valencesIn(pairing.anion));
@@ -94,7 +96,9 @@ export function cellChain(
 
     const bathMass = si<'mass'>(mixed.bath_volume * 1e-6 * solution.density);
     const ohms = (resistance * draw.geometryFactor) / draw.conductivityFactor;
-    const offset = si<'voltage'>(draw.offset);
+    // a steeper line than the learnt one stands on a lower offset: they turn about where the readings lie
+    const tilt = learnt ? learnt.pivot * (1 / draw.slowness - learnt.slope) : 0;
+    const offset = si<'voltage'>(draw.offset - tilt);
     const totalAt = (rise: number) => si<'resistance'>((ohms / gain(rise) + draw.leads) / draw.slowness);
     const cell: WarmingCell = {
       ...thermal(draw, bathMass),

@@ -8,6 +8,7 @@ import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
 import { boughtSaltIds, canonicalSalt, refusedSalts } from '../facts/salts.ts';
 import { resistNames } from '../facts/supplies.ts';
 import type { ResistKind } from '../facts/supplies.ts';
+import type { LearntCell } from '../learn/cell-line.ts';
 import { significant } from '../units/format.ts';
 import { si } from '../units/quantity.ts';
 import { shown } from './fault.ts';
@@ -28,7 +29,7 @@ export interface JobInput extends Setup {
   readonly bench: Bench | null;
 }
 
-/** What this bench's own jobs have taught. */
+/** What this bench's own jobs have taught; null for what they have not. */
 export interface Bench {
   readonly biteRate: {
     /** of what Faraday's law gives */
@@ -36,7 +37,8 @@ export interface Bench {
     /** of its logarithm, one standard deviation */
     readonly spread: number;
     readonly jobs: number;
-  };
+  } | null;
+  readonly cell: LearntCell | null;
 }
 
 export type ParsedJob = { readonly job: JobInput } | { readonly faults: readonly Fault[] };
@@ -185,7 +187,7 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
       paper: typed.paper,
       attached: attachments.filter((thing) => typed.piece.attached.includes(thing)),
       hanger: typed.hanger ?? null,
-      bench: typed.bench ?? null,
+      bench: typed.bench ? { biteRate: typed.bench.biteRate ?? null, cell: typed.bench.cell ?? null } : null,
       piece,
       cathode,
       tub,

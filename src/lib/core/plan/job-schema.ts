@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import { rateLimits } from '../learn/bite-rate.ts';
+import { rateLimits } from '../learn/rate.ts';
+import { cellLimits } from '../learn/cell-line.ts';
 import { attachments, hangers, uses, waters } from '../cell/setup.ts';
 import { atomicWeights } from '../facts/elements.ts';
 import { resistKinds, resistNames, supplyKinds } from '../facts/supplies.ts';
@@ -100,14 +101,29 @@ const place = v.strictObject({
 });
 
 /** What this bench's own jobs have taught. */
+const within = (least: number, most: number) => v.pipe(v.number(), v.minValue(least), v.maxValue(most));
+const atLeastOne = v.pipe(v.number(), v.integer(), v.minValue(1));
 const bench = v.strictObject({
-  biteRate: v.strictObject({
-    /** of what Faraday's law gives */
-    median: v.pipe(v.number(), v.minValue(rateLimits.least), v.maxValue(rateLimits.most)),
-    /** of its logarithm, one standard deviation */
-    spread: v.pipe(v.number(), v.minValue(0.001), v.maxValue(rateLimits.widest)),
-    jobs: v.pipe(v.number(), v.integer(), v.minValue(1)),
-  }),
+  biteRate: optional(
+    v.strictObject({
+      /** of what Faraday's law gives */
+      median: within(rateLimits.least, rateLimits.most),
+      /** of its logarithm, one standard deviation */
+      spread: within(0.001, rateLimits.widest),
+      jobs: atLeastOne,
+    }),
+  ),
+  /** V, and a share of the modelled resistance */
+  cell: optional(
+    v.strictObject({
+      pivot: within(0, cellLimits.over),
+      over: within(-2 * cellLimits.over, 2 * cellLimits.over),
+      overSpread: within(0.001, cellLimits.spread),
+      slope: within(...cellLimits.slope),
+      slopeSpread: within(0.001, cellLimits.spread),
+      points: atLeastOne,
+    }),
+  ),
 });
 
 export const papers = ['A4', 'Letter'] as const;

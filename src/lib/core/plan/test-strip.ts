@@ -1,5 +1,5 @@
 import { momentsOf } from '../learn/mean.ts';
-import type { Rate } from '../learn/bite-rate.ts';
+import type { Rate } from '../learn/rate.ts';
 import type { Plan } from './plan.ts';
 
 /** Of the planned time, when each window of a strip is stopped out: the wanted depth lies between two of them. */

@@ -1,0 +1,10 @@
+/** Ids of the pictures that a stored job names, whatever its version. */
+export function photoIdsIn(raw: unknown): readonly string[] {
+  const photos = typeof raw === 'object' && raw !== null && 'photos' in raw ? raw.photos : null;
+  if (!Array.isArray(photos)) return [];
+  return (photos as readonly unknown[]).flatMap((photo) =>
+    typeof photo === 'object' && photo !== null && 'id' in photo && typeof photo.id === 'string'
+      ? [photo.id]
+      : [],
+  );
+}
