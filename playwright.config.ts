@@ -39,8 +39,8 @@ export default defineConfig({
   },
   // what is timed has the machine to itself
   projects: [
-    { name: 'screens', testIgnore: '**/pace.e2e.ts' },
-    { name: 'pace', testMatch: '**/pace.e2e.ts', dependencies: ['screens'] },
+    { name: 'screens', testIgnore: '**/*pace.e2e.ts' },
+    { name: 'pace', testMatch: '**/*pace.e2e.ts', dependencies: ['screens'] },
   ],
   webServer: {
     // Started directly, so that stopping it leaves nothing on the port.

@@ -1,6 +1,7 @@
 import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
 import { atHeading, finger, pendantBite, pendantJob, startJob, walk } from './job-walk.ts';
+import { slowness } from './slowness.ts';
 
 // one after another: two at once measure each other
 test.describe.configure({ mode: 'default', timeout: 300_000 });
@@ -45,21 +46,6 @@ async function nextPaint(page: Page): Promise<{ slow: Interaction; count: number
   if (!slow) throw new Error('no interaction was seen');
   return { slow, count: inOrder.length };
 }
-
-/** What a sum of thirty million takes on the machine that the bound is stated for, ms. */
-const SUM = 45;
-
-/** How many times slower this machine is than that one; 1 at least. */
-const slowness = (page: Page): Promise<number> =>
-  page.evaluate((usual) => {
-    const times = [1, 2, 3].map(() => {
-      const start = performance.now();
-      let sum = 0;
-      for (let n = 1; n < 3e7; n += 1) sum += 1 / n;
-      return sum > 0 ? performance.now() - start : NaN;
-    });
-    return Math.max(1, Math.min(...times) / usual);
-  }, SUM);
 
 /** A machine busy with something else may spoil one walk, hardly three. */
 const WALKS = 3;

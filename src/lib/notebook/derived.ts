@@ -4,56 +4,84 @@ import type { DBSchema, IDBPDatabase } from 'idb';
 export const derivedKinds = ['line', 'told'] as const;
 export type DerivedKind = (typeof derivedKinds)[number];
 
-interface Derived {
+/** The facts of one kind, of all jobs, as one text: reading one value is twenty times faster than reading many. */
+interface Sheet {
   /** version of the app that made it */
   readonly by: string;
-  readonly value: unknown;
+  /** of this state of the sheet */
+  readonly stamp: number;
+  /** JSON of pairs, id and fact */
+  readonly text: string;
 }
 
-/** Where they are kept: one a kind and job. */
+/** Where they are kept: a sheet under its kind alone, and under kind and id a mark for a job written since. */
 export interface DerivedShape extends DBSchema {
   jobs: { key: string; value: unknown };
-  derived: { key: [kind: string, id: string]; value: Derived };
+  derived: { key: [kind: string] | [kind: string, id: string]; value: Sheet | number };
 }
 
 /** Jobs read in one transaction. */
-const BATCH = 50;
-const all = (kind: DerivedKind): IDBKeyRange => IDBKeyRange.bound([kind], [kind, []]);
+const BATCH = 200;
+
+const isSheet = (value: Sheet | number | undefined): value is Sheet => typeof value === 'object';
+const marksOf = (kind: DerivedKind): IDBKeyRange => IDBKeyRange.bound([kind, ''], [kind, []]);
+
+/** Tells one state from another. */
+const stamp = (): number => Math.random();
+
+/** What is to be put down with every job written or deleted, in the same transaction: its facts are no longer true. */
+export const marksFor = (id: string): readonly { readonly key: [string, string]; readonly value: number }[] =>
+  derivedKinds.map((kind) => ({ key: [kind, id], value: stamp() }));
+
+/** Facts as last put down, and what has changed since. */
+async function standing<T>(db: IDBPDatabase<DerivedShape>, kind: DerivedKind, by: string) {
+  const reading = db.transaction(['jobs', 'derived']);
+  const derived = reading.objectStore('derived');
+  const [ids, sheet, markKeys, markValues] = await Promise.all([
+    reading.objectStore('jobs').getAllKeys(),
+    derived.get([kind]),
+    derived.getAllKeys(marksOf(kind)),
+    derived.getAll(marksOf(kind)),
+  ]);
+  const marks = new Map(markKeys.map((key, n) => [key[1] ?? '', markValues[n]]));
+  const kept = isSheet(sheet) && sheet.by === by ? (JSON.parse(sheet.text) as [string, T][]) : [];
+  const here = new Set(ids);
+  const facts = new Map(kept.filter(([id]) => here.has(id) && !marks.has(id)));
+  return { ids, sheet, marks, facts, isTrue: facts.size === kept.length && kept.length === ids.length };
+}
 
 /**
- * One short fact for each job, by its id: as kept, or made now and kept. Whoever writes a job takes what is kept
- * of it away in the same transaction.
+ * One short fact for each job, by its id: as kept, or made now and kept.
  * @param make from a job as stored
  * @param by version of the app: what another one made is made anew
  */
 export async function derivedFrom<T>(
   db: IDBPDatabase<DerivedShape>,
   kind: DerivedKind,
-  make: (raw: unknown) => T,
+  make: (stored: unknown) => T,
   by: string,
 ): Promise<ReadonlyMap<string, T>> {
-  const reading = db.transaction(['jobs', 'derived']);
-  const [ids, keys, values] = await Promise.all([
-    reading.objectStore('jobs').getAllKeys(),
-    reading.objectStore('derived').getAllKeys(all(kind)),
-    reading.objectStore('derived').getAll(all(kind)),
-  ]);
-  const found = new Map<string, T>();
-  keys.forEach(([, id], n) => {
-    const kept = values[n];
-    if (kept?.by === by) found.set(id, kept.value as T);
-  });
-  const missing = ids.filter((id) => !found.has(id));
+  const { ids, sheet, marks, facts, isTrue } = await standing<T>(db, kind, by);
+  if (isTrue) return facts;
+  const missing = ids.filter((id) => !facts.has(id));
   for (let from = 0; from < missing.length; from += BATCH) {
-    const writing = db.transaction(['jobs', 'derived'], 'readwrite', { durability: 'relaxed' });
-    for (const id of missing.slice(from, from + BATCH)) {
-      const raw = await writing.objectStore('jobs').get(id);
-      if (raw === undefined) continue;
-      const value = make(raw);
-      found.set(id, value);
-      await writing.objectStore('derived').put({ by, value }, [kind, id]);
-    }
-    await writing.done;
+    const batch = missing.slice(from, from + BATCH);
+    const { store } = db.transaction('jobs');
+    const stored = await Promise.all(batch.map((id) => store.get(id)));
+    batch.forEach((id, n) => {
+      if (stored[n] !== undefined) facts.set(id, make(stored[n]));
+    });
   }
-  return found;
+  const writing = db.transaction('derived', 'readwrite', { durability: 'relaxed' });
+  const now = await writing.store.get([kind]);
+  const stampOf = (value: Sheet | number | undefined) => (isSheet(value) ? value.stamp : null);
+  // another page may have put down a newer sheet meanwhile, and taken marks away that this one has not seen
+  if (stampOf(now) === stampOf(sheet)) {
+    await writing.store.put({ by, stamp: stamp(), text: JSON.stringify([...facts]) }, [kind]);
+    for (const [id, seen] of marks) {
+      if ((await writing.store.get([kind, id])) === seen) await writing.store.delete([kind, id]);
+    }
+  }
+  await writing.done;
+  return facts;
 }

@@ -1,13 +1,14 @@
 import { fileVersion, lineOf } from './file-format.ts';
+import type { Bytes } from './file-format.ts';
 import { toBase64 } from './photo-store.ts';
 import type { StoredPhoto } from './photo-store.ts';
 
 type Some<T> = AsyncIterable<T> | Iterable<T>;
 
-/** What goes into a file: every record as stored, those that cannot be read included. */
+/** What goes into a file: every record as stored, those that cannot be read included; jobs and baths as JSON. */
 export interface Sources {
-  readonly jobs: Some<unknown>;
-  readonly baths: Some<unknown>;
+  readonly jobs: Some<string>;
+  readonly baths: Some<string>;
   readonly preferences: unknown;
   readonly photos: Some<StoredPhoto>;
 }
@@ -17,8 +18,8 @@ export async function* notebookLines(
   { jobs, baths, preferences, photos }: Sources,
   appVersion: string,
   savedAt: number,
-): AsyncGenerator<string, void> {
-  yield lineOf('head', { etchwrightNotebook: fileVersion, appVersion, savedAt });
+): AsyncGenerator<Bytes, void> {
+  yield lineOf('head', JSON.stringify({ etchwrightNotebook: fileVersion, appVersion, savedAt }));
   const counts = { jobs: 0, baths: 0, photos: 0 };
   for await (const job of jobs) {
     counts.jobs += 1;
@@ -28,12 +29,13 @@ export async function* notebookLines(
     counts.baths += 1;
     yield lineOf('bath', bath);
   }
-  if (preferences !== undefined && preferences !== null) yield lineOf('preferences', preferences);
+  if (preferences !== undefined && preferences !== null)
+    yield lineOf('preferences', JSON.stringify(preferences));
   for await (const { id, bytes } of photos) {
     counts.photos += 1;
-    yield lineOf('photo', { id, base64: toBase64(bytes) });
+    yield lineOf('photo', JSON.stringify({ id, base64: toBase64(bytes) }));
   }
-  yield lineOf('end', counts);
+  yield lineOf('end', JSON.stringify(counts));
 }
 
 const two = (n: number): string => String(n).padStart(2, '0');

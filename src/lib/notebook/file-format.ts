@@ -1,5 +1,4 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { sha256Of } from './sha256.ts';
 
 /**
  * The one file that holds a whole notebook: text, a record a line, each with the SHA-256 of its JSON. The first line
@@ -10,57 +9,75 @@ export const fileVersion = 2;
 export const lineKinds = ['head', 'job', 'bath', 'preferences', 'photo', 'end'] as const;
 export type LineKind = (typeof lineKinds)[number];
 
-/** How many records of each kind a file holds. */
-export interface Counts {
-  readonly jobs: number;
-  readonly baths: number;
-  readonly photos: number;
-}
-
 /** Why a file is not taken. */
 export interface BadFile {
   readonly found: string;
   readonly expected: string;
 }
 
-const hashOf = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
+/** A line as it stands in a file, in UTF-8, without its end. */
+export type Bytes = Uint8Array<ArrayBuffer>;
 
-/** A line of the file, its end included. */
-export function lineOf(kind: LineKind, value: unknown): string {
-  const text = JSON.stringify(value);
-  return `{"sha256":"${hashOf(text)}","${kind}":${text}}\n`;
+const encoder = new TextEncoder();
+const decoder = new TextDecoder('utf-8', { fatal: true });
+/** Reads what is only looked at to tell its kind. */
+const loose = new TextDecoder();
+
+/** @param text JSON of the record */
+export async function lineOf(kind: LineKind, text: string): Promise<Bytes> {
+  const body = encoder.encode(text);
+  const head = encoder.encode(`{"sha256":"${await sha256Of(body)}","${kind}":`);
+  const line = new Uint8Array(head.length + body.length + 1);
+  line.set(head);
+  line.set(body, head.length);
+  line[line.length - 1] = CLOSE;
+  return line;
 }
 
-const LINE = /^\{"sha256":"([0-9a-f]{64})","([a-z]+)":(.*)\}$/s;
+const CLOSE = 0x7d;
+const HEAD = /^\{"sha256":"([0-9a-f]{64})","([a-z]+)":/;
+/** No head is longer than this, bytes. */
+const LONGEST_HEAD = 120;
 
-/** Whether a text begins as the first line does. */
-export const beginsAsLines = (text: string): boolean => text.startsWith('{"sha256":"');
+/** What a line says that it is; null for one of another shape. */
+export function headOf(
+  line: Bytes,
+): { readonly hash: string; readonly kind: string; readonly size: number } | null {
+  const [whole = '', hash, kind] = HEAD.exec(loose.decode(line.subarray(0, LONGEST_HEAD))) ?? [];
+  return hash === undefined || kind === undefined || line.at(-1) !== CLOSE
+    ? null
+    : { hash, kind, size: whole.length };
+}
 
 /** One line as written. */
 export interface Line {
   readonly kind: LineKind;
+  /** its JSON, and what that says */
+  readonly text: string;
   readonly value: unknown;
 }
 
 /** @param number of the line, from 1 */
-export function readLine(line: string, number: number): Line | BadFile {
-  const [, hash, kind, text] = LINE.exec(line) ?? [];
+export async function readLine(line: Bytes, number: number): Promise<Line | BadFile> {
   const place = `line ${String(number)}`;
-  if (hash === undefined || text === undefined) {
+  const head = headOf(line);
+  if (head === null) {
     return { found: `${place} of another shape`, expected: `${place}: a record with its hash` };
   }
-  if (hashOf(text) !== hash) {
+  const body = line.subarray(head.size, -1);
+  if ((await sha256Of(body)) !== head.hash) {
     return {
       found: `${place} changed on its way: its content and its hash differ`,
       expected: 'the file as it was saved; save or send it again',
     };
   }
-  const known = lineKinds.find((one) => one === kind);
-  if (known === undefined) {
-    return { found: `${place}: ${String(kind)}`, expected: `${place}: one of ${lineKinds.join(', ')}` };
+  const kind = lineKinds.find((one) => one === head.kind);
+  if (kind === undefined) {
+    return { found: `${place}: ${head.kind}`, expected: `${place}: one of ${lineKinds.join(', ')}` };
   }
   try {
-    return { kind: known, value: JSON.parse(text) as unknown };
+    const text = decoder.decode(body);
+    return { kind, text, value: JSON.parse(text) as unknown };
   } catch {
     return { found: `${place} without JSON`, expected: `${place}: JSON` };
   }

@@ -1,3 +1,4 @@
+import { boxed } from './boxed.ts';
 import type { DryRun, Pair } from './import.ts';
 import type { JobRecord } from './records.ts';
 import type { Everything } from './store.ts';
@@ -55,27 +56,30 @@ export function toWrite(run: DryRun, choices: Choices, newId: () => string): Eve
       },
     ),
   ];
-  const jobs = [
-    ...run.jobs.fresh,
-    ...wanted(
-      run.jobs.conflicts,
-      ({ mine }) => (isPowered(mine) && choices.jobs === 'theirs' ? 'both' : choices.jobs),
-      (job, id) => ({
-        ...job,
-        id,
-        draft: { ...job.draft, title: (job.draft['title'] ?? '') + FROM_FILE },
-      }),
-    ),
-  ].map((job) => {
-    // a job of the file draws on the file's bath, under the name that it now has
+  /** a job of the file draws on the file's bath, under the name that it now has */
+  const withBath = (job: JobRecord): JobRecord => {
     const bath = bathNames.get(job.draft['bath.record'] ?? '');
     return bath === undefined ? job : { ...job, draft: { ...job.draft, 'bath.record': bath } };
-  });
+  };
+  const fresh =
+    bathNames.size === 0
+      ? run.jobs.fresh
+      : run.jobs.fresh.map(({ text }) => boxed(withBath(JSON.parse(text) as JobRecord)));
+  const others = wanted(
+    run.jobs.conflicts,
+    ({ mine }) => (isPowered(mine) && choices.jobs === 'theirs' ? 'both' : choices.jobs),
+    (job, id) => ({
+      ...job,
+      id,
+      draft: { ...job.draft, title: (job.draft['title'] ?? '') + FROM_FILE },
+    }),
+  );
+  const jobs = [...fresh, ...others.map(withBath).map(boxed)];
   const [pair] = run.preferences.conflicts;
   const preferences =
     run.preferences.fresh[0] ?? (pair && choices.preferences === 'theirs' ? pair.theirs : undefined);
   return {
-    jobs: [...jobs, ...run.rawJobs],
+    jobs: [...jobs, ...run.rawJobs.map((raw) => boxed(raw as { id: string }))],
     baths: [...baths, ...run.rawBaths],
     preferences,
     takenIn: jobs.map(({ id }) => id),

@@ -1,5 +1,6 @@
+import type { Boxed } from './boxed.ts';
 import { isBadFile } from './file-format.ts';
-import type { BadFile } from './file-format.ts';
+import type { BadFile, Bytes } from './file-format.ts';
 import { sequences } from './migrations.ts';
 import { readFile } from './read-file.ts';
 import { preferences as preferencesSchema } from './records.ts';
@@ -12,9 +13,9 @@ export interface Pair<T> {
   readonly theirs: T;
 }
 
-/** One kind of record, sorted by what taking it would do. */
-export interface Sorted<T> {
-  readonly fresh: readonly T[];
+/** One kind of record, sorted by what taking it would do; `F` is how a new one is kept until it is written. */
+export interface Sorted<T, F = T> {
+  readonly fresh: readonly F[];
   readonly same: number;
   readonly conflicts: readonly Pair<T>[];
 }
@@ -23,7 +24,8 @@ export interface Sorted<T> {
 export interface DryRun {
   readonly savedAt: number;
   readonly appVersion: string;
-  readonly jobs: Sorted<JobRecord>;
+  /** new ones stay texts: thousands of them, taken apart, would fill a phone */
+  readonly jobs: Sorted<JobRecord, Boxed>;
   readonly baths: Sorted<BathRecord>;
   readonly preferences: Sorted<Preferences>;
   /** ids of pictures that are not here */
@@ -37,6 +39,7 @@ export interface DryRun {
 
 /** The notebook that a file is held against, asked record by record. */
 export interface Own {
+  ids(of: 'jobs' | 'baths'): Promise<readonly string[]>;
   raw(of: 'jobs' | 'baths', id: string): Promise<unknown>;
   readonly preferences: unknown;
   readonly photoIds: readonly string[];
@@ -55,41 +58,55 @@ export function canonical(value: unknown): string {
 const isEqual = (one: unknown, other: unknown): boolean =>
   JSON.stringify(one) === JSON.stringify(other) || canonical(one) === canonical(other);
 
-interface SortedRaw<T> extends Sorted<T> {
-  readonly raw: readonly unknown[];
-  readonly leftOut: number;
-}
+/** Sorts records of one kind as they come. */
+class Sorter<T extends { readonly id: string }, F> implements Sorted<T, F> {
+  readonly fresh: F[] = [];
+  readonly conflicts: Pair<T>[] = [];
+  readonly raw: unknown[] = [];
+  same = 0;
+  leftOut = 0;
+  readonly #seen = new Set<string>();
+  readonly #here: ReadonlySet<string>;
+  readonly #read: (raw: unknown) => T | UnreadableRecord;
+  readonly #own: (id: string) => Promise<unknown>;
+  readonly #keep: (record: T, text: string) => F;
 
-async function sortOut<T extends { readonly id: string }>(
-  theirs: readonly unknown[],
-  read: (raw: unknown) => T | UnreadableRecord,
-  own: (id: string) => Promise<unknown>,
-): Promise<SortedRaw<T>> {
-  const fresh: T[] = [];
-  const conflicts: Pair<T>[] = [];
-  const raw: unknown[] = [];
-  const seen = new Set<string>();
-  let [same, leftOut] = [0, 0];
-  for (const stored of theirs) {
-    const id = idOf(stored);
-    const isNamedTwice = seen.has(id);
-    seen.add(id);
-    const here = id === '' ? undefined : await own(id);
-    const record = read(stored);
-    if (id === '' || isNamedTwice) leftOut += 1;
-    else if (isUnreadable(record)) {
-      if (here === undefined) raw.push(stored);
-      else if (!isEqual(here, stored)) leftOut += 1;
-    } else if (here === undefined) fresh.push(record);
-    else {
-      const mine = read(here);
-      // a record here that cannot be read must not be pushed out
-      if (isUnreadable(mine)) leftOut += 1;
-      else if (isEqual(mine, record)) same += 1;
-      else conflicts.push({ mine, theirs: record });
-    }
+  constructor(
+    ids: readonly string[],
+    read: (raw: unknown) => T | UnreadableRecord,
+    own: (id: string) => Promise<unknown>,
+    keep: (record: T, text: string) => F,
+  ) {
+    this.#here = new Set(ids);
+    this.#read = read;
+    this.#own = own;
+    this.#keep = keep;
   }
-  return { fresh, same, conflicts, raw, leftOut };
+
+  async add(stored: unknown, text: string): Promise<void> {
+    const id = idOf(stored);
+    if (id === '' || this.#seen.has(id)) {
+      this.leftOut += 1;
+      return;
+    }
+    this.#seen.add(id);
+    const record = this.#read(stored);
+    if (!this.#here.has(id)) {
+      if (isUnreadable(record)) this.raw.push(stored);
+      else this.fresh.push(this.#keep(record, text));
+      return;
+    }
+    const here = await this.#own(id);
+    if (isUnreadable(record)) {
+      if (!isEqual(here, stored)) this.leftOut += 1;
+      return;
+    }
+    const mine = this.#read(here);
+    // a record here that cannot be read must not be pushed out
+    if (isUnreadable(mine)) this.leftOut += 1;
+    else if (isEqual(mine, record)) this.same += 1;
+    else this.conflicts.push({ mine, theirs: record });
+  }
 }
 
 function sortPreferences(theirs: unknown, own: unknown): Sorted<Preferences> {
@@ -105,27 +122,42 @@ function sortPreferences(theirs: unknown, own: unknown): Sorted<Preferences> {
     : { fresh: [], same: 0, conflicts: [{ mine, theirs: given }] };
 }
 
+/** A job goes into the store as its file has it: it is raised to today's version whenever it is read. */
+const asText = ({ id }: JobRecord, text: string): Boxed => ({ id, text });
+
 /**
  * Reads a file against the notebook as it stands. Nothing is written.
  * @param lines of the file
  */
 export async function dryRun(
-  lines: AsyncIterable<string> | Iterable<string>,
+  lines: AsyncIterable<Bytes> | Iterable<Bytes>,
   own: Own,
 ): Promise<DryRun | BadFile> {
-  const file = await readFile(lines);
+  const jobs = new Sorter(await own.ids('jobs'), readJob, (id) => own.raw('jobs', id), asText);
+  const baths = new Sorter(
+    await own.ids('baths'),
+    readBath,
+    (id) => own.raw('baths', id),
+    (bath: BathRecord) => bath,
+  );
+  const photosHere = new Set(own.photoIds);
+  const fresh = new Set<string>();
+  let [samePhotos, preferences] = [0, null as unknown];
+  const file = await readFile(lines, async (kind, value, text) => {
+    if (kind === 'job') await jobs.add(value, text);
+    else if (kind === 'bath') await baths.add(value, text);
+    else if (kind === 'preferences') preferences = value;
+    else if (photosHere.has(value as string)) samePhotos += 1;
+    else fresh.add(value as string);
+  });
   if (isBadFile(file)) return file;
-  const jobs = await sortOut(file.jobs, readJob, (id) => own.raw('jobs', id));
-  const baths = await sortOut(file.baths, readBath, (id) => own.raw('baths', id));
-  const here = new Set(own.photoIds);
-  const fresh = new Set(file.photoIds.filter((id) => !here.has(id)));
   return {
     savedAt: file.savedAt,
     appVersion: file.appVersion,
     jobs,
     baths,
-    preferences: sortPreferences(file.preferences, own.preferences),
-    photos: { fresh, same: file.photoIds.length - fresh.size },
+    preferences: sortPreferences(preferences, own.preferences),
+    photos: { fresh, same: samePhotos },
     rawJobs: jobs.raw,
     rawBaths: baths.raw,
     leftOut: jobs.leftOut + baths.leftOut,

@@ -1,6 +1,3 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex } from '@noble/hashes/utils.js';
-
 /** A picture's content: a JPEG, shrunk, without what a camera writes beside it. */
 export interface StoredPhoto {
   /** SHA-256 of its bytes: two of one name are the same */
@@ -10,8 +7,6 @@ export interface StoredPhoto {
 
 /** A picture larger than this is none of this app's, bytes. */
 export const LARGEST_PHOTO = 2_000_000;
-
-export const photoId = (bytes: Uint8Array): string => bytesToHex(sha256(bytes));
 
 /** First bytes of a JPEG. */
 const START = [0xff, 0xd8, 0xff] as const;

@@ -1,24 +1,23 @@
 import * as v from 'valibot';
-import { beginsAsLines, fileVersion, isBadFile, readLine } from './file-format.ts';
-import type { BadFile, LineKind } from './file-format.ts';
-import { TooLong } from './file-lines.ts';
-import { fromBase64, isPhoto, photoId } from './photo-store.ts';
+import { fileVersion, headOf, isBadFile, readLine } from './file-format.ts';
+import type { BadFile, Bytes, LineKind } from './file-format.ts';
+import { LONGEST_AT_ONCE, TooLong } from './file-lines.ts';
+import { fromBase64, isPhoto } from './photo-store.ts';
 import type { StoredPhoto } from './photo-store.ts';
+import { sha256Of } from './sha256.ts';
 
-/** The first version of the file is read as one text: a larger one is something else, characters. */
-export const MOST_AT_ONCE = 20_000_000;
-
-/** What a file holds, its records not read yet. */
-export interface Content {
+/** What a file says of itself. */
+export interface Head {
   readonly savedAt: number;
   readonly appVersion: string;
-  readonly jobs: readonly unknown[];
-  readonly baths: readonly unknown[];
-  readonly preferences: unknown;
-  readonly photoIds: readonly string[];
 }
 
-type Lines = AsyncIterable<string> | Iterable<string>;
+type RecordKind = Exclude<LineKind, 'head' | 'end'>;
+
+/** Is handed one record after another: of a picture its id, of all others what they are, and their JSON. */
+export type Take = (kind: RecordKind, value: unknown, text: string) => Promise<void>;
+
+type Lines = AsyncIterable<Bytes> | Iterable<Bytes>;
 
 const whole = v.object({
   etchwrightNotebook: v.literal(1),
@@ -62,47 +61,54 @@ function shaped<S extends v.GenericSchema>(
   return isMarked ? bad(`${path}: ${issue.received}`, `${path}: ${issue.expected}`) : bad(describe(data));
 }
 
-/** A file of the first version: one JSON value. */
-function readWhole(text: string): Content | BadFile {
+/** A file of the first version: one JSON value, on however many lines. */
+async function readWhole(lines: readonly Bytes[], take: Take): Promise<Head | BadFile> {
+  const decoder = new TextDecoder('utf-8', { fatal: true });
   let data: unknown;
   try {
-    data = JSON.parse(text);
+    data = JSON.parse(lines.map((line) => decoder.decode(line)).join('\n'));
   } catch (error) {
+    if (error instanceof TypeError) return bad('no text');
     return bad(`no JSON (${error instanceof Error ? error.message : String(error)})`);
   }
   const file = shaped(whole, data, 1);
-  return isBadFile(file) ? file : { ...file, photoIds: [] };
+  if (isBadFile(file)) return file;
+  for (const job of file.jobs) await take('job', job, JSON.stringify(job));
+  for (const bath of file.baths) await take('bath', bath, '');
+  await take('preferences', file.preferences, '');
+  return file;
 }
 
 /** The picture of a line; null when it is none, or not the one that its name says. */
-function photoOf(value: unknown): StoredPhoto | null {
+async function photoOf(value: unknown): Promise<StoredPhoto | null> {
   const parsed = v.safeParse(picture, value);
   if (!parsed.success) return null;
+  const { id, base64 } = parsed.output;
   try {
-    const bytes = fromBase64(parsed.output.base64);
-    return isPhoto(bytes) && photoId(bytes) === parsed.output.id ? { id: parsed.output.id, bytes } : null;
+    const bytes = fromBase64(base64);
+    return isPhoto(bytes) && (await sha256Of(bytes)) === id ? { id, bytes } : null;
   } catch {
     return null;
   }
 }
 
-/** What the lines of a file hold; the lines of pictures are looked at, not kept. */
+/** Goes through a file line by line, and minds that it is whole. */
 class Reader {
   #line = 0;
   #head: v.InferOutput<typeof head> | null = null;
   #end: v.InferOutput<typeof end> | null = null;
-  readonly #found: Record<Exclude<LineKind, 'head' | 'end'>, unknown[]> = {
-    job: [],
-    bath: [],
-    preferences: [],
-    photo: [],
-  };
+  readonly #counts: Record<RecordKind, number> = { job: 0, bath: 0, preferences: 0, photo: 0 };
+  readonly #take: Take;
 
-  take(text: string): BadFile | null {
+  constructor(take: Take) {
+    this.#take = take;
+  }
+
+  async read(bytes: Bytes): Promise<BadFile | null> {
     this.#line += 1;
-    const line = readLine(text, this.#line);
+    const line = await readLine(bytes, this.#line);
     if (isBadFile(line)) return line;
-    const { kind, value } = line;
+    const { kind, value, text } = line;
     const place = `line ${String(this.#line)}`;
     if (this.#end || (kind === 'head') === (this.#head !== null)) {
       return bad(`${place}: ${kind}`, 'one head, the records, and one end');
@@ -111,62 +117,64 @@ class Reader {
       const read = shaped(head, value, fileVersion);
       if (isBadFile(read)) return read;
       this.#head = read;
-    } else if (kind === 'end') {
+      return null;
+    }
+    if (kind === 'end') {
       const read = v.safeParse(end, value);
       if (!read.success) return bad(`${place}: an end without counts`, 'an end that counts the records');
       this.#end = read.output;
-    } else if (kind === 'photo') {
-      const photo = photoOf(value);
-      if (!photo) return bad(`${place}: no picture of its name`, `${place}: a JPEG and its SHA-256`);
-      this.#found.photo.push(photo.id);
-    } else this.#found[kind].push(value);
+      return null;
+    }
+    this.#counts[kind] += 1;
+    if (kind !== 'photo') {
+      await this.#take(kind, value, text);
+      return null;
+    }
+    const photo = await photoOf(value);
+    if (!photo) return bad(`${place}: no picture of its name`, `${place}: a JPEG and its SHA-256`);
+    await this.#take(kind, photo.id, '');
     return null;
   }
 
-  content(): Content | BadFile {
-    const { job: jobs, bath: baths, preferences, photo } = this.#found;
+  done(): Head | BadFile {
     if (!this.#head || !this.#end) return bad('the end is missing: the file was cut short', 'the whole file');
-    const counts = { jobs: jobs.length, baths: baths.length, photos: photo.length };
+    const { job: jobs, bath: baths, photo: photos } = this.#counts;
+    const counts = { jobs, baths, photos };
     for (const kind of ['jobs', 'baths', 'photos'] as const) {
       if (counts[kind] !== this.#end[kind]) {
         return bad(`${String(counts[kind])} ${kind}`, `${String(this.#end[kind])} ${kind}, as its end says`);
       }
     }
-    const { savedAt, appVersion } = this.#head;
-    return {
-      savedAt,
-      appVersion,
-      jobs,
-      baths,
-      preferences: preferences[0] ?? null,
-      photoIds: photo as readonly string[],
-    };
+    return this.#head;
   }
 }
 
-/** Reads a file of any version. Nothing is compared with the notebook yet, and nothing written. */
-export async function readFile(lines: Lines): Promise<Content | BadFile> {
-  const reader = new Reader();
-  let first: string[] | null = null;
-  let length = 0;
+/**
+ * Reads a file of any version. Nothing is compared with the notebook here, and nothing written.
+ * @param take is handed records as they come, before the file is known to be whole
+ */
+export async function readFile(lines: Lines, take: Take): Promise<Head | BadFile> {
+  const reader = new Reader(take);
+  /** lines of a file of the first version */
+  const old: Bytes[] = [];
+  let [isOld, size] = [true, 0];
   try {
     for await (const line of lines) {
-      if (first === null && !beginsAsLines(line) && length === 0) first = [];
-      length += line.length + 1;
-      if (first) {
-        if (length > MOST_AT_ONCE) return bad('a larger file', `at most ${String(MOST_AT_ONCE / 1e6)} MB`);
-        first.push(line);
+      if (size === 0) isOld = headOf(line) === null;
+      size += line.length + 1;
+      if (isOld) {
+        if (size > LONGEST_AT_ONCE) throw new TooLong();
+        old.push(line);
         continue;
       }
-      const fault = reader.take(line);
+      const fault = await reader.read(line);
       if (fault) return fault;
     }
   } catch (error) {
     if (error instanceof TooLong) return bad('a line longer than any record');
-    if (error instanceof TypeError) return bad('no text');
     throw error;
   }
-  return first || length === 0 ? readWhole((first ?? []).join('\n')) : reader.content();
+  return isOld ? readWhole(old, take) : reader.done();
 }
 
 /** The pictures that are wanted of a file that has been read. */
@@ -175,12 +183,11 @@ export async function* photosIn(
   wanted: ReadonlySet<string>,
 ): AsyncGenerator<StoredPhoto, void> {
   let number = 0;
-  for await (const text of lines) {
+  for await (const bytes of lines) {
     number += 1;
-    if (!text.includes('","photo":')) continue;
-    const line = readLine(text, number);
-    if (isBadFile(line) || line.kind !== 'photo') continue;
-    const photo = photoOf(line.value);
+    if (headOf(bytes)?.kind !== 'photo') continue;
+    const line = await readLine(bytes, number);
+    const photo = isBadFile(line) ? null : await photoOf(line.value);
     if (photo && wanted.has(photo.id)) yield photo;
   }
 }

@@ -1,7 +1,8 @@
 import { openDB } from 'idb';
 import type { IDBPDatabase } from 'idb';
 import * as v from 'valibot';
-import { derivedFrom, derivedKinds } from './derived.ts';
+import { boxed, isBoxed, textOf, unboxed } from './boxed.ts';
+import { derivedFrom, marksFor } from './derived.ts';
 import type { DerivedKind, DerivedShape } from './derived.ts';
 import { migrate, sequences } from './migrations.ts';
 import type { Sequence } from './migrations.ts';
@@ -23,7 +24,7 @@ export interface Kept<T> {
   readonly unreadable: readonly UnreadableRecord[];
 }
 
-/** Records to write together. */
+/** Records to write together; jobs as they are, or as the store keeps them. */
 export interface Everything {
   readonly jobs: readonly unknown[];
   readonly baths: readonly unknown[];
@@ -44,9 +45,10 @@ export interface Notebook {
   saveMeta(key: string, value: unknown): Promise<void>;
   /** one short fact for each job, by its id: from what is kept beside the jobs where that can be */
   derived<T>(kind: DerivedKind, make: (raw: unknown) => T, by: string): Promise<ReadonlyMap<string, T>>;
-  /** records as stored, what cannot be read included; read a few at a time */
-  stored(of: 'jobs' | 'baths'): AsyncGenerator<unknown, void>;
-  /** one record as stored */
+  /** JSON of every record, what cannot be read included; read a few at a time */
+  texts(of: 'jobs' | 'baths'): AsyncGenerator<string, void>;
+  ids(of: 'jobs' | 'baths'): Promise<readonly string[]>;
+  /** one record as it is, readable or not */
   raw(of: 'jobs' | 'baths', id: string): Promise<unknown>;
   /** writes all or nothing; preferences only when there are any */
   saveAll(all: Everything): Promise<void>;
@@ -120,34 +122,50 @@ const connect = (onStale: () => void): Promise<IDBPDatabase<Shape>> =>
 /** Records read at once: a whole notebook in memory would be too much for a phone. */
 const BATCH = 100;
 
-async function* batches(db: IDBPDatabase<Shape>, of: 'jobs' | 'baths'): AsyncGenerator<unknown, void> {
-  let after: IDBKeyRange | null = null;
-  for (;;) {
-    const keys: string[] = await db.getAllKeys(of, after, BATCH);
+async function* batches(db: IDBPDatabase<Shape>, of: 'jobs' | 'baths'): AsyncGenerator<string, void> {
+  const read = async (after: IDBKeyRange | null) => {
+    const keys = await db.getAllKeys(of, after, BATCH);
     const last = keys.at(-1);
-    if (last === undefined) return;
-    yield* await db.getAll(of, IDBKeyRange.bound(keys[0], last));
-    after = IDBKeyRange.lowerBound(last, true);
+    return last === undefined
+      ? null
+      : { last, stored: await db.getAll(of, IDBKeyRange.bound(keys[0], last)) };
+  };
+  let next = read(null);
+  for (;;) {
+    const batch = await next;
+    if (batch === null) return;
+    // the next ones are fetched while these are worked on
+    next = read(IDBKeyRange.lowerBound(batch.last, true));
+    next.catch(() => undefined);
+    yield* batch.stored.map(textOf);
   }
 }
+
+/** One of many requests of a transaction: when that fails as a whole, each would complain for itself. */
+const quiet = <T>(request: Promise<T>): Promise<T> => {
+  request.catch(() => undefined);
+  return request;
+};
 
 /** @throws DOMException when the browser gives no storage, as in some private windows */
 export async function openNotebook(onStale: () => void = () => undefined): Promise<Notebook> {
   const db = await connect(onStale);
-  /** what was derived from a job goes with it */
-  const forget = (store: { delete: (key: [string, string]) => Promise<void> }, id: string) =>
-    Promise.all(derivedKinds.map((kind) => store.delete([kind, id])));
+  /** what was derived from a job is no longer true */
+  const mark = (
+    store: { put: (value: number, key: [string, string]) => Promise<unknown> },
+    id: string,
+  ): Promise<unknown> => Promise.all(marksFor(id).map(({ key, value }) => store.put(value, key)));
   return {
-    jobs: async () => sorted((await db.getAll('jobs')).map(readJob)),
+    jobs: async () => sorted((await db.getAll('jobs')).map((stored) => readJob(unboxed(stored)))),
     job: async (id) => {
-      const raw = await db.get('jobs', id);
-      return raw === undefined ? null : readJob(raw);
+      const stored = await db.get('jobs', id);
+      return stored === undefined ? null : readJob(unboxed(stored));
     },
     saveJob: async (record, durability) => {
       const transaction = db.transaction(['jobs', 'derived'], 'readwrite', { durability });
       await Promise.all([
-        transaction.objectStore('jobs').put(record),
-        forget(transaction.objectStore('derived'), record.id),
+        transaction.objectStore('jobs').put(boxed(record)),
+        mark(transaction.objectStore('derived'), record.id),
         transaction.done,
       ]);
     },
@@ -155,7 +173,7 @@ export async function openNotebook(onStale: () => void = () => undefined): Promi
       const transaction = db.transaction(['jobs', 'derived'], 'readwrite');
       await Promise.all([
         transaction.objectStore('jobs').delete(id),
-        forget(transaction.objectStore('derived'), id),
+        mark(transaction.objectStore('derived'), id),
         transaction.done,
       ]);
     },
@@ -168,19 +186,27 @@ export async function openNotebook(onStale: () => void = () => undefined): Promi
     saveMeta: async (key, value) => {
       await db.put('meta', value, key);
     },
-    derived: (kind, make, by) => derivedFrom(db as unknown as IDBPDatabase<DerivedShape>, kind, make, by),
-    stored: (of) => batches(db, of),
-    raw: (of, id) => db.get(of, id),
+    derived: (kind, make, by) =>
+      derivedFrom(db as unknown as IDBPDatabase<DerivedShape>, kind, (stored) => make(unboxed(stored)), by),
+    texts: (of) => batches(db, of),
+    ids: (of) => db.getAllKeys(of),
+    raw: async (of, id) => unboxed(await db.get(of, id)),
     saveAll: async ({ jobs, baths, preferences, takenIn }) => {
       const transaction = db.transaction(['jobs', 'baths', 'meta', 'derived'], 'readwrite', {
         durability: 'strict',
       });
       try {
-        for (const job of jobs) {
-          await transaction.objectStore('jobs').put(job);
-          await forget(transaction.objectStore('derived'), idOf(job));
-        }
-        for (const bath of baths) await transaction.objectStore('baths').put(bath);
+        const [jobStore, derived] = [transaction.objectStore('jobs'), transaction.objectStore('derived')];
+        const known = new Set(await jobStore.getAllKeys());
+        await Promise.all([
+          ...jobs.flatMap((job) => {
+            const id = idOf(job);
+            if (id === '') throw new TypeError('a job without an id');
+            const put = quiet(jobStore.put(isBoxed(job) ? job : boxed(job as { id: string })));
+            return known.has(id) ? [put, quiet(mark(derived, id))] : [put];
+          }),
+          ...baths.map((bath) => quiet(transaction.objectStore('baths').put(bath))),
+        ]);
         const meta = transaction.objectStore('meta');
         if (preferences !== undefined) await meta.put(preferences, PREFERENCES);
         if (takenIn) {

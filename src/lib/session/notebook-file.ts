@@ -5,6 +5,7 @@ import { linesOf } from '../notebook/file-lines.ts';
 import { dryRun, isBadFile } from '../notebook/import.ts';
 import type { BadFile, DryRun } from '../notebook/import.ts';
 import { toWrite } from '../notebook/import-choices.ts';
+import type { Bytes } from '../notebook/file-format.ts';
 import type { Choices } from '../notebook/import-choices.ts';
 import type { StoredPhoto } from '../notebook/photo-store.ts';
 import { photosIn } from '../notebook/read-file.ts';
@@ -22,12 +23,12 @@ export interface Download {
 
 /** A file larger than this is no notebook: a thousand jobs with their pictures are a tenth of it, bytes. */
 const MOST_BYTES = 2_000_000_000;
-/** Lines are put together before the browser is handed them, characters. */
+/** Lines are put together before the browser is handed them, bytes. */
 const CHUNK = 4_000_000;
 
-async function blobOf(lines: AsyncIterable<string>): Promise<Blob> {
+async function blobOf(lines: AsyncIterable<Bytes>): Promise<Blob> {
   const parts: Blob[] = [];
-  let some: string[] = [];
+  let some: BlobPart[] = [];
   let length = 0;
   const hand = (): void => {
     parts.push(new Blob(some));
@@ -35,7 +36,7 @@ async function blobOf(lines: AsyncIterable<string>): Promise<Blob> {
     length = 0;
   };
   for await (const line of lines) {
-    some.push(line);
+    some.push(line, '\n');
     length += line.length;
     if (length > CHUNK) hand();
   }
@@ -56,11 +57,14 @@ export async function wholeNotebook(now = new Date()): Promise<Download & { jobs
   const book = await openShelf();
   const wanted = new Set<string>();
   const counts = { jobs: 0, baths: 0 };
-  async function* counted(of: 'jobs' | 'baths'): AsyncGenerator<unknown, void> {
-    for await (const raw of book.stored(of)) {
+  async function* counted(of: 'jobs' | 'baths'): AsyncGenerator<string, void> {
+    for await (const text of book.texts(of)) {
       counts[of] += 1;
-      for (const id of photoIdsIn(raw)) wanted.add(id);
-      yield raw;
+      // most jobs have none: they need not be taken apart to see it
+      if (of === 'jobs' && text.includes('"photos"')) {
+        for (const id of photoIdsIn(JSON.parse(text))) wanted.add(id);
+      }
+      yield text;
     }
   }
   const lines = notebookLines(
@@ -116,6 +120,7 @@ export async function tryFile(file: File): Promise<DryRun | BadFile> {
   }
   const book = await openShelf();
   return dryRun(linesOf(file), {
+    ids: (of) => book.ids(of),
     raw: (of, id) => book.raw(of, id),
     preferences: await book.meta(PREFERENCES),
     photoIds: await book.photoIds(),

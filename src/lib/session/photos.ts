@@ -1,5 +1,6 @@
-import { isPhoto, LARGEST_PHOTO, photoId } from '../notebook/photo-store.ts';
+import { isPhoto, LARGEST_PHOTO } from '../notebook/photo-store.ts';
 import type { StoredPhoto } from '../notebook/photo-store.ts';
+import { sha256Of } from '../notebook/sha256.ts';
 
 /** What a picture of a job may show, in the order of the work. */
 export const photoKinds = ['masked', 'stripped', 'finished'] as const;
@@ -39,7 +40,7 @@ export async function photoFrom(file: Blob): Promise<StoredPhoto | null> {
     });
     if (!blob || blob.size > LARGEST_PHOTO) continue;
     const bytes = new Uint8Array(await blob.arrayBuffer());
-    if (isPhoto(bytes)) return { id: photoId(bytes), bytes };
+    if (isPhoto(bytes)) return { id: await sha256Of(bytes), bytes };
   }
   return null;
 }

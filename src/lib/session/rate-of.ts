@@ -2,6 +2,7 @@ import type { Rate } from '../core/learn/rate.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import { runsIn, soFar } from './run-log.ts';
+import { scaleStep } from './scale-step.ts';
 
 /** A jeweller's scale, one standard deviation, g; a coarser one rounds to its step. */
 const SCALE = 0.01;
@@ -32,8 +33,8 @@ export function rateOf(record: JobRecord): Rate | null {
   if (planned === undefined || !charge || !depth || !mass) return null;
   const share = so.chargeAh / charge.value;
   const { depthUm, depthPointsUm, depthBy, massBeforeG, massAfterG, seen } = result;
-  const step = Number(record.draft['scale'] ?? 0);
-  const scale = Number.isFinite(step) ? Math.max(SCALE, step * ROUNDED) : SCALE;
+  const step = scaleStep(record.draft['scale'], [massBeforeG, massAfterG]);
+  const scale = Math.max(SCALE, step * ROUNDED);
   const lost = massBeforeG === null || massAfterG === null ? null : massBeforeG - massAfterG;
   if (lost !== null && lost > 2 * scale) {
     return {

@@ -2,17 +2,24 @@ import { describe, expect, test } from 'vitest';
 import { notebookFileName } from '$lib/notebook/export.ts';
 import { dryRun, isBadFile } from '$lib/notebook/import.ts';
 import type { DryRun } from '$lib/notebook/import.ts';
-import { toWrite } from '$lib/notebook/import-choices.ts';
+import { unboxed } from '$lib/notebook/boxed.ts';
+import { toWrite as boxedToWrite } from '$lib/notebook/import-choices.ts';
 import type { Choices } from '$lib/notebook/import-choices.ts';
-import { photoId } from '$lib/notebook/photo-store.ts';
+import { sha256Of } from '$lib/notebook/sha256.ts';
 import type { Everything } from '$lib/notebook/store.ts';
-import { linesFor, nothing, ownOf, picture, wholeFile } from './in-memory.ts';
+import { asBytes, linesFor, nothing, ownOf, picture, wholeFile } from './in-memory.ts';
 import { aBath, aJob, running, somePreferences } from './records-for-test.ts';
+
+/** What is to be written, jobs taken out of their boxes. */
+const toWrite: typeof boxedToWrite = (...asked) => {
+  const all = boxedToWrite(...asked);
+  return { ...all, jobs: all.jobs.map(unboxed) };
+};
 
 const taken = { ...nothing, takenIn: [] };
 
-async function readLines(lines: Iterable<string>, own: Partial<Everything> = {}): Promise<DryRun> {
-  const run = await dryRun(lines, ownOf(own));
+async function readLines(lines: readonly string[], own: Partial<Everything> = {}): Promise<DryRun> {
+  const run = await dryRun(asBytes(lines), ownOf(own));
   if (isBadFile(run)) throw new Error(`not taken: ${run.found}`);
   return run;
 }
@@ -46,7 +53,7 @@ describe('a file that is no notebook', () => {
       /^jobs: Array/,
     ],
   ])('%j says what was found and what was expected', async (text, found, expected) => {
-    expect(await dryRun(text.split('\n'), ownOf())).toEqual({
+    expect(await dryRun(asBytes(text.split('\n')), ownOf())).toEqual({
       found: expect.stringMatching(found) as string,
       expected: expect.stringMatching(expected) as string,
     });
@@ -54,10 +61,12 @@ describe('a file that is no notebook', () => {
 });
 
 describe('a file that changed on its way', () => {
-  const photo = { id: photoId(picture(1, 2)), bytes: picture(1, 2) };
-  const saved = linesFor({ jobs: [aJob('a'), aJob('b')], baths: [aBath('x')], photos: [photo] });
+  const bytes = picture(1, 2);
+  const saved = sha256Of(bytes).then((id) =>
+    linesFor({ jobs: [aJob('a'), aJob('b')], baths: [aBath('x')], photos: [{ id, bytes }] }),
+  );
   const fault = async (change: (lines: string[]) => readonly string[]) => {
-    const run = await dryRun(change([...(await saved)]), ownOf());
+    const run = await dryRun(asBytes(change([...(await saved)])), ownOf());
     return isBadFile(run) ? run.found : null;
   };
 
@@ -79,12 +88,12 @@ describe('a file that changed on its way', () => {
     expect(await fault((lines) => [...lines, lines[1] ?? ''])).toMatch(/^line 7: job/);
   });
   test('takes no picture under another name, and nothing else as a picture', async () => {
-    const other = await linesFor({ photos: [{ id: photo.id, bytes: picture(9) }] });
-    const run = await dryRun(other, ownOf());
+    const other = await linesFor({ photos: [{ id: await sha256Of(bytes), bytes: picture(9) }] });
+    const run = await dryRun(asBytes(other), ownOf());
     expect(run).toMatchObject({ found: expect.stringMatching(/no picture of its name/) as string });
     const page = new TextEncoder().encode('<svg onload="alert(1)"/>');
-    const script = await linesFor({ photos: [{ id: photoId(page), bytes: page }] });
-    expect(await dryRun(script, ownOf())).toMatchObject({
+    const script = await linesFor({ photos: [{ id: await sha256Of(page), bytes: page }] });
+    expect(await dryRun(asBytes(script), ownOf())).toMatchObject({
       found: expect.stringMatching(/no picture/) as string,
     });
   });
@@ -131,7 +140,7 @@ describe('a dry run', () => {
   });
   test('takes one record of a name, and leaves a second of it out', async () => {
     const run = await read({ jobs: [aJob('a'), aJob('a', { at: 'depth' })] });
-    expect(run.jobs.fresh).toEqual([aJob('a')]);
+    expect(run.jobs.fresh.map(unboxed)).toEqual([aJob('a')]);
     expect(run.leftOut).toBe(1);
   });
   test('never pushes out a record here that cannot be read', async () => {

@@ -1,6 +1,7 @@
 import { notebookLines } from '$lib/notebook/export.ts';
-import type { Sources } from '$lib/notebook/export.ts';
+import type { Bytes } from '$lib/notebook/file-format.ts';
 import type { Own } from '$lib/notebook/import.ts';
+import type { StoredPhoto } from '$lib/notebook/photo-store.ts';
 import { idOf, PREFERENCES } from '$lib/notebook/store.ts';
 import type { Everything, Notebook } from '$lib/notebook/store.ts';
 
@@ -12,15 +13,26 @@ export interface Whole extends Everything {
 export const nothing: Everything = { jobs: [], baths: [], preferences: undefined };
 
 /** The lines that a notebook is saved as. */
-export async function linesFor(all: Partial<Sources>): Promise<string[]> {
+export async function linesFor({
+  jobs = [],
+  baths = [],
+  preferences,
+  photos = [],
+}: Partial<Everything> & { readonly photos?: readonly StoredPhoto[] }): Promise<string[]> {
+  const texts = (records: readonly unknown[]): string[] => records.map((record) => JSON.stringify(record));
+  const sources = { jobs: texts(jobs), baths: texts(baths), preferences, photos };
   const lines: string[] = [];
-  const sources = { ...nothing, photos: [], ...all };
-  for await (const line of notebookLines(sources, '0.1.0', 5)) lines.push(line.trimEnd());
+  for await (const line of notebookLines(sources, '0.1.0', 5)) lines.push(new TextDecoder().decode(line));
   return lines;
 }
 
+const encoder = new TextEncoder();
+/** Lines as they are read. */
+export const asBytes = (lines: readonly string[]): Bytes[] => lines.map((line) => encoder.encode(line));
+
 /** A notebook to hold a file against. */
 export const ownOf = (all: Partial<Everything> = {}, photoIds: readonly string[] = []): Own => ({
+  ids: (of) => Promise.resolve((all[of] ?? []).map(idOf)),
   raw: (of, id) => Promise.resolve((all[of] ?? []).find((record) => idOf(record) === id)),
   preferences: all.preferences,
   photoIds,
@@ -46,8 +58,8 @@ async function listed<T>(some: AsyncIterable<T>): Promise<T[]> {
 
 /** Everything in a notebook as stored. */
 export const everythingIn = async (book: Notebook): Promise<Whole> => ({
-  jobs: await listed(book.stored('jobs')),
-  baths: await listed(book.stored('baths')),
+  jobs: (await listed(book.texts('jobs'))).map((text): unknown => JSON.parse(text)),
+  baths: (await listed(book.texts('baths'))).map((text): unknown => JSON.parse(text)),
   preferences: await book.meta(PREFERENCES),
   photos: await book.photoIds(),
 });

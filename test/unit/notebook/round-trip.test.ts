@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { openNotebook } from '$lib/notebook/store.ts';
-import { photoId } from '$lib/notebook/photo-store.ts';
+import { sha256Of } from '$lib/notebook/sha256.ts';
 import { idsIn, TAKEN_IN } from '$lib/notebook/store.ts';
 import type { Everything } from '$lib/notebook/store.ts';
 import { everythingIn, picture, wholeFile } from './in-memory.ts';
@@ -33,8 +33,8 @@ beforeEach(() => {
 });
 
 const bytes = picture(7, 8, 9);
-const photo = { id: photoId(bytes), bytes };
-const lost = { id: photoId(picture(1)), bytes: picture(1) };
+const photo = { id: await sha256Of(bytes), bytes };
+const lost = { id: await sha256Of(picture(1)), bytes: picture(1) };
 const shown = [{ id: photo.id, shows: 'masked', at: 1 }];
 const keepMine = { jobs: 'mine', baths: 'mine', preferences: 'mine' } as const;
 

@@ -60,3 +60,70 @@ describe('the notebook', () => {
     expect((await book.jobs()).records.map(({ id }) => id)).toEqual(['b']);
   });
 });
+
+describe('what is derived from jobs', () => {
+  let made: string[] = [];
+  const titles = async (by = '1'): Promise<readonly string[]> => {
+    made = [];
+    const facts = await book.derived(
+      'line',
+      (raw) => {
+        const { id, draft } = raw as { id: string; draft: { title: string } };
+        made.push(id);
+        return draft.title;
+      },
+      by,
+    );
+    return [...facts.values()].toSorted();
+  };
+  const titled = (id: string, title: string) => aJob(id, { draft: { title } });
+
+  test('is made once, and again only for a job that has changed', async () => {
+    await book.saveJob(titled('a', 'A'), 'relaxed');
+    await book.saveJob(titled('b', 'B'), 'relaxed');
+    expect(await titles()).toEqual(['A', 'B']);
+    expect(made).toEqual(['a', 'b']);
+    expect(await titles()).toEqual(['A', 'B']);
+    expect(made).toEqual([]);
+    await book.saveJob(titled('b', 'C'), 'relaxed');
+    expect(await titles()).toEqual(['A', 'C']);
+    expect(made).toEqual(['b']);
+  });
+  test('goes with a deleted job, and does not come back with another of its name', async () => {
+    await book.saveJob(titled('a', 'A'), 'relaxed');
+    await titles();
+    await book.deleteJob('a');
+    await book.saveAll({ jobs: [titled('a', 'Another')], baths: [], preferences: undefined });
+    expect(await titles()).toEqual(['Another']);
+    await book.deleteJob('a');
+    expect(await titles()).toEqual([]);
+  });
+  test('is made anew by another version of the app', async () => {
+    await book.saveJob(titled('a', 'A'), 'relaxed');
+    await titles();
+    await titles('2');
+    expect(made).toEqual(['a']);
+  });
+  test('is not put down over what another page has put down meanwhile', async () => {
+    await book.saveJob(titled('a', 'A'), 'relaxed');
+    await titles();
+    await book.saveJob(titled('a', 'B'), 'relaxed');
+    // this page reads B; before it puts that down, C is written, and another page reads it
+    let isFirst = true;
+    await book.derived(
+      'line',
+      (raw) => {
+        if (isFirst) {
+          isFirst = false;
+          void book.saveJob(titled('a', 'C'), 'relaxed').then(() => titles());
+        }
+        return (raw as { draft: { title: string } }).draft.title;
+      },
+      '1',
+    );
+    await vi.waitFor(async () => {
+      expect(await titles()).toEqual(['C']);
+    });
+    expect(await titles()).toEqual(['C']);
+  });
+});

@@ -3,6 +3,7 @@ import { worth } from '../../../src/lib/core/learn/rate.ts';
 import type { JobRecord } from '../../../src/lib/notebook/records.ts';
 import { cellFor, learntFor, ratesIn } from '../../../src/lib/session/bench-rates.ts';
 import { rateOf } from '../../../src/lib/session/rate-of.ts';
+import { scaleStep } from '../../../src/lib/session/scale-step.ts';
 import { toldBy } from '../../../src/lib/session/told.ts';
 import { benchText, cellText } from '../../../src/lib/words/bench.ts';
 import { cuff, figureOf, pendant, planOf, tokens } from '../../fixtures/jobs.ts';
@@ -73,12 +74,17 @@ describe('the bite rate of a finished job', () => {
     expect(rateOf(done('a', { depthUm: 60 }))?.off).toBeCloseTo(1 / 6, 6);
   });
   test('counts a coarse scale for what it is', () => {
-    const mass = figureOf(plan, 'mass_removed').value;
-    const weighed = (scale: string, lost: number) =>
-      rateOf(done('a', { depthUm: 55, massBeforeG: 10, massAfterG: 10 - lost }, { draft: { scale } }));
-    expect(weighed('0.01', mass)?.way).toBe('mass');
-    // a kitchen scale of whole grams says nothing of a third of a gram: the gauge is heard
-    expect(weighed('1', mass)?.way).toBe('depth');
+    const weighed = (scale: string, massBeforeG: number, massAfterG: number) =>
+      rateOf(done('a', { depthUm: 55, massBeforeG, massAfterG }, { draft: { scale } }))?.way;
+    expect(weighed('0.01', 10.2, 9.7)).toBe('mass');
+    // the digits typed tell a finer scale than the one the salt was weighed on
+    expect(weighed('1', 11, 10.5)).toBe('mass');
+    // no loss on a scale of whole grams: the gauge is heard
+    expect(weighed('1', 11, 11)).toBe('depth');
+    expect(scaleStep('1', [11, 10])).toBe(1);
+    expect(scaleStep('1', [10.25, 9.7])).toBeCloseTo(0.01, 12);
+    expect(scaleStep('0,1', [11, 10])).toBe(0.1);
+    expect(scaleStep('none', [null, null])).toBe(1);
   });
   test('is none without a run, a measurement, a count, or a known end', () => {
     expect(rateOf(done('a', {}))).toBeNull();
