@@ -105,25 +105,20 @@ describe('what is derived from jobs', () => {
     expect(made).toEqual(['a']);
   });
   test('is not put down over what another page has put down meanwhile', async () => {
-    await book.saveJob(titled('a', 'A'), 'relaxed');
+    const many = Array.from({ length: 1500 }, (_, n) => titled(`job ${String(n)}`, 'same'));
+    await book.saveAll({ jobs: [titled('a', 'A'), ...many], baths: [], preferences: undefined });
     await titles();
-    await book.saveJob(titled('a', 'B'), 'relaxed');
-    // this page reads B; before it puts that down, C is written, and another page reads it
-    let isFirst = true;
+    // a page of another version makes everything anew; while it is at that, C is written, and a page reads it
+    let other: Promise<unknown> | null = null;
     await book.derived(
       'line',
       (raw) => {
-        if (isFirst) {
-          isFirst = false;
-          void book.saveJob(titled('a', 'C'), 'relaxed').then(() => titles());
-        }
+        other ??= book.saveJob(titled('a', 'C'), 'relaxed').then(() => titles());
         return (raw as { draft: { title: string } }).draft.title;
       },
-      '1',
+      '2',
     );
-    await vi.waitFor(async () => {
-      expect(await titles()).toEqual(['C']);
-    });
-    expect(await titles()).toEqual(['C']);
+    await other;
+    expect(await titles('2')).toContain('C');
   });
 });
