@@ -29,6 +29,7 @@ export const foundations: readonly Foundation[] = [
   foundationFor(cuff()),
   foundationFor(patched(pendant(), { 'piece.openArea': undefined })),
   foundationFor(patched(pendant(), { 'bath.salt': 'NaCl' })),
+  foundationFor(patched(pendant(), { 'place.use': 'teaching' })),
 ];
 
 export const start = (foundation: Foundation): Snapshot => initialTransition(procedure, { foundation })[0];
@@ -54,7 +55,11 @@ export function stored(snapshot: Snapshot): Snapshot {
 
 /** The answer that lets the work go on. */
 export const rightAnswer = (check: Check, { mostVolts }: Foundation): string | number =>
-  check.kind === 'number' ? mostVolts : (check.options.find(({ ok }) => ok)?.id ?? '');
+  check.kind === 'number'
+    ? mostVolts
+    : check.kind === 'initials'
+      ? 'AB CD'
+      : (check.options.find(({ ok }) => ok)?.id ?? '');
 
 /** Answers every check of a hold rightly. */
 export function clear(snapshot: Snapshot, hold: HoldId, at: number): Snapshot {

@@ -57,6 +57,7 @@ export class Oracle {
   }
 
   #isRight(check: Check, { value }: Seen): boolean {
+    if (check.kind === 'initials') return /^[A-Z]{1,4} [A-Z]{1,4}$/.test(String(value)) && value !== 'AB AB';
     if (check.kind === 'choice') return check.options.some(({ id, ok }) => ok && id === value);
     return typeof value === 'number' && value > 0 && value <= this.foundation.mostVolts + 0.1;
   }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { checks, checksOf, holdIds } from '../../src/lib/procedure/checks.ts';
+import { checkNamed, checks, checksOf, holdIds } from '../../src/lib/procedure/checks.ts';
 import type { Check } from '../../src/lib/procedure/checks.ts';
 import { KEEPS, changesSince, doesHoldStand, freshnessOf } from '../../src/lib/procedure/freshness.ts';
 import type { Foundation } from '../../src/lib/procedure/foundation.ts';
@@ -187,4 +187,34 @@ test('a bath that has changed since it was mixed locks Start', () => {
   const other = foundations[3] as Foundation;
   const cleared = clear(step(hold, { type: 'plan.changed', foundation: other }), 'power', 2_000);
   expect(pathOf(step(cleared, { type: 'start.pressed', at: 2_000 }))).toBe('etch.hold');
+});
+
+describe('in a class', () => {
+  const taught = foundationFor(patched(pendant(), { 'place.use': 'teaching' }));
+  const powerReady = (value: string): Snapshot => {
+    const lifted = step(
+      step(step(toRunning(taught), { type: 'stop.pressed', at: 2_000 }), {
+        type: 'meter.read',
+        reading: 'zero',
+        at: 2_000,
+      }),
+      { type: 'depth.judged', verdict: 'deeper', at: 2_000 },
+    );
+    const clearAgain = clear(lifted, 'power', 2_100);
+    return step(clearAgain, { type: 'check.answered', check: 'initials-power', value, at: 2_100 });
+  };
+  test.each(['AB', 'AB AB', '', ' ', 'AB C1', 'ABCDE FG', 'ab cd', 'AB CD EF'])(
+    '"%s" is not two people: the clock stays off',
+    (value) => {
+      expect(pathOf(step(powerReady(value), { type: 'start.pressed', at: 2_200 }))).toBe('etch.hold');
+    },
+  );
+  test('two sets of initials start it, and the next bite asks for them again', () => {
+    const running = step(powerReady('AB CD'), { type: 'start.pressed', at: 2_200 });
+    expect(pathOf(running)).toBe('etch.running');
+    const stopped = step(running, { type: 'stop.pressed', at: 2_300 });
+    const off = step(stopped, { type: 'meter.read', reading: 'zero', at: 2_300 });
+    const again = step(off, { type: 'depth.judged', verdict: 'deeper', at: 2_300 });
+    expect(freshness(again, checkNamed('initials-power'), 2_400)).toBe('spent');
+  });
 });

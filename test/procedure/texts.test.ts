@@ -17,7 +17,7 @@ describe('every check', () => {
     (id, check) => {
       const text = checkTexts[id];
       expect(text?.asks ?? '').not.toBe('');
-      if (check.kind === 'number') expect(text?.fixes['number'] ?? '').not.toBe('');
+      if (check.kind !== 'choice') expect(text?.fixes[check.kind] ?? '').not.toBe('');
       else {
         for (const option of check.options) {
           expect(text?.options[option.id] ?? '', option.id).not.toBe('');
@@ -41,7 +41,8 @@ describe('every hold', () => {
     'of plan %i has 5 to 9 checks, at most 3 critical, those first',
     (_, foundation) => {
       for (const hold of holdIds) {
-        const open = checksOf(hold, foundation);
+        // initials close a hold; they ask for no look of their own
+        const open = checksOf(hold, foundation).filter(({ kind }) => kind !== 'initials');
         const critical = open.filter((check) => check.critical);
         expect(open.length, hold).toBeGreaterThanOrEqual(5);
         expect(open.length, hold).toBeLessThanOrEqual(9);
@@ -52,6 +53,19 @@ describe('every hold', () => {
       }
     },
   );
+});
+
+test('a class closes each hold with two sets of initials, and nobody else is asked for any', () => {
+  const taught = foundations.filter(({ inputs }) => inputs['place.use'] === '"teaching"');
+  expect(taught).toHaveLength(1);
+  for (const foundation of foundations) {
+    for (const hold of holdIds) {
+      const all = checksOf(hold, foundation);
+      const asked = all.filter(({ kind }) => kind === 'initials');
+      expect(asked.length, hold).toBe(taught.includes(foundation) ? 1 : 0);
+      if (asked.length > 0) expect(all.at(-1)).toBe(asked[0]);
+    }
+  }
 });
 
 describe('every rule', () => {

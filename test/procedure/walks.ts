@@ -50,7 +50,7 @@ function nextEvent(snapshot: Snapshot, at: number, random: () => number): Proced
     return {
       type: 'check.answered',
       check: pick(checkIds),
-      value: pick(['plus', 'minus', 'zero', 7, 12, '']),
+      value: pick(['plus', 'minus', 'zero', 7, 12, '', 'AB AB', 'AB']),
       at,
     };
   if (path === 'etch.running') return { type: 'stop.pressed', at };

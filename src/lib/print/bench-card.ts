@@ -18,18 +18,18 @@ import { typeset } from './typeset.ts';
 export const card = { width: 190, height: 140, face: 95, safe: 5, corner: 4 } as const;
 
 /** Sizes for gloves: a box to tick, a box to write in, mm. */
-const box = { tick: 12, write: { width: 36, height: 12.5 } } as const;
+export const box = { tick: 12, write: { width: 36, height: 12.5 } } as const;
 
 const inner = mm(card.face - 2 * card.safe);
 
-interface WriteIn {
+export interface WriteIn {
   readonly label: string;
   readonly value: string | null;
   readonly unit: string;
   readonly note: string;
 }
 
-function writeIns({ settings, figures, job }: Plan): WriteIn[] {
+export function writeIns({ settings, figures, job }: Plan): WriteIn[] {
   if (!settings) return [];
   const { minutes } = settings;
   const limits = withUnit(range(minutes.low, minutes.high), 'min');
@@ -63,7 +63,7 @@ function writeIns({ settings, figures, job }: Plan): WriteIn[] {
   ];
 }
 
-const writeIn = ({ label, value, unit, note }: WriteIn): Content => ({
+export const writeIn = ({ label, value, unit, note }: WriteIn): Content => ({
   margin: [0, 5, 0, 0],
   columns: [
     {
@@ -152,7 +152,7 @@ function front(plan: Plan, marks: Marks | null): Content[] {
  * The holds and their most critical checks; as many as stay large enough for a glove. A stainless plate
  * needs one more before power, and takes the place of the goggles, which stand on the front as well.
  */
-function holds({ job }: Plan): readonly (readonly [string, readonly string[]])[] {
+export function cardHolds({ job }: Plan): readonly (readonly [string, readonly string[]])[] {
   const { polarity, bubbles, dry, open } = cardTexts;
   const isStainless = job.cathode.metal === 'stainless';
   return [
@@ -191,7 +191,7 @@ function check(text: string, hold: string | null): Content {
 const MARK = 26;
 
 function back(plan: Plan, marks: Marks | null): Content[] {
-  const groups = holds(plan).map(([hold, checks]): Content => {
+  const groups = cardHolds(plan).map(([hold, checks]): Content => {
     const stack = checks.map((text, i) => check(text, i === 0 ? hold : null));
     if (marks === null || hold !== cardTexts.beforeLifting) return { stack };
     return {

@@ -1,4 +1,5 @@
 import type { Loop } from '../core/mask/outline.ts';
+import type { ClassPack } from '../core/plan/class-pack.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import type { ShelfBath } from './labelled-bath.ts';
 
@@ -47,8 +48,16 @@ export interface StencilOrder {
   readonly isNegative: boolean;
 }
 
+/** Papers for a class: a sheet for whoever leads it, a card for each station. */
+export interface ClassOrder {
+  readonly paper: Plan['job']['paper'];
+  readonly plan: Plan;
+  readonly pack: ClassPack;
+}
+
 /** What the press is to make. */
 export type PressOrder =
   | { readonly kind: 'job'; readonly plan: Plan; readonly order: PapersOrder }
   | { readonly kind: 'labels'; readonly order: LabelsOrder }
-  | { readonly kind: 'stencil'; readonly order: StencilOrder };
+  | { readonly kind: 'stencil'; readonly order: StencilOrder }
+  | { readonly kind: 'class'; readonly order: ClassOrder };

@@ -39,3 +39,9 @@ export const faces = { text: 'Hyperlegible', quiet: 'HyperlegibleQuiet', rare: '
 
 /** Figures of one width, so that columns of numbers line up. */
 export const tabular = { fontFeatures: ['tnum'] } as const satisfies Style;
+
+/** The day the tables were released, which opens every data version: the same plan gives the same bytes. */
+export const dayOf = (dataVersion: string): Date => {
+  const day = /^\d{4}-\d\d-\d\d/.exec(dataVersion)?.[0];
+  return new Date(day === undefined ? 0 : `${day}T00:00:00Z`);
+};

@@ -2,20 +2,15 @@ import type { ContentSection, TDocumentDefinitions } from 'pdfmake/interfaces';
 import type { Plan } from '../core/plan/plan.ts';
 import { sheetTexts } from '../words/papers.ts';
 import { cardPage } from './card-page.ts';
+import { classPapers } from './class-papers.ts';
 import { labelSheets } from './label-sheet.ts';
 import { jobSheet } from './job-sheet.ts';
 import { jobPapers } from './order.ts';
 import type { PaperKind, PapersOrder, PressOrder } from './order.ts';
-import { faces, ink, pageSizes } from './paper.ts';
+import { dayOf, faces, ink, pageSizes } from './paper.ts';
 import { stencil } from './stencil.ts';
 import { stripPage } from './strip-page.ts';
 import { wearPage } from './wear-page.ts';
-
-/** The day the tables were released, which opens every data version: the same plan gives the same bytes. */
-const dayOf = (dataVersion: string): Date => {
-  const day = /^\d{4}-\d\d-\d\d/.exec(dataVersion)?.[0];
-  return new Date(day === undefined ? 0 : `${day}T00:00:00Z`);
-};
 
 function sectionsOf(plan: Plan, { kinds, marks }: PapersOrder): ContentSection[] {
   const has = (kind: PaperKind): boolean => kinds.includes(kind);
@@ -54,5 +49,6 @@ export function papers(plan: Plan, order: PapersOrder = jobPapers): TDocumentDef
 /** Whatever was ordered, as a document. */
 export function documentOf(wanted: PressOrder): TDocumentDefinitions {
   if (wanted.kind === 'job') return papers(wanted.plan, wanted.order);
-  return wanted.kind === 'labels' ? labelSheets(wanted.order) : stencil(wanted.order);
+  if (wanted.kind === 'labels') return labelSheets(wanted.order);
+  return wanted.kind === 'class' ? classPapers(wanted.order) : stencil(wanted.order);
 }

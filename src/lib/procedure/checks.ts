@@ -34,7 +34,12 @@ export interface NumberCheck extends CheckBase {
   readonly isOk: (value: number, foundation: Foundation) => boolean;
 }
 
-export type Check = ChoiceCheck | NumberCheck;
+/** Two who have looked, in a class: two sets of letters that differ, with a space between. */
+export interface InitialsCheck extends CheckBase {
+  readonly kind: 'initials';
+}
+
+export type Check = ChoiceCheck | NumberCheck | InitialsCheck;
 
 const choice = (
   hold: HoldId,
@@ -60,6 +65,19 @@ const hasStainlessPlate = (foundation: Foundation): boolean =>
   input(foundation, 'cathode.metal') === '"stainless"';
 const usesSolvent = (foundation: Foundation): boolean => !/vinyl|dry-film/.test(input(foundation, 'resist'));
 const isNewBath = (foundation: Foundation): boolean => input(foundation, 'bath.record') === 'null';
+
+const isClass = (foundation: Foundation): boolean => input(foundation, 'place.use') === '"teaching"';
+
+/** Closes a hold in a class: what the critical checks rest on, two people have seen. */
+const initials = (hold: HoldId, inputs: readonly string[] = []): InitialsCheck => ({
+  kind: 'initials',
+  id: `initials-${hold}`,
+  hold,
+  critical: true,
+  inputs: [...inputs, 'place.use'],
+  figures: [],
+  when: isClass,
+});
 
 /**
  * Every check, in the order asked; the gravest of each hold first. An option says what is seen, never
@@ -88,6 +106,7 @@ export const checks: readonly Check[] = [
   ),
   choice('mixing', 'under-tub', { table: false, tray: true }),
   choice('mixing', 'food-flame-children', { near: false, away: true }),
+  initials('mixing', ['bath.salt', 'bath.record']),
 
   choice(
     'power',
@@ -133,6 +152,7 @@ export const checks: readonly Check[] = [
     { gaps: false, whole: true },
     { inputs: ['resist', 'piece.depth', 'hanger', 'attached'] },
   ),
+  initials('power', ['supply', 'bath', 'piece', 'cathode', 'tub']),
 
   choice('lifting', 'meter-reads', { 'not-zero': false, zero: true, 'not-sure': false }, critical),
   choice('lifting', 'gloves-at-bath', { off: false, torn: false, 'on-whole': true }, critical),
@@ -140,6 +160,7 @@ export const checks: readonly Check[] = [
   choice('lifting', 'first-rinse', { 'filled-beside': true, 'not-yet': false }),
   choice('lifting', 'in-hand', { fingers: false, tongs: true }),
   choice('lifting', 'flame-near', { some: false, none: true }, { inputs: ['resist'], when: usesSolvent }),
+  initials('lifting'),
 
   choice(
     'storing',
@@ -170,6 +191,7 @@ export const checks: readonly Check[] = [
   ),
   choice('storing', 'container', { food: false, 'not-food': true }),
   choice('storing', 'goes-to', { shelf: true, drain: false, collection: true }, { inputs: ['place'] }),
+  initials('storing', ['bath.salt', 'piece.metal', 'cathode.metal']),
 ];
 
 export type CheckId = string;
@@ -187,8 +209,18 @@ export function checkNamed(id: CheckId): Check {
 export const checksOf = (hold: HoldId, foundation: Foundation): readonly Check[] =>
   checks.filter((check) => check.hold === hold && (check.when?.(foundation) ?? true));
 
+const LETTERS = /^\p{Lu}{1,4}$/u;
+
+/** Two sets of initials that can be two people's. */
+function areTwo(value: string | number): boolean {
+  const sets = String(value).split(' ');
+  return sets.length === 2 && sets.every((one) => LETTERS.test(one)) && sets[0] !== sets[1];
+}
+
 /** Whether an answer is one that lets the work go on. */
-export const isOk = (check: Check, value: string | number, foundation: Foundation): boolean =>
-  check.kind === 'number'
+export function isOk(check: Check, value: string | number, foundation: Foundation): boolean {
+  if (check.kind === 'initials') return areTwo(value);
+  return check.kind === 'number'
     ? typeof value === 'number' && check.isOk(value, foundation)
     : check.options.some(({ id, ok }) => ok && id === value);
+}

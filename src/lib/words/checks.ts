@@ -20,6 +20,20 @@ export const holdTexts: Readonly<Record<string, { readonly title: string; readon
 const putOnGloves = 'Take whole nitrile gloves. Blow one up and look for leaks; change torn ones.';
 const putOnGoggles = 'Put splash goggles over your eyes now. Glasses leave the sides open.';
 
+const twoHaveSeen: CheckText = {
+  asks: 'Two have seen the marked checks',
+  options: {},
+  fixes: { initials: 'Two people, each their own: one to four letters, and not the same.' },
+};
+
+/** Whose letters they are, in the order asked. */
+export const initialsTexts = {
+  adult: 'Adult in charge',
+  other: 'Who looked with them',
+  say: 'We have both seen it',
+  said: (value: string): string => `Seen by ${value.replace(' ', ' and ')}.`,
+} as const;
+
 export const checkTexts: Readonly<Record<string, CheckText>> = {
   'goggles-for-salt': {
     asks: 'Your goggles are',
@@ -232,4 +246,11 @@ export const checkTexts: Readonly<Record<string, CheckText>> = {
     },
     fixes: { drain: 'Never. It holds metal, and diluting is no cure. Keep it, or hand it over untreated.' },
   },
+  'initials-mixing': twoHaveSeen,
+  'initials-power': {
+    ...twoHaveSeen,
+    asks: 'An adult has a hand on the supply, and two have seen the marked checks',
+  },
+  'initials-lifting': twoHaveSeen,
+  'initials-storing': twoHaveSeen,
 };

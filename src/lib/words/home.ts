@@ -5,6 +5,7 @@ export const home = {
     'It works out the salt, the amps, the minutes and the depth for your piece in your tub, with honest ranges, and says what can hurt you before each step. It cannot switch your supply. The label or data sheet of the bottle in your hand wins over anything here, and so do local rules.',
   start: 'Start a job',
   known: 'What is known',
+  evening: 'An evening class',
   examples: 'Three jobs, planned',
   examplesHint: 'Invented examples. Open one to see its plan, how each figure came about, and its cautions.',
   noScript: 'This page needs JavaScript to start a job. The examples, Help and What to wear work without.',

@@ -35,6 +35,7 @@ export const tableNames: Readonly<Record<TableId, string>> = {
   undercutRatio: 'Undercut',
   undercutTable: 'Undercut by depth and opening',
   bankCard: 'Bank card, to measure a photo by',
+  classFacts: 'Classes',
   landReserve: 'Thinnest line',
   leadResistance: 'Leads and clips',
   tubCooling: 'Cooling of the tub',

@@ -10,6 +10,7 @@ import {
   ventilation,
 } from './bench-facts.ts';
 import { plateMetals, plateRefusals } from './cathodes.ts';
+import { classFacts } from './class-facts.ts';
 import { copperSulfateOffset, filmTransport, offsets, valences, yieldPriors } from './electrode-facts.ts';
 import { atomicWeights } from './elements.ts';
 import { complexes } from './equilibria/complexes.ts';
@@ -61,6 +62,7 @@ export const tables = {
   airLimits,
   practice,
   bankCard,
+  classFacts,
   undercutTable,
   undercutRatio,
   landReserve,

@@ -1,0 +1,28 @@
+import { expect, test } from '@playwright/test';
+import { expectAccessible, phone } from './axe.ts';
+import { finishedJob } from '../fixtures/finished-job.ts';
+import { seed } from './notebook-seed.ts';
+
+test.use({ viewport: phone });
+
+test('a class: counts, the evening, a job of one’s own, and the pack', async ({ page }) => {
+  await page.goto('/');
+  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
+  await seed(page, [finishedJob('own', 'Fern', Date.UTC(2026, 10, 1))]);
+  await page.getByRole('link', { name: 'An evening class' }).click();
+  await expect(page.getByText('20 pairs of whole nitrile gloves')).toBeVisible();
+  await expect(page.getByText(/^Too long by \d+\s?min/)).toBeVisible();
+  await expectAccessible(page);
+  await page.getByLabel('Learners at each').fill('3');
+  await expect(page.getByText('28 pairs of whole nitrile gloves')).toBeVisible();
+  await page.getByLabel('Stations').fill('400');
+  await expect(page.getByText('A whole number from 1 to 20.')).toBeVisible();
+  await expect(page.getByText('28 pairs of whole nitrile gloves')).toHaveCount(0);
+  await page.getByLabel('Stations').fill('3');
+  await page.getByLabel('The job of every station').selectOption({ label: 'Fern' });
+  await expect(page.getByText('3 pieces, cleaned beforehand')).toBeVisible();
+  await expect(page.getByText(/^It takes \d+\s?min of 120\s?min\.$/)).toBeVisible();
+  await page.getByRole('button', { name: 'Make the papers' }).click();
+  await expect(page.getByRole('img', { name: 'Evening class, page 4' })).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByRole('img', { name: 'Evening class, page 5' })).toHaveCount(0);
+});
