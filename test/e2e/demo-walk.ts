@@ -12,7 +12,7 @@ const presses: Readonly<Record<string, RegExp>> = {
 };
 
 /** Says of each thing at a hold what a maker sees who has done everything right. */
-async function answerHold(page: Page): Promise<void> {
+export async function answerHold(page: Page): Promise<void> {
   const items = page.locator('main li').filter({ has: page.locator('fieldset') });
   for (const item of await items.all()) {
     const asked = (await item.locator('legend').innerText()).split('\n')[0] ?? '';

@@ -29,7 +29,8 @@ export class Oracle {
 
   /** Takes an event that the machine has taken; `path` is the state it was taken in. */
   take(event: ProcedureEvent, path: string): void {
-    const isPowered = path === 'etch.running' || path === 'etch.stopping';
+    const isStopping = path === 'etch.stopping' || path === 'etch.strip-stopping';
+    const isPowered = isStopping || path === 'etch.running' || path === 'etch.strip-running';
     if (event.type === 'plan.changed') this.foundation = event.foundation;
     if (event.type === 'check.answered' && !isPowered) {
       this.#seen.set(event.check, {
@@ -39,9 +40,10 @@ export class Oracle {
         stops: this.#stops,
       });
     }
-    if (event.type === 'job.restored' && path !== 'etch.stopping') this.#stops += 1;
+    if (event.type === 'job.restored' && !isStopping) this.#stops += 1;
     if (event.type === 'job.restored' && event.isTakenIn === true) this.#seen.clear();
     if (event.type === 'stop.pressed' && path === 'etch.running') this.#stops += 1;
+    if (event.type === 'strip.stopped' && path === 'etch.strip-running') this.#stops += 1;
     if (event.type === 'bite.again' && path === 'neutralise.rinsing') {
       this.#stops += 1;
       for (const check of checks) if (check.hold === 'power') this.#seen.delete(check.id);

@@ -41,6 +41,10 @@ function eventsAt(snapshot: Snapshot): ProcedureEvent[] {
     ),
     { type: 'bite.again', at },
     { type: 'job.restored', at },
+    { type: 'strip.wanted' },
+    { type: 'strip.started', at },
+    { type: 'strip.stopped', at },
+    { type: 'strip.ended' },
   ];
 }
 
@@ -75,6 +79,10 @@ describe('every shortest path', () => {
       'etch.running',
       'etch.stopping',
       'etch.looking',
+      'etch.strip-hold',
+      'etch.strip-running',
+      'etch.strip-stopping',
+      'etch.strip-between',
       'neutralise.hold',
       'neutralise.rinsing',
       'bath.hold',

@@ -218,3 +218,39 @@ describe('in a class', () => {
     expect(freshness(again, checkNamed('initials-power'), 2_400)).toBe('spent');
   });
 });
+
+describe('a test strip', () => {
+  const wanted = (): Snapshot => {
+    const finish = { type: 'step.finished', at: AT } as const;
+    let now = start(plan);
+    now = step(step(step(now, finish), finish), finish);
+    now = step(clear(now, 'mixing', AT), finish);
+    now = step(step(now, finish), finish);
+    return step(now, { type: 'strip.wanted' });
+  };
+  test('is powered only past every look, and again before each window', () => {
+    expect(pathOf(step(wanted(), { type: 'strip.started', at: AT }))).toBe('etch.strip-hold');
+    const running = step(clear(wanted(), 'power', AT), { type: 'strip.started', at: AT });
+    expect(pathOf(running)).toBe('etch.strip-running');
+    expect(running.hasTag('powered')).toBe(true);
+    const stopped = step(running, { type: 'strip.stopped', at: 2_000 });
+    expect(pathOf(step(stopped, { type: 'meter.read', reading: 'not-sure', at: 2_000 }))).toBe(
+      'etch.strip-stopping',
+    );
+    const off = step(stopped, { type: 'meter.read', reading: 'zero', at: 2_500 });
+    expect(pathOf(off)).toBe('etch.strip-between');
+    const next = step(off, { type: 'step.finished', at: 2_600 });
+    expect(pathOf(step(next, { type: 'strip.started', at: 2_600 }))).toBe('etch.strip-hold');
+  });
+  test('is no run of the piece, and leads back to its settings', () => {
+    const running = step(clear(wanted(), 'power', AT), { type: 'strip.started', at: AT });
+    const gone = step(running, { type: 'job.restored', at: 9_000 });
+    expect(pathOf(gone)).toBe('etch.strip-stopping');
+    const off = step(gone, { type: 'meter.read', reading: 'zero', at: 9_500 });
+    expect(off.context.runs).toEqual([]);
+    expect(off.context.stripRuns).toEqual([{ startedAt: AT, stoppedAt: 9_000, offAt: 9_500 }]);
+    const ended = step(off, { type: 'strip.ended' });
+    expect(pathOf(ended)).toBe('settings');
+    expect(step(ended, { type: 'strip.wanted' }).context.stripRuns).toEqual([]);
+  });
+});

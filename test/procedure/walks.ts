@@ -26,7 +26,18 @@ export interface Tally {
   clockBack: number;
 }
 
-const powered = new Set(['etch.running', 'etch.stopping']);
+/** Each state in which current may flow, and where stopping it leads. */
+const stoppingOf: Readonly<Record<string, string>> = {
+  'etch.running': 'etch.stopping',
+  'etch.stopping': 'etch.stopping',
+  'etch.strip-running': 'etch.strip-stopping',
+  'etch.strip-stopping': 'etch.strip-stopping',
+};
+const powered = new Set(Object.keys(stoppingOf));
+const started: Readonly<Record<string, string>> = {
+  'etch.running': 'start.pressed',
+  'etch.strip-running': 'strip.started',
+};
 
 /** What a maker, a browser or bad luck may do next; most of it leads onwards. */
 function nextEvent(snapshot: Snapshot, at: number, random: () => number): ProcedureEvent {
@@ -45,6 +56,10 @@ function nextEvent(snapshot: Snapshot, at: number, random: () => number): Proced
       { type: 'stop.pressed', at },
       { type: 'start.pressed', at },
       { type: 'bite.again', at },
+      { type: 'strip.wanted' },
+      { type: 'strip.started', at },
+      { type: 'strip.stopped', at },
+      { type: 'strip.ended' },
     ] as const);
   if (dice < 0.12)
     return {
@@ -54,13 +69,17 @@ function nextEvent(snapshot: Snapshot, at: number, random: () => number): Proced
       at,
     };
   if (path === 'etch.running') return { type: 'stop.pressed', at };
-  if (path === 'etch.stopping')
+  if (path === 'etch.strip-running') return { type: 'strip.stopped', at };
+  if (path === 'settings' && random() < 0.3) return { type: 'strip.wanted' };
+  if (path === 'etch.strip-between' && random() < 0.3) return { type: 'strip.ended' };
+  if (path === 'etch.stopping' || path === 'etch.strip-stopping')
     return { type: 'meter.read', reading: pick(['zero', 'not-zero', 'not-sure']), at };
   if (path === 'etch.looking')
     return { type: 'depth.judged', verdict: pick(['deeper', 'enough', 'not-sure']), at };
   const hold = {
     'electrolyte.hold': 'mixing',
     'etch.hold': 'power',
+    'etch.strip-hold': 'power',
     'neutralise.hold': 'lifting',
     'bath.hold': 'storing',
   }[path];
@@ -73,6 +92,7 @@ function nextEvent(snapshot: Snapshot, at: number, random: () => number): Proced
     if (check) return { type: 'check.answered', check: check.id, value: rightAnswer(check, foundation), at };
   }
   if (path === 'etch.hold') return { type: 'start.pressed', at };
+  if (path === 'etch.strip-hold') return { type: 'strip.started', at };
   if (path === 'neutralise.rinsing' && random() < 0.2) return { type: 'bite.again', at };
   return { type: 'step.finished', at };
 }
@@ -152,8 +172,9 @@ export function walkOnce(seed: number, tally: Tally): void {
       const blockers = oracle.blockers(hold, at);
       assert(blockers.length === 0, blockers.join('; '), note);
     };
-    if (after === 'etch.running' && before !== 'etch.running') {
-      assert(event.type === 'start.pressed', 'only Start starts', note);
+    const starter = started[after];
+    if (starter !== undefined && before !== after) {
+      assert(event.type === starter, 'only Start starts', note);
       assert(oracle.foundation.mayPower, 'a plan that may not be powered', note);
       clear('power');
       assert(
@@ -167,15 +188,16 @@ export function walkOnce(seed: number, tally: Tally): void {
     if (after === 'neutralise.rinsing' && before === 'neutralise.hold') clear('lifting');
     if (after === 'bath.stored' && before === 'bath.hold') clear('storing');
     if (powered.has(before)) {
-      const stops = event.type === 'stop.pressed' || event.type === 'job.restored';
-      assert(!stops || after === 'etch.stopping', 'stop is taken in every powered state', note);
+      const stop = before.startsWith('etch.strip') ? 'strip.stopped' : 'stop.pressed';
+      const stops = event.type === stop || event.type === 'job.restored';
+      assert(!stops || after === stoppingOf[before], 'stop is taken in every powered state', note);
       const zero = event.type === 'meter.read' && event.reading === 'zero';
       assert(
-        powered.has(after) || (before === 'etch.stopping' && zero),
+        powered.has(after) || (stoppingOf[before] === before && zero),
         'only a meter at zero ends power',
         note,
       );
-      assert(before !== 'etch.stopping' || after !== 'etch.running', 'no way back into power', note);
+      assert(stoppingOf[before] !== before || started[after] === undefined, 'no way back into power', note);
     }
     assert(now.hasTag('powered') === powered.has(after), 'the tag tells', note);
     assert(now.status === 'active', 'the machine lives', note);

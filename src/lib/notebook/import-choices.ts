@@ -13,12 +13,14 @@ export interface Choices {
   readonly preferences: 'mine' | 'theirs';
 }
 
-/** States of the procedure in which current may flow. */
+const POWERED: readonly unknown[] = ['running', 'stopping', 'strip-running', 'strip-stopping'];
+
+/** Whether the procedure stands where current may flow. */
 export const isPowered = ({ snapshot }: JobRecord): boolean => {
   const value =
     typeof snapshot === 'object' && snapshot !== null && 'value' in snapshot ? snapshot.value : null;
   if (typeof value !== 'object' || value === null || !('etch' in value)) return false;
-  return value.etch === 'running' || value.etch === 'stopping';
+  return POWERED.includes(value.etch);
 };
 
 const FROM_FILE = ' (from file)';

@@ -24,6 +24,11 @@ export type ProcedureEvent =
   | { readonly type: 'meter.read'; readonly reading: MeterReading; readonly at: number }
   | { readonly type: 'depth.judged'; readonly verdict: DepthVerdict; readonly at: number }
   | { readonly type: 'bite.again'; readonly at: number }
+  /** a test strip: asked for, current on, current to go off, all its windows stopped out or given up */
+  | { readonly type: 'strip.wanted' }
+  | { readonly type: 'strip.started'; readonly at: number }
+  | { readonly type: 'strip.stopped'; readonly at: number }
+  | { readonly type: 'strip.ended' }
   /**
    * `poweredSince`: its snapshot cannot be read any more, and its events tell of a run that nobody ended;
    * `isTakenIn`: it comes from a file, and nobody has checked anything here

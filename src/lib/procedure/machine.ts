@@ -6,6 +6,7 @@ import type { ProcedureEvent } from './events.ts';
 import type { Foundation } from './foundation.ts';
 import { doesHoldStand, fingerprintOf, isHoldClear } from './freshness.ts';
 import type { Answers } from './freshness.ts';
+import { stripStates } from './strip-states.ts';
 
 /** Raise when states or context change shape: an older snapshot is then not resumed. */
 export const procedureVersion = 2;
@@ -34,6 +35,8 @@ export interface ProcedureContext {
   readonly stopWanted: boolean;
   /** runs under a mask that has come off since; 0 for the first bite */
   readonly runsBeforeMask: number;
+  /** energised stretches of a test strip; none in a snapshot from before there were any */
+  readonly stripRuns?: readonly Run[];
 }
 
 const order = (step: StepId): number => stepIds.indexOf(step);
@@ -53,7 +56,7 @@ const machineSetup = setup({
     mayMix: ({ context, event }) =>
       event.type === 'step.finished' && context.foundation.mayMix && isHoldClear('mixing', context, event.at),
     mayPower: ({ context, event }) =>
-      event.type === 'start.pressed' &&
+      (event.type === 'start.pressed' || event.type === 'strip.started') &&
       context.foundation.mayPower &&
       doesHoldStand('mixing', context) &&
       isHoldClear('power', context, event.at),
@@ -61,6 +64,7 @@ const machineSetup = setup({
       event.type === 'step.finished' && isHoldClear('lifting', context, event.at),
     mayStore: ({ context, event }) =>
       event.type === 'step.finished' && isHoldClear('storing', context, event.at),
+    hasStripRun: ({ context }) => (context.stripRuns ?? []).length > 0,
     hasRunUnderMask: ({ context }) => context.runs.length > context.runsBeforeMask,
     isLeftPowered: ({ event }) => event.type === 'job.restored' && event.poweredSince !== undefined,
     isPlanned: ({ context }) => context.foundation.mayPower,
@@ -97,6 +101,25 @@ const machineSetup = setup({
             stopWanted: false,
             runs: [...context.runs, { startedAt: event.at, stoppedAt: null, offAt: null }],
           }
+        : {},
+    ),
+    forgetStrip: assign({ stripRuns: [] }),
+    beginStripRun: assign(({ context, event }) =>
+      event.type === 'strip.started'
+        ? {
+            stopWanted: false,
+            stripRuns: [...(context.stripRuns ?? []), { startedAt: event.at, stoppedAt: null, offAt: null }],
+          }
+        : {},
+    ),
+    markStripStopped: assign(({ context, event }) =>
+      event.type === 'strip.stopped' || event.type === 'job.restored'
+        ? { stripRuns: endRun(context.stripRuns ?? [], { stoppedAt: event.at }) }
+        : {},
+    ),
+    markStripOff: assign(({ context, event }) =>
+      event.type === 'meter.read'
+        ? { stripRuns: endRun(context.stripRuns ?? [], { offAt: event.at }), stopWanted: false }
         : {},
     ),
     // all that is known of a run that an older procedure began
@@ -204,6 +227,7 @@ export const procedure = machineSetup.createMachine({
       on: {
         ...atRest,
         'step.finished': { guard: 'isPlanned', target: 'etch' },
+        'strip.wanted': { guard: 'isPlanned', target: '#job.etch.strip-hold', actions: 'forgetStrip' },
         'step.back': 'resist',
         'step.chosen': choices,
       },
@@ -253,6 +277,7 @@ export const procedure = machineSetup.createMachine({
             'step.chosen': choices,
           },
         },
+        ...stripStates,
       },
     },
     neutralise: {

@@ -41,6 +41,8 @@ const nothingYet: Foundation = { inputs: {}, figures: {}, mostVolts: 0, mayMix: 
 const strictEvents = new Set<ProcedureEvent['type']>([
   'start.pressed',
   'stop.pressed',
+  'strip.started',
+  'strip.stopped',
   'meter.read',
   'check.answered',
   'depth.judged',
@@ -50,6 +52,7 @@ const strictEvents = new Set<ProcedureEvent['type']>([
 /** A look before power, or Start itself. */
 const isBeforePower = (event: ProcedureEvent): boolean =>
   event.type === 'start.pressed' ||
+  event.type === 'strip.started' ||
   (event.type === 'check.answered' && checkNamed(event.check).hold === 'power');
 
 interface Parts {
@@ -247,7 +250,8 @@ export class JobSession {
 
   #tell(event: ProcedureEvent, note: Readonly<Record<string, string>> = {}): void {
     // a start that was refused never was: the record must not tell of a run
-    if (event.type === 'start.pressed' && !this.snapshot.can(event)) return;
+    const isStart = event.type === 'start.pressed' || event.type === 'strip.started';
+    if (isStart && !this.snapshot.can(event)) return;
     this.#view.send(event);
     const started = event.type === 'start.pressed' && this.isPowered;
     this.#keep(

@@ -37,9 +37,12 @@ export function lastStop(events: Events): Stop | null {
 /** When the run began that no reading of zero has ended since; null when the last one was ended. */
 export function unendedSince(events: Events): number | null {
   const last = events.findLast(
-    (event) => event.type === 'start.pressed' || (event.type === 'meter.read' && event['reading'] === 'zero'),
+    (event) =>
+      event.type === 'start.pressed' ||
+      event.type === 'strip.started' ||
+      (event.type === 'meter.read' && event['reading'] === 'zero'),
   );
-  return last?.type === 'start.pressed' ? timeOf(last) : null;
+  return last && last.type !== 'meter.read' ? timeOf(last) : null;
 }
 
 /**

@@ -11,6 +11,8 @@ const kept = v.object({
   windows: v.array(
     v.object({ share: v.number(), minutes: v.number(), amps: v.number(), expected: v.number() }),
   ),
+  /** min that each was really bitten; none for a strip bitten by the eye on the clock */
+  bitten: v.optional(v.array(v.nullable(v.number()))),
   /** um, by window */
   depths: v.array(v.nullable(v.number())),
   rate: v.nullable(v.object({ id: v.string(), way: v.literal('strip'), rate: v.number(), off: v.number() })),

@@ -77,10 +77,15 @@ export const familyNames: Readonly<Record<MetalFamily, string>> = {
 
 export const stripTexts = {
   title: 'New bath or new metal: a test strip first',
-  lead: 'Take a scrap of the same metal. Mask it, leave four windows of one size bare. Bite it at these settings in this bath; at each of these times: supply off, meter at zero, lift it, stop one window out, then go on with fewer amps. Measure the four depths.',
-  dress:
-    'Goggles and gloves on. After it, at every look: supply off and meter at zero before your hands go near.',
-  window: 'One window, bare',
+  lead: 'Take a scrap of the same metal. Mask it, but for four windows of one size. Bite it at these settings in this bath. When a window’s time is up, it is stopped out, and the others go on with fewer amps. Measure the four depths.',
+  scrapWidth: 'Scrap, wide',
+  scrapHeight: 'Scrap, high',
+  small: 'Too small for four windows: 32 mm wide and 19 mm high is the least.',
+  windowSize: (width: string, height: string): string => `Each window ${width} by ${height} mm, all alike.`,
+  scrap: 'The scrap with its four windows, the clip above',
+  bite: 'Bite the strip',
+  again: 'Bite another strip',
+  holds: 'Every look before power comes first, and again before each window.',
   number: 'Window',
   after: 'Stop out after',
   amps: 'Amps until then',
@@ -89,5 +94,25 @@ export const stripTexts = {
   two: 'Two depths or more tell your rate; the plan then goes by it.',
   told: (low: string, high: string): string =>
     `This strip counts as one job: your next one is expected at ${low} to ${high} of what the amp-hours could take.`,
-  drawing: 'Bite rates of the windows over the range of the tables and the range learnt',
+  drawing: 'Depths of the windows against their minutes, with the line through them and the range expected',
+  band: 'Hatched: where the plan’s range lies. Line: through your windows. Dots: your windows.',
+  odd: (windows: string): string =>
+    `Window ${windows} stands apart. Measure it again; was it stopped out in time, and was its resist whole?`,
+  forStrip: 'This bite is the test strip’s: the strip hangs on the clip, not the piece.',
+  biting: (n: number, of: number): string => `Window ${String(n)} of ${String(of)} is next`,
+  set: (amps: string): string => `Set the supply to ${amps}, then switch on.`,
+  stopNow: 'Time for this window. Stop, then switch off at the supply.',
+  stopAt: 'Stop at',
+  toGo: (span: string): string => `${span} to go`,
+  over: (span: string): string => `${span} over`,
+  stopOut: (n: number): string =>
+    `Lift the strip with tongs. Rinse, dry, and cover window ${String(n)} with varnish. Let it dry.`,
+  early: (n: number, span: string): string =>
+    `Window ${String(n)} is not done: it has ${span} to go. Leave all windows as they are.`,
+  nextAmps: (amps: string): string =>
+    `Then the others go on with ${amps}. Look at everything before power again.`,
+  done: 'All four have had their time. Strip it, measure the depths, and type them in.',
+  goOn: 'Look before power',
+  measure: 'Type the depths in',
+  giveUp: 'Give the strip up',
 } as const;

@@ -39,6 +39,8 @@ export function stripOf(plan: Plan, windowArea: number): readonly StripWindow[] 
 /** A depth gauge, um, one standard deviation; and as little as a strip may be off, as a share. */
 const GAUGE = 10;
 const LEAST_OFF = 0.05;
+/** How many of those a window may stand away. */
+const ODD = 3;
 
 /** What a strip was bitten by: the plan as it stood then, since what the strip tells moves the plan. */
 export interface StripBasis {
@@ -56,15 +58,63 @@ export const basisOf = (plan: Plan): StripBasis => ({
 /**
  * The bite rates that windows tell, by their order.
  * @param depths um; null where none was measured
+ * @param shares of the planned time that each was really bitten; as planned without
  */
 export const windowRates = (
   { wanted, rate }: StripBasis,
   depths: readonly (number | null)[],
+  shares: readonly number[] = stripShares,
 ): readonly (number | null)[] =>
-  stripShares.map((share, n) => {
+  shares.map((share, n) => {
     const depth = depths[n] ?? null;
     return depth === null || depth <= 0 ? null : (rate * depth) / (wanted * share);
   });
+
+/** Windows that stand apart from the others by more than a gauge and a steady bench explain, by their order. */
+export function oddWindows(
+  rates: readonly (number | null)[],
+  depths: readonly (number | null)[],
+): readonly number[] {
+  const told = rates.flatMap((rate, n) => (rate === null ? [] : [{ n, log: Math.log(rate) }]));
+  if (told.length < 3) return [];
+  return told
+    .filter(({ n, log }) => {
+      const others = told.filter((other) => other.n !== n).map((other) => other.log);
+      const mean = others.reduce((sum, one) => sum + one, 0) / others.length;
+      return Math.abs(log - mean) > ODD * Math.hypot(LEAST_OFF, GAUGE / (depths[n] ?? GAUGE));
+    })
+    .map(({ n }) => n);
+}
+
+/** Bare windows side by side on a scrap, mm. */
+export interface StripLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly windows: readonly { readonly x: number; readonly y: number }[];
+}
+
+/** Resist left between windows and at the rims, and metal left above them for the clip, mm; our own reading. */
+const LAND = 4;
+const CLIP = 12;
+/** A window narrower than this is measured by no gauge, mm. */
+const NARROWEST = 3;
+
+/**
+ * Four windows on the scrap at hand, as large as it lets them.
+ * @param width,height of the scrap, mm, hung by its upper edge
+ * @returns null for a scrap that is too small
+ */
+export function layOut(width: number, height: number): StripLayout | null {
+  const count = stripShares.length;
+  const wide = (width - (count + 1) * LAND) / count;
+  const high = height - CLIP - LAND;
+  if (!(wide >= NARROWEST && high >= NARROWEST)) return null;
+  return {
+    width: wide,
+    height: high,
+    windows: stripShares.map((_, n) => ({ x: LAND + n * (wide + LAND), y: CLIP })),
+  };
+}
 
 /**
  * What a strip tells as a whole: its windows shared one bath and one day, so that they count as one job.

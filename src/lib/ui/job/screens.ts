@@ -9,6 +9,7 @@ import type { Question } from './questions.ts';
 import { resistQuestions } from './resist/questions.ts';
 import { settingsQuestions } from './settings/questions.ts';
 import { sheetQuestions } from './sheet/questions.ts';
+import { stripBetweenQuestions, stripRunningQuestions, stripStoppingQuestions } from './strip/questions.ts';
 
 /** What a state of the procedure shows: a hold's checks, or questions in order. */
 export type Screen = { readonly hold: HoldId } | { readonly questions: readonly Question[] };
@@ -25,6 +26,10 @@ export const screens: Readonly<Record<string, Screen>> = {
   'etch.running': { questions: runningQuestions },
   'etch.stopping': { questions: stoppingQuestions },
   'etch.looking': { questions: lookingQuestions },
+  'etch.strip-hold': { hold: 'power' },
+  'etch.strip-running': { questions: stripRunningQuestions },
+  'etch.strip-stopping': { questions: stripStoppingQuestions },
+  'etch.strip-between': { questions: stripBetweenQuestions },
   'neutralise.hold': { hold: 'lifting' },
   'neutralise.rinsing': { questions: rinsingQuestions },
   'bath.hold': { hold: 'storing' },

@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import {
   basisOf,
+  layOut,
+  oddWindows,
   stripOf,
   stripRate,
   stripShares,
@@ -53,4 +55,41 @@ test('a strip counts as one job, surer the better its windows agree; one window 
     false,
     true,
   ]);
+});
+
+test('windows fill the scrap at hand, apart from each other, under the clip; too small a scrap is refused', () => {
+  const layout = layOut(60, 30);
+  if (!layout) throw new Error('no layout');
+  expect([layout.width, layout.height]).toEqual([10, 14]);
+  layout.windows.forEach(({ x, y }, n) => {
+    expect(x).toBe(4 + 14 * n);
+    expect(y).toBe(12);
+    expect(x + layout.width).toBeLessThanOrEqual(60 - 4);
+    expect(y + layout.height).toBeLessThanOrEqual(30 - 4);
+  });
+  expect(layOut(32, 19)).not.toBeNull();
+  for (const [width, height] of [
+    [31, 19],
+    [32, 18],
+    [0, 0],
+    [NaN, 30],
+  ] as const)
+    expect(layOut(width, height)).toBeNull();
+});
+
+test('a window that stands apart is named, three or more being measured; a gauge’s own doubt names none', () => {
+  const depths = [50, 80, 110, 140];
+  const odd = (change: Partial<Record<number, number | null>>) => {
+    const measured = depths.map((depth, n) => (n in change ? (change[n] ?? null) : depth));
+    return oddWindows(windowRates(basis, measured), measured);
+  };
+  expect(odd({})).toEqual([]);
+  expect(odd({ 2: 200 })).toEqual([2]);
+  expect(odd({ 0: 60, 1: 85 })).toEqual([]);
+  expect(odd({ 0: null, 1: null, 3: 300 })).toEqual([]);
+});
+
+test('a window bitten longer than planned tells its rate by the time it really had', () => {
+  const [early, late] = [windowRates(basis, [60], [0.5]), windowRates(basis, [60], [0.6])];
+  expect((early[0] ?? 0) / (late[0] ?? 1)).toBeCloseTo(1.2, 9);
 });
