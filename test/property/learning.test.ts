@@ -3,6 +3,9 @@ import { beliefAfter, learnt } from '../../src/lib/core/learn/bite-rate.ts';
 import type { Rate } from '../../src/lib/core/learn/rate.ts';
 import { meanOf, nextOf, quantileOf, updated } from '../../src/lib/core/learn/mean.ts';
 import type { Expectation } from '../../src/lib/core/learn/mean.ts';
+import { learntCell } from '../../src/lib/core/learn/cell-line.ts';
+import { lentBy } from '../../src/lib/core/learn/lent.ts';
+import { normalQuantile } from '../../src/lib/core/units/sample.ts';
 import { studentBelow } from '../../src/lib/core/learn/student.ts';
 import { uniforms } from '../fixtures/simulated-runs.ts';
 
@@ -154,5 +157,93 @@ describe('a bench that learns', () => {
     const [one, other] = [learnt(0.95, rates), learnt(0.95, rates.toReversed())];
     expect(one?.median).toBeCloseTo(other?.median ?? NaN, 12);
     expect(one?.spread).toBeCloseTo(other?.spread ?? NaN, 12);
+  });
+});
+
+describe('volts and amps of a thousand benches drawn from the prior', () => {
+  /** A bench: V over the table's offset, and resistance over the modelled one, with its own scatter. */
+  const OFFSET = 0.3;
+  const bench = (random: () => number) => {
+    const normal = (): number => normalQuantile(random());
+    const sigma = 0.15;
+    return { over: OFFSET * normal(), slope: Math.max(0.3, 1 + 0.35 * normal()), sigma, normal };
+  };
+  const volts = (count: number) => {
+    const random = uniforms(77 + count);
+    let inside = 0;
+    const errors: number[] = [];
+    for (let n = 0; n < 1000; n += 1) {
+      const { over, slope, sigma, normal } = bench(random);
+      const at = (modelled: number): number => over + slope * modelled + sigma * normal();
+      const points = Array.from({ length: count }, () => {
+        const modelled = 1 + 4 * random();
+        return { modelled, over: at(modelled) };
+      });
+      const learnt = learntCell(OFFSET, points);
+      const modelled = 1 + 4 * random();
+      const [middle, spread] = learnt
+        ? [
+            learnt.over + learnt.slope * (modelled - learnt.pivot),
+            Math.hypot(learnt.overSpread, learnt.slopeSpread * (modelled - learnt.pivot)),
+          ]
+        : [modelled, Math.hypot(OFFSET, 0.35 * modelled, sigma)];
+      errors.push(Math.abs(middle - over - slope * modelled));
+      if (Math.abs(at(modelled) - middle) <= 1.645 * spread) inside += 1;
+    }
+    return { coverage: inside / 1000, error: errors.toSorted((a, b) => a - b)[500] ?? NaN };
+  };
+  test.each([0, 1, 2, 4, 8])(
+    'with %i settings noted the 90 %% range holds 84 to 97 %% of the next',
+    (count) => {
+      const { coverage } = volts(count);
+      expect(coverage).toBeGreaterThan(0.84);
+      expect(coverage).toBeLessThan(0.97);
+    },
+  );
+  test('and the more are noted the nearer it comes', () => {
+    const errors = [0, 2, 4, 8].map((count) => volts(count).error);
+    console.log(
+      `median error after 0, 2, 4, 8 settings: ${errors.map((one) => one.toFixed(2)).join(', ')} V`,
+    );
+    errors.slice(1).forEach((error, n) => {
+      expect(error).toBeLessThan(errors[n] ?? 0);
+    });
+    expect(errors[3]).toBeLessThan(0.1);
+  });
+});
+
+describe('metals that lend each other', () => {
+  const random = uniforms(5);
+  const normal = (): number => normalQuantile(random());
+  /** Error of the first job of a new metal, with what others lend and without, on benches with a common bent. */
+  const errorsWith = (common: number) => {
+    const errors = { alone: [] as number[], lent: [] as number[] };
+    for (let n = 0; n < 1000; n += 1) {
+      const bent = common * normal();
+      const metal = (): number => bent + 0.05 * normal();
+      const rates = (own: number, count: number) =>
+        Array.from({ length: count }, (_, k) => ({
+          id: String(k),
+          way: 'mass' as const,
+          rate: 0.9 * Math.exp(own + 0.1 * normal()),
+          off: 0,
+        }));
+      const others = [metal(), metal()].map((own) => ({ table: 0.9, rates: rates(own, 3) }));
+      const truth = metal();
+      const lent = lentBy(others)?.mean ?? 0;
+      errors.alone.push(Math.abs(truth));
+      errors.lent.push(Math.abs(truth - lent));
+    }
+    const mean = (all: readonly number[]): number => all.reduce((sum, one) => sum + one, 0) / all.length;
+    return { alone: mean(errors.alone), lent: mean(errors.lent) };
+  };
+  test('a bench with a bent of its own is foreseen better, one without hardly worse', () => {
+    const bent = errorsWith(0.15);
+    const straight = errorsWith(0);
+    console.log(
+      `error of a new metal: ${(100 * bent.alone).toFixed(1)} % alone, ${(100 * bent.lent).toFixed(1)} % with others; without a bent ${(100 * straight.alone).toFixed(1)} and ${(100 * straight.lent).toFixed(1)} %`,
+    );
+    expect(bent.lent).toBeLessThan(0.65 * bent.alone);
+    expect(straight.lent - straight.alone).toBeLessThan(0.015);
   });
 });

@@ -15,6 +15,7 @@ export const home = {
   fromSheetLook: 'Look it up',
   compare: 'Two jobs side by side',
   bench: 'What your bench has taught',
+  year: 'A year on one page',
   find: 'Find a job: metal, salt, depth, date or any word of its title or note',
   foundOf: (found: number, all: number): string => `${String(found)} of ${String(all)} jobs.`,
   more: (left: number): string => `Show more, ${String(left)} left`,

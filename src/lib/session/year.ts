@@ -1,0 +1,84 @@
+import type { MetalFamily } from '../core/facts/metals.ts';
+import type { Told } from './told.ts';
+
+/** A bitten job in its year. */
+export interface YearDot {
+  readonly id: string;
+  readonly title: string;
+  readonly family: MetalFamily;
+  /** ms since 1970 */
+  readonly at: number;
+  readonly pieces: number;
+  readonly minutes: number;
+  readonly chargeAh: number;
+  readonly wantedUm: number;
+  /** of the wanted depth; null where nobody measured */
+  readonly share: number | null;
+}
+
+export interface YearSums {
+  readonly jobs: number;
+  readonly pieces: number;
+  readonly minutes: number;
+  readonly chargeAh: number;
+  readonly measured: number;
+  /** measured jobs that came within a fifth of the wanted depth */
+  readonly near: number;
+}
+
+/** A year at the bench. */
+export interface Year {
+  readonly year: number;
+  readonly dots: readonly YearDot[];
+  readonly whole: YearSums;
+  /** January first */
+  readonly months: readonly YearSums[];
+  /** most jobs first */
+  readonly metals: readonly { readonly family: MetalFamily; readonly sums: YearSums }[];
+}
+
+/** Within this share of the wanted depth a job came out as wanted, for most purposes; our own reading. */
+const NEAR = 0.2;
+
+const sumsOf = (dots: readonly YearDot[]): YearSums => {
+  const sum = (of: (dot: YearDot) => number): number => dots.reduce((all, dot) => all + of(dot), 0);
+  const measured = dots.filter(({ share }) => share !== null);
+  return {
+    jobs: dots.length,
+    pieces: sum(({ pieces }) => pieces),
+    minutes: sum(({ minutes }) => minutes),
+    chargeAh: sum(({ chargeAh }) => chargeAh),
+    measured: measured.length,
+    near: measured.filter(({ share }) => Math.abs((share ?? 0) - 1) <= NEAR).length,
+  };
+};
+
+/** Every year with a bite in it, the latest first; by the maker's own calendar. */
+export function yearsIn(told: readonly Told[]): readonly Year[] {
+  const years = new Map<number, YearDot[]>();
+  for (const { id, title, pair, came } of told) {
+    if (!pair || !came) continue;
+    const { at, pieces, minutes, chargeAh, wantedUm, gotUm } = came;
+    const share = gotUm === null || wantedUm <= 0 ? null : gotUm / wantedUm;
+    const year = new Date(at).getFullYear();
+    const dot = { id, title, family: pair.family, at, pieces, minutes, chargeAh, wantedUm, share };
+    years.set(year, [...(years.get(year) ?? []), dot]);
+  }
+  return [...years]
+    .toSorted(([a], [b]) => b - a)
+    .map(([year, all]) => {
+      const dots = all.toSorted((a, b) => a.at - b.at);
+      const families = [...new Set(dots.map(({ family }) => family))];
+      return {
+        year,
+        dots,
+        whole: sumsOf(dots),
+        months: Array.from({ length: 12 }, (_, month) =>
+          sumsOf(dots.filter(({ at }) => new Date(at).getMonth() === month)),
+        ),
+        metals: families
+          .map((family) => ({ family, sums: sumsOf(dots.filter((dot) => dot.family === family)) }))
+          .toSorted((a, b) => b.sums.jobs - a.sums.jobs),
+      };
+    });
+}
