@@ -1,6 +1,7 @@
 import { expect, test } from '@playwright/test';
 import { expectAccessible, phone } from './axe.ts';
-import { finishedJob } from '../fixtures/finished-job.ts';
+import { finishedJob, liftedJob } from '../fixtures/finished-job.ts';
+import { answerHold } from './demo-walk.ts';
 import { seed } from './notebook-seed.ts';
 
 test.use({ viewport: phone });
@@ -25,4 +26,26 @@ test('a class: counts, the evening, a job of one’s own, and the pack', async (
   await page.getByRole('button', { name: 'Make the papers' }).click();
   await expect(page.getByRole('img', { name: 'Evening class, page 4' })).toBeVisible({ timeout: 30_000 });
   await expect(page.getByRole('img', { name: 'Evening class, page 5' })).toHaveCount(0);
+});
+
+test('in a class the clock stays off until an adult and another have put their initials', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
+  const job = liftedJob('taught', 'Taught', Date.now() - 60_000);
+  await seed(page, [{ ...job, draft: { ...job.draft, 'place.use': 'teaching' } }]);
+  await page.goto('/job/?id=taught');
+  const seen = page.getByRole('group', { name: 'An adult has a hand on the supply' });
+  await expect(seen).toBeVisible();
+  await answerHold(page);
+  const say = page.getByRole('button', { name: 'We have both seen it' });
+  await seen.getByLabel('Adult in charge').fill('ab');
+  await seen.getByLabel('Who looked with them').fill('ab');
+  await say.click();
+  await expect(page.getByText('Two people, each their own')).toBeVisible();
+  await seen.getByLabel('Who looked with them').fill('cd');
+  await expectAccessible(page);
+  await say.click();
+  await expect(page.getByText('Seen by AB and CD.')).toBeVisible();
 });

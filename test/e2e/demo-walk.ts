@@ -23,6 +23,8 @@ export async function answerHold(page: Page): Promise<void> {
       await item.getByRole('button').nth(right).click();
       continue;
     }
+    // two people's own letters: the test of a class puts them
+    if (check.kind === 'initials') continue;
     // the meter stands where the plan has put the knob
     for (const volts of ['8', '6', '5', '4', '3']) {
       await item.getByRole('textbox').fill(volts);

@@ -20,6 +20,7 @@ import { mapBite } from '../work/mapper.ts';
 import type { MapReply } from '../work/map-bite.ts';
 import type { Planner } from '../work/planner.ts';
 import type { BenchRates } from './bench-rates.ts';
+import { isResumable } from '../procedure/resume.ts';
 import { benchIn, taughtFor } from './taught.ts';
 import type { Taught } from './taught.ts';
 import { viewOf } from './actor-view.svelte.ts';
@@ -109,7 +110,7 @@ export class JobSession {
     this.earlier = parts.earlier;
     this.record = record;
     this.draft = draftFrom(record.draft);
-    const resumes = record.snapshot !== null && record.procedureVersion === procedureVersion;
+    const resumes = record.procedureVersion === procedureVersion && isResumable(record.snapshot);
     this.#poweredSince = resumes ? null : unendedSince(record.events);
     this.#actor = createActor(procedure, {
       input: { foundation: nothingYet },

@@ -12,7 +12,7 @@ import { photosIn } from '../notebook/read-file.ts';
 import { PREFERENCES } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
 import { photosMissing } from '../words/notebook.ts';
-import { openShelf } from './jobs.ts';
+import { jobsHere, openShelf } from './jobs.ts';
 import { photoIdsIn } from './photo-ids.ts';
 
 /** A file for the browser to hand to the maker. */
@@ -45,9 +45,12 @@ async function blobOf(lines: AsyncIterable<Bytes>): Promise<Blob> {
 }
 
 /** Pictures of jobs that have gone past, one at a time. */
-async function* photosOf(book: Notebook, wanted: ReadonlySet<string>): AsyncGenerator<StoredPhoto, void> {
+async function* photosOf(
+  book: Notebook,
+  isWanted: (id: string) => boolean,
+): AsyncGenerator<StoredPhoto, void> {
   for (const id of await book.photoIds()) {
-    const photo = wanted.has(id) ? await book.photo(id) : null;
+    const photo = isWanted(id) ? await book.photo(id) : null;
     if (photo) yield photo;
   }
 }
@@ -55,6 +58,7 @@ async function* photosOf(book: Notebook, wanted: ReadonlySet<string>): AsyncGene
 /** Everything in this browser as one file; pictures that no job shows any more stay behind. */
 export async function wholeNotebook(now = new Date()): Promise<Download & { jobs: number; baths: number }> {
   const book = await openShelf();
+  const { unreadable } = await jobsHere();
   const wanted = new Set<string>();
   const counts = { jobs: 0, baths: 0 };
   async function* counted(of: 'jobs' | 'baths'): AsyncGenerator<string, void> {
@@ -72,7 +76,8 @@ export async function wholeNotebook(now = new Date()): Promise<Download & { jobs
       jobs: counted('jobs'),
       baths: counted('baths'),
       preferences: await book.meta(PREFERENCES),
-      photos: photosOf(book, wanted),
+      // a job that cannot be read may name its pictures in a way unknown here
+      photos: photosOf(book, (id) => unreadable.length > 0 || wanted.has(id)),
     },
     __APP_VERSION__,
     now.getTime(),

@@ -1,0 +1,33 @@
+import { createActor } from 'xstate';
+import type { Foundation } from './foundation.ts';
+import { procedure } from './machine.ts';
+
+const nothing: Foundation = { inputs: {}, figures: {}, mostVolts: 0, mayMix: false, mayPower: false };
+
+const isObject = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+/** Whether what was stored is a snapshot that this procedure can go on from: a file may hold anything. */
+export function isResumable(snapshot: unknown): boolean {
+  if (!isObject(snapshot) || !isObject(snapshot['context'])) return false;
+  const { answers, runs, foundation, seq, spent } = snapshot['context'];
+  const isWhole =
+    isObject(answers) &&
+    Object.values(answers).every(isObject) &&
+    Array.isArray(runs) &&
+    runs.every(isObject) &&
+    isObject(foundation) &&
+    typeof seq === 'number' &&
+    typeof spent === 'number';
+  if (!isWhole) return false;
+  try {
+    const resumed = createActor(procedure, {
+      snapshot: snapshot as never,
+      input: { foundation: nothing },
+    }).getSnapshot();
+    // what is no state of this machine has no leaf in it
+    return resumed.status === 'active' && resumed._nodes.some(({ type }) => type === 'atomic');
+  } catch {
+    return false;
+  }
+}
