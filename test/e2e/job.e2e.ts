@@ -154,7 +154,8 @@ test('a run that an older procedure began opens at the question whether the supp
           const writing = opening.result.transaction('jobs', 'readwrite');
           const jobs = writing.objectStore('jobs');
           jobs.getAll().onsuccess = ({ target }) => {
-            const [record] = (target as IDBRequest<{ procedureVersion: number; snapshot: unknown }[]>).result;
+            const [kept] = (target as IDBRequest<{ text: string }[]>).result;
+            const record = JSON.parse(kept?.text ?? '{}') as object;
             jobs.put({ ...record, procedureVersion: 0, snapshot: { value: 'no state of ours' } });
           };
           writing.oncomplete = () => {

@@ -31,7 +31,7 @@ const kept = (page: Page, id: string): Promise<Kept> =>
   page.evaluate(
     (key) =>
       new Promise<Kept>((done, failed) => {
-        const opening = indexedDB.open('etchwright', 1);
+        const opening = indexedDB.open('etchwright');
         opening.onerror = () => {
           failed(new Error('the notebook does not open'));
         };
@@ -39,7 +39,7 @@ const kept = (page: Page, id: string): Promise<Kept> =>
           const asking = opening.result.transaction('jobs').objectStore('jobs').get(key);
           asking.onsuccess = () => {
             opening.result.close();
-            done(asking.result as Kept);
+            done(JSON.parse((asking.result as { text: string }).text) as Kept);
           };
         };
       }),

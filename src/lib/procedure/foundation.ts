@@ -13,6 +13,15 @@ export interface Foundation {
   readonly mayPower: boolean;
 }
 
+/** Before anything is planned nothing may be mixed or powered. */
+export const nothingYet: Foundation = {
+  inputs: {},
+  figures: {},
+  mostVolts: 0,
+  mayMix: false,
+  mayPower: false,
+};
+
 /** 1 in equals 25.4 mm: six digits are finer than any ruler and coarser than any rounding. */
 const sixDigits = (value: unknown): string =>
   typeof value === 'number' ? Number(value.toPrecision(6)).toString() : JSON.stringify(value);

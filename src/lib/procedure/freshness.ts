@@ -25,8 +25,19 @@ export interface Standing {
   readonly spent: number;
 }
 
+/** A foundation never changes, and is asked the same many times over. */
+const kept = new WeakMap<Foundation, Map<CheckId, string>>();
+
 /** What an answer to this check rests on now: its inputs and figures, canonical. */
-export function fingerprintOf({ inputs, figures }: Check, foundation: Foundation): string {
+export function fingerprintOf(check: Check, foundation: Foundation): string {
+  const known = kept.get(foundation) ?? new Map<CheckId, string>();
+  kept.set(foundation, known);
+  const made = known.get(check.id) ?? fingerprint(check, foundation);
+  known.set(check.id, made);
+  return made;
+}
+
+function fingerprint({ inputs, figures }: Check, foundation: Foundation): string {
   const named = Object.entries(foundation.inputs).filter(([path]) =>
     inputs.some((wanted) => path === wanted || path.startsWith(`${wanted}.`)),
   );

@@ -3,6 +3,7 @@ import { stepIds } from '../core/rules/rule.ts';
 import type { StepId } from '../core/rules/rule.ts';
 import { checkNamed } from './checks.ts';
 import type { ProcedureEvent } from './events.ts';
+import { nothingYet } from './foundation.ts';
 import type { Foundation } from './foundation.ts';
 import { doesHoldStand, fingerprintOf, isHoldClear } from './freshness.ts';
 import type { Answers } from './freshness.ts';
@@ -49,7 +50,8 @@ const machineSetup = setup({
   types: {
     context: {} as ProcedureContext,
     events: {} as ProcedureEvent,
-    input: {} as { readonly foundation: Foundation },
+    /** none where only a step from a stored state is asked for */
+    input: {} as { readonly foundation: Foundation } | undefined,
     tags: {} as 'powered',
   },
   guards: {
@@ -181,7 +183,7 @@ const atRest = {
 export const procedure = machineSetup.createMachine({
   id: 'job',
   context: ({ input }) => ({
-    foundation: input.foundation,
+    foundation: input?.foundation ?? nothingYet,
     answers: {},
     seq: 0,
     spent: 0,

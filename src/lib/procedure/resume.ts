@@ -1,8 +1,6 @@
 import { createActor } from 'xstate';
-import type { Foundation } from './foundation.ts';
+import { nothingYet } from './foundation.ts';
 import { procedure } from './machine.ts';
-
-const nothing: Foundation = { inputs: {}, figures: {}, mostVolts: 0, mayMix: false, mayPower: false };
 
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -23,7 +21,7 @@ export function isResumable(snapshot: unknown): boolean {
   try {
     const resumed = createActor(procedure, {
       snapshot: snapshot as never,
-      input: { foundation: nothing },
+      input: { foundation: nothingYet },
     }).getSnapshot();
     // what is no state of this machine has no leaf in it
     return resumed.status === 'active' && resumed._nodes.some(({ type }) => type === 'atomic');

@@ -7,8 +7,7 @@ import type { Durability, Notebook } from '../notebook/store.ts';
 import type { StoredPhoto } from '../notebook/photo-store.ts';
 import type { JobRecord, Photo, Reading, Result } from '../notebook/records.ts';
 import { checkNamed } from '../procedure/checks.ts';
-import { foundationOf } from '../procedure/foundation.ts';
-import type { Foundation } from '../procedure/foundation.ts';
+import { foundationOf, nothingYet } from '../procedure/foundation.ts';
 import type { ProcedureEvent } from '../procedure/events.ts';
 import { procedure, procedureVersion } from '../procedure/machine.ts';
 import type { Procedure } from '../procedure/machine.ts';
@@ -34,9 +33,6 @@ import { isPreference, keepPreferences } from './preferences.ts';
 import { unendedSince } from './run-log.ts';
 import type { StopReason } from './run-log.ts';
 import { holdBench } from './updates.ts';
-
-/** Before anything is planned nothing may be mixed or powered. */
-const nothingYet: Foundation = { inputs: {}, figures: {}, mostVolts: 0, mayMix: false, mayPower: false };
 
 /** Events after which the record must be on the disk before anything else happens. */
 const strictEvents = new Set<ProcedureEvent['type']>([
