@@ -1,5 +1,5 @@
 import { createActor, initialTransition } from 'xstate';
-import type { AnyActorScope, SnapshotFrom } from 'xstate';
+import type { SnapshotFrom } from 'xstate';
 import { parseJob } from '../../src/lib/core/plan/job-input.ts';
 import { planJob } from '../../src/lib/core/plan/plan-job.ts';
 import { checks, checksOf } from '../../src/lib/procedure/checks.ts';
@@ -37,7 +37,7 @@ export const start = (foundation: Foundation): Snapshot => initialTransition(pro
 const ignored = (): void => undefined;
 const idle = createActor(procedure, { input: { foundation: nothingYet } });
 /** Made once: `transition` makes an actor for every step, which is half of what a walk takes. */
-const inert: AnyActorScope = {
+const inert: Parameters<typeof procedure.transition>[2] = {
   self: idle,
   system: idle.system,
   id: '',
