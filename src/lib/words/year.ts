@@ -39,9 +39,9 @@ export const onText = (minutes: number): string =>
 
 export const chargeText = (chargeAh: number): string => withUnit(significant(chargeAh, 2), 'A.h');
 
-/** "3 of 4" */
+/** "3/4": as short as a phone needs */
 export const nearText = (near: number, measured: number): string =>
-  measured === 0 ? 'not measured' : `${String(near)}\u00a0of\u00a0${String(measured)}`;
+  measured === 0 ? 'not measured' : `${String(near)}/${String(measured)}`;
 
 export function yearText(
   year: number,
