@@ -79,6 +79,7 @@ function leaderSheet(plan: Plan, pack: ClassPack): ContentSection {
       heading(classTexts.evening),
       evening(pack),
       { text: typeset(timeText(pack)), bold: true, fontSize: 11, margin: [0, 6, 0, 0] },
+      { text: classTexts.own, fontSize: 8.5, color: ink.soft, margin: [0, 2, 0, 0] },
       heading(classTexts.after),
       plateMark(
         afterLines(pack).map((text): Content => ({

@@ -98,7 +98,8 @@ export async function openJob(
     isTakenIn: idsIn(await book.meta(TAKEN_IN)).includes(id),
   });
   await session.open();
-  if (pen.held) await book.forgetTakenIn(id);
+  // only once it is on the disk that nothing was checked here
+  if (pen.held && session.trouble === null) await book.forgetTakenIn(id);
   return { session, lost: pen.lost };
 }
 

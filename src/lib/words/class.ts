@@ -38,6 +38,7 @@ export const classTexts = {
   adult: 'Adult',
   other: 'Looked too',
   blank: 'Date and place',
+  own: 'How many gloves and goggles, and how long each part takes, is our own reading: nobody has published it. The bite’s minutes are the plan’s.',
 } as const;
 
 export const partNames: Readonly<Record<ClassPart, string>> = {
@@ -52,6 +53,8 @@ export const partNames: Readonly<Record<ClassPart, string>> = {
 export const stopTexts: Readonly<Record<ClassStop, string>> = {
   refused: 'A class cannot do this job: the plan refuses it. Open the job to read why.',
   'nothing-planned': 'The bare area is not known yet: answer it in the job first.',
+  'room-unknown':
+    'This bath can give off chlorine, and the job does not say how large the room is: answer it there first.',
   chlorine:
     'Not in this room: if one station’s current turns to chlorine, everybody is in danger. Take a nitrate bath, a larger room, or fewer stations.',
 };

@@ -24,7 +24,7 @@ export const classParts = ['welcome', 'masking', 'starting', 'biting', 'rinsing'
 export type ClassPart = (typeof classParts)[number];
 
 /** Why a class must not be held like this. */
-export type ClassStop = 'refused' | 'nothing-planned' | 'chlorine';
+export type ClassStop = 'refused' | 'nothing-planned' | 'room-unknown' | 'chlorine';
 
 export interface ClassPack {
   readonly asked: ClassAsked;
@@ -122,6 +122,9 @@ export function classPack(plan: Plan, asked: ClassAsked): ClassPack {
     stops: [
       ...(plan.refusals.length > 0 ? (['refused'] as const) : []),
       ...(plan.refusals.length === 0 && !plan.settings ? (['nothing-planned'] as const) : []),
+      ...(plan.cautions.some(({ rule }) => rule === 'chlorine-room-unknown')
+        ? (['room-unknown'] as const)
+        : []),
       ...(chlorine !== null && chlorine > limits.chlorineDanger.value ? (['chlorine'] as const) : []),
     ],
   };

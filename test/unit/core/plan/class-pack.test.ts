@@ -65,6 +65,12 @@ describe('a class is not held', () => {
     // each station adds what is likely of it
     expect(of({ stations: 12 }, copper(400)).chlorine).toBeGreaterThan(large.chlorine ?? Infinity);
   });
+  test('in salt water while the room is not known', () => {
+    const unknown = planOf(cuff(), { 'place.use': 'teaching', 'place.room': undefined });
+    expect(of({}, unknown).stops).toEqual(['room-unknown']);
+    // a nitrate bath gives off none
+    expect(of({}, planOf(tokens(), { 'place.room': undefined })).stops).toEqual([]);
+  });
   test('with a job that a plan refuses, or one without its bare area', () => {
     expect(of({}, planOf(tokens(), { 'bath.salt': 'NH4NO3' })).stops).toEqual(['refused']);
     const { openShare: _share, ...piece } = tokens()['piece'] as Record<string, unknown>;
