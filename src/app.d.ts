@@ -1,4 +1,4 @@
-import type { TroubleId } from '$lib/words/help-ids.ts';
+import type { TroubleId } from '$words/help-ids.ts';
 
 declare global {
   /** the app's version, put in by the build */

@@ -9,7 +9,7 @@ import { planJob } from '../lib/core/plan/plan-job.ts';
 import { settingsText } from '../lib/link/settings-text.ts';
 import { shortCode } from '../lib/link/short-code.ts';
 import { jobPapers } from '../lib/print/order.ts';
-import { printPlan } from '../lib/words/printed-plan.ts';
+import { printPlan } from '$words/printed-plan.ts';
 import { fontFiles } from './font-files.ts';
 
 /** What the caller's script reads: a plan, our own fault, faulty input, a refused job. */

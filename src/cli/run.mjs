@@ -53,7 +53,7 @@ async function bundle(target) {
     platform: 'node',
     // Read from node_modules when it is asked for: the PDF library is large and most commands need none of it.
     external: [/^pdfmake/],
-    resolve: { alias: { $lib: join(root, 'src/lib') } },
+    resolve: { alias: { $lib: join(root, 'src/lib'), $words: join(root, 'src/lib/words/en') } },
     tsconfig: false,
   });
   await build.write({

@@ -1,6 +1,6 @@
 import { examples } from '$lib/session/examples.ts';
 import { draftOf } from '$lib/session/jobs-from-plan.ts';
-import { planInWords } from '$lib/words/plan-summary.ts';
+import { planInWords } from '$words/plan-summary.ts';
 
 /** Planned and put into words when the site is built: the page opens without computing. */
 export const load = () => ({

@@ -59,7 +59,7 @@ describe('the drain', () => {
     expect(advises('Unused table salt may go down the drain.')).toBe(false);
   });
   test('is forbidden by the answer’s own fix', () => {
-    const checks = readFileSync(new URL('lib/words/checks.ts', root), 'utf8');
+    const checks = readFileSync(new URL('lib/words/en/checks.ts', root), 'utf8');
     expect(checks).toMatch(/drain: 'the drain'[\s\S]{0,80}fixes: \{ drain: 'Never\./);
   });
 });

@@ -53,7 +53,7 @@ describe('the import check', () => {
   test.each([
     ['a later room of core', 'src/lib/core/units/a.ts', `import { x } from '../plan/plan.ts';`],
     ['a room beside it', 'src/lib/core/field/a.ts', `import { x } from '../facts/salts.ts';`],
-    ['a room outside core', 'src/lib/core/plan/a.ts', `import { x } from '$lib/words/en.ts';`],
+    ['a room outside core', 'src/lib/core/plan/a.ts', `import { x } from '$words/en.ts';`],
     ['a dynamic import', 'src/lib/session/a.ts', `await import('../print/make-pdf.ts');`],
     ['a re-export', 'src/lib/words/a.ts', `export * from '../ui/button.ts';`],
     ['a type import', 'src/lib/core/units/a.ts', `import type { Plan } from '../plan/plan.ts';`],

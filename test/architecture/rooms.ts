@@ -110,6 +110,7 @@ export function referencesOf(file: SourceFile): Reference[] {
 function targetOf(from: string, specifier: string): string | undefined {
   const bare = specifier.replace(/[?#].*$/, '');
   if (bare === '$lib' || bare.startsWith('$lib/')) return posix.join('src/lib', bare.slice('$lib'.length));
+  if (bare.startsWith('$words/')) return posix.join('src/lib/words/en', bare.slice('$words'.length));
   if (bare.startsWith('.')) return posix.join(posix.dirname(from), bare);
   return undefined;
 }

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { sources } from '$lib/core/facts/sources.ts';
 import type { Source } from '$lib/core/facts/sources.ts';
-import { blocks, watches } from '$lib/core/rules/index.ts';
+import { refusalRules, warningRules } from '$lib/core/rules/index.ts';
 import { hazardTable } from '../fixtures/hazards.ts';
 import { ruleCases } from '../fixtures/rule-cases.ts';
 import { sourceTests } from '../fixtures/source-tests.ts';
@@ -14,7 +14,7 @@ const folder = fileURLToPath(new URL('../../src/lib/core/rules', import.meta.url
 /** files of the room that are no rule */
 const noRules = ['index.ts', 'rule.ts', 'asks.ts', 'judge-pairing.ts'];
 const modules = import.meta.glob<Record<string, unknown>>('../../src/lib/core/rules/*.ts', { eager: true });
-const rules: readonly { readonly id: string }[] = [...blocks, ...watches];
+const rules: readonly { readonly id: string }[] = [...refusalRules, ...warningRules];
 
 describe('rules', () => {
   const files = readdirSync(folder).filter((file) => !noRules.includes(file));
@@ -35,7 +35,7 @@ describe('rules', () => {
   });
   test('of the gravest kind answer a hazard of the table', () => {
     const answering = new Set<string>(hazardTable.flatMap((row) => row.rules));
-    const dangers = blocks.map(({ id }): string => id);
+    const dangers = refusalRules.map(({ id }): string => id);
     // these refuse a job that cannot be planned; nobody is hurt by it
     const harmless = [
       'base-plate-with-silver',

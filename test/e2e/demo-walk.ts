@@ -1,7 +1,7 @@
 import { expect } from '@playwright/test';
 import type { Page } from '@playwright/test';
 import { checks } from '../../src/lib/procedure/checks.ts';
-import { checkTexts } from '../../src/lib/words/checks.ts';
+import { checkTexts } from '../../src/lib/words/en/checks.ts';
 
 /** What is pressed where Continue is not it. */
 const presses: Readonly<Record<string, RegExp>> = {

@@ -5,37 +5,37 @@ import { planJob } from '../../src/lib/core/plan/plan-job.ts';
 import { checks, checksOf } from '../../src/lib/procedure/checks.ts';
 import type { Check, HoldId } from '../../src/lib/procedure/checks.ts';
 import type { ProcedureEvent } from '../../src/lib/procedure/events.ts';
-import { foundationOf, nothingYet } from '../../src/lib/procedure/foundation.ts';
-import type { Foundation } from '../../src/lib/procedure/foundation.ts';
+import { checkBasisOf, noBasis } from '../../src/lib/procedure/check-basis.ts';
+import type { CheckBasis } from '../../src/lib/procedure/check-basis.ts';
 import { procedure } from '../../src/lib/procedure/machine.ts';
 import { amount, cuff, patched, pendant } from '../fixtures/jobs.ts';
 import type { Raw } from '../fixtures/jobs.ts';
 
 export type Snapshot = SnapshotFrom<typeof procedure>;
 
-export const foundationFor = (raw: Raw): Foundation => {
+export const checkBasisFor = (raw: Raw): CheckBasis => {
   const parsed = parseJob(raw, { areaLater: true });
   if ('faults' in parsed) throw new Error(JSON.stringify(parsed.faults));
-  return foundationOf(planJob(parsed.job));
+  return checkBasisOf(planJob(parsed.job));
 };
 
 /** Plans that a maker may change between: sound ones, one still without an area, one refused. */
-export const foundations: readonly Foundation[] = [
-  foundationFor(pendant()),
-  foundationFor(patched(pendant(), { 'piece.depth': amount(0.12, 'mm') })),
-  foundationFor(patched(pendant(), { 'cathode.metal': 'stainless' })),
-  foundationFor(patched(pendant(), { 'bath.salt': 'KNO3' })),
-  foundationFor(patched(pendant(), { 'resist.kind': 'vinyl' })),
-  foundationFor(cuff()),
-  foundationFor(patched(pendant(), { 'piece.openArea': undefined })),
-  foundationFor(patched(pendant(), { 'bath.salt': 'NaCl' })),
-  foundationFor(patched(pendant(), { 'place.use': 'teaching' })),
+export const checkBases: readonly CheckBasis[] = [
+  checkBasisFor(pendant()),
+  checkBasisFor(patched(pendant(), { 'piece.depth': amount(0.12, 'mm') })),
+  checkBasisFor(patched(pendant(), { 'cathode.metal': 'stainless' })),
+  checkBasisFor(patched(pendant(), { 'bath.salt': 'KNO3' })),
+  checkBasisFor(patched(pendant(), { 'resist.kind': 'vinyl' })),
+  checkBasisFor(cuff()),
+  checkBasisFor(patched(pendant(), { 'piece.openArea': undefined })),
+  checkBasisFor(patched(pendant(), { 'bath.salt': 'NaCl' })),
+  checkBasisFor(patched(pendant(), { 'place.use': 'teaching' })),
 ];
 
-export const start = (foundation: Foundation): Snapshot => initialTransition(procedure, { foundation })[0];
+export const start = (foundation: CheckBasis): Snapshot => initialTransition(procedure, { foundation })[0];
 
 const ignored = (): void => undefined;
-const idle = createActor(procedure, { input: { foundation: nothingYet } });
+const idle = createActor(procedure, { input: { foundation: noBasis } });
 /** Made once: `transition` makes an actor for every step, which is half of what a walk takes. */
 const inert: Parameters<typeof procedure.transition>[2] = {
   self: idle,
@@ -69,7 +69,7 @@ export function stored(snapshot: Snapshot): Snapshot {
 }
 
 /** The answer that lets the work go on. */
-export const rightAnswer = (check: Check, { mostVolts }: Foundation): string | number =>
+export const rightAnswer = (check: Check, { mostVolts }: CheckBasis): string | number =>
   check.kind === 'number'
     ? mostVolts
     : check.kind === 'initials'
@@ -87,7 +87,7 @@ export function clear(snapshot: Snapshot, hold: HoldId, at: number): Snapshot {
 }
 
 /** From the first screen to a running bite, honestly. */
-export function toRunning(foundation: Foundation, at = 1_000): Snapshot {
+export function toRunning(foundation: CheckBasis, at = 1_000): Snapshot {
   const finish: ProcedureEvent = { type: 'step.finished', at };
   let now = start(foundation);
   now = step(step(step(now, finish), finish), finish);

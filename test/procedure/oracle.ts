@@ -1,7 +1,7 @@
 import { checks } from '../../src/lib/procedure/checks.ts';
 import type { Check, HoldId } from '../../src/lib/procedure/checks.ts';
 import type { ProcedureEvent } from '../../src/lib/procedure/events.ts';
-import type { Foundation } from '../../src/lib/procedure/foundation.ts';
+import type { CheckBasis } from '../../src/lib/procedure/check-basis.ts';
 
 /**
  * An account of the bench kept beside the machine, from the events alone. It knows the table of checks and
@@ -11,7 +11,7 @@ interface Seen {
   readonly value: string | number;
   readonly at: number;
   /** the foundation at the moment of the answer */
-  readonly on: Foundation;
+  readonly on: CheckBasis;
   /** stops, look-ins and reloads before the answer */
   readonly stops: number;
 }
@@ -21,9 +21,9 @@ const HALF_HOUR = 1_800_000;
 export class Oracle {
   readonly #seen = new Map<string, Seen>();
   #stops = 0;
-  foundation: Foundation;
+  foundation: CheckBasis;
 
-  constructor(foundation: Foundation) {
+  constructor(foundation: CheckBasis) {
     this.foundation = foundation;
   }
 

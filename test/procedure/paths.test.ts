@@ -3,13 +3,13 @@ import { createTestModel, getShortestPaths } from 'xstate/graph';
 import { checksOf, holdIds } from '../../src/lib/procedure/checks.ts';
 import type { HoldId } from '../../src/lib/procedure/checks.ts';
 import type { ProcedureEvent } from '../../src/lib/procedure/events.ts';
-import type { Foundation } from '../../src/lib/procedure/foundation.ts';
+import type { CheckBasis } from '../../src/lib/procedure/check-basis.ts';
 import { freshnessOf } from '../../src/lib/procedure/freshness.ts';
 import { procedure } from '../../src/lib/procedure/machine.ts';
-import { foundations, pathOf, rightAnswer } from './bench.ts';
+import { checkBases, pathOf, rightAnswer } from './bench.ts';
 import type { Snapshot } from './bench.ts';
 
-const plan = foundations[0] as Foundation;
+const plan = checkBases[0] as CheckBasis;
 const at = 1_000;
 
 const holdAt: Readonly<Record<string, HoldId>> = {

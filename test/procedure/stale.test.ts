@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { checkNamed, checks, checksOf, holdIds } from '../../src/lib/procedure/checks.ts';
 import type { Check } from '../../src/lib/procedure/checks.ts';
-import { KEEPS, changesSince, doesHoldStand, freshnessOf } from '../../src/lib/procedure/freshness.ts';
-import type { Foundation } from '../../src/lib/procedure/foundation.ts';
+import { ANSWER_TTL, changesSince, doesHoldStand, freshnessOf } from '../../src/lib/procedure/freshness.ts';
+import type { CheckBasis } from '../../src/lib/procedure/check-basis.ts';
 import { amount, patched, pendant } from '../fixtures/jobs.ts';
-import { clear, foundationFor, foundations, pathOf, start, step, toRunning } from './bench.ts';
+import { clear, checkBasisFor, checkBases, pathOf, start, step, toRunning } from './bench.ts';
 import type { Snapshot } from './bench.ts';
 
-const plan = foundations[0] as Foundation;
+const plan = checkBases[0] as CheckBasis;
 const AT = 1_000;
 
 /** A job in which every check has been answered rightly. */
@@ -40,7 +40,7 @@ describe('a change makes exactly its dependents stale:', () => {
 });
 
 test('an inch for 25.4 mm makes nothing stale', () => {
-  const inches = foundationFor(
+  const inches = checkBasisFor(
     patched(pendant(), { 'cathode.gap': amount(30 / 25.4, 'in'), 'piece.thickness': amount(1 / 25.4, 'in') }),
   );
   expect(inches).toEqual(plan);
@@ -60,11 +60,11 @@ test('a stale answer shows what it rested on and what stands there now', () => {
 test('answers keep half an hour, and none survives a clock set back', () => {
   const now = answered();
   for (const check of checksOf('power', plan)) {
-    expect(freshness(now, check, AT + KEEPS - 1), check.id).toBe('fresh');
-    expect(freshness(now, check, AT + KEEPS), check.id).toBe('old');
+    expect(freshness(now, check, AT + ANSWER_TTL - 1), check.id).toBe('fresh');
+    expect(freshness(now, check, AT + ANSWER_TTL), check.id).toBe('old');
     expect(freshness(now, check, AT - 1), check.id).toBe('old');
   }
-  expect(KEEPS).toBe(30 * 60 * 1000);
+  expect(ANSWER_TTL).toBe(30 * 60 * 1000);
 });
 
 describe('after a stop', () => {
@@ -91,7 +91,7 @@ describe('after a stop', () => {
 
 describe('under power', () => {
   test('an edit asks for stop at once, and the power stays on until the meter is read', () => {
-    const edited = step(toRunning(plan), { type: 'plan.changed', foundation: foundations[3] as Foundation });
+    const edited = step(toRunning(plan), { type: 'plan.changed', foundation: checkBases[3] as CheckBasis });
     expect(edited.context.stopWanted).toBe(true);
     expect(pathOf(edited)).toBe('etch.running');
   });
@@ -184,13 +184,13 @@ test('a bath that has changed since it was mixed locks Start', () => {
     at: 2_000,
   });
   const hold = step(ready, { type: 'depth.judged', verdict: 'deeper', at: 2_000 });
-  const other = foundations[3] as Foundation;
+  const other = checkBases[3] as CheckBasis;
   const cleared = clear(step(hold, { type: 'plan.changed', foundation: other }), 'power', 2_000);
   expect(pathOf(step(cleared, { type: 'start.pressed', at: 2_000 }))).toBe('etch.hold');
 });
 
 describe('in a class', () => {
-  const taught = foundationFor(patched(pendant(), { 'place.use': 'teaching' }));
+  const taught = checkBasisFor(patched(pendant(), { 'place.use': 'teaching' }));
   const powerReady = (value: string): Snapshot => {
     const lifted = step(
       step(step(toRunning(taught), { type: 'stop.pressed', at: 2_000 }), {

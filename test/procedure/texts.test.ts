@@ -2,11 +2,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
-import { blocks, watches } from '../../src/lib/core/rules/index.ts';
+import { refusalRules, warningRules } from '../../src/lib/core/rules/index.ts';
 import { checks, checksOf, holdIds } from '../../src/lib/procedure/checks.ts';
-import { checkTexts, holdTexts } from '../../src/lib/words/checks.ts';
+import { checkTexts, holdTexts } from '../../src/lib/words/en/checks.ts';
 import { ruleCases } from '../fixtures/rule-cases.ts';
-import { foundations } from './bench.ts';
+import { checkBases } from './bench.ts';
 
 const rules = fileURLToPath(new URL('../../src/lib/core/rules', import.meta.url));
 const shared = new Set(['judge-pairing.ts', 'rule.ts', 'asks.ts', 'index.ts']);
@@ -37,7 +37,7 @@ describe('every check', () => {
 });
 
 describe('every hold', () => {
-  test.each(foundations.map((foundation, i) => [i, foundation] as const))(
+  test.each(checkBases.map((foundation, i) => [i, foundation] as const))(
     'of plan %i has 5 to 9 checks, at most 3 critical, those first',
     (_, foundation) => {
       for (const hold of holdIds) {
@@ -56,9 +56,9 @@ describe('every hold', () => {
 });
 
 test('a class closes each hold with two sets of initials, and nobody else is asked for any', () => {
-  const taught = foundations.filter(({ inputs }) => inputs['place.use'] === '"teaching"');
+  const taught = checkBases.filter(({ inputs }) => inputs['place.use'] === '"teaching"');
   expect(taught).toHaveLength(1);
-  for (const foundation of foundations) {
+  for (const foundation of checkBases) {
     for (const hold of holdIds) {
       const all = checksOf(hold, foundation);
       const asked = all.filter(({ kind }) => kind === 'initials');
@@ -69,7 +69,7 @@ test('a class closes each hold with two sets of initials, and nobody else is ask
 });
 
 describe('every rule', () => {
-  const ids = [...blocks, ...watches].map(({ id }) => id);
+  const ids = [...refusalRules, ...warningRules].map(({ id }) => id);
   test('has a case that it speaks about and one that it is silent about', () => {
     expect(Object.keys(ruleCases).sort()).toEqual([...ids].sort());
   });
@@ -79,6 +79,7 @@ describe('every rule', () => {
     for (const id of ids) expect(readFileSync(join(rules, `${id}.ts`), 'utf8')).toContain(`id: '${id}'`);
   });
   test('names a source', () => {
-    for (const { id, sources } of [...blocks, ...watches]) expect(sources.length, id).toBeGreaterThan(0);
+    for (const { id, sources } of [...refusalRules, ...warningRules])
+      expect(sources.length, id).toBeGreaterThan(0);
   });
 });

@@ -1,10 +1,10 @@
 import { checksOf } from '../../src/lib/procedure/checks.ts';
 import type { HoldId } from '../../src/lib/procedure/checks.ts';
-import type { Foundation } from '../../src/lib/procedure/foundation.ts';
+import type { CheckBasis } from '../../src/lib/procedure/check-basis.ts';
 import type { ProcedureEvent } from '../../src/lib/procedure/events.ts';
 import { stepIds } from '../../src/lib/core/rules/rule.ts';
 import { Oracle } from './oracle.ts';
-import { checkIds, foundations, pathOf, rightAnswer, start, step, stored } from './bench.ts';
+import { checkIds, checkBases, pathOf, rightAnswer, start, step, stored } from './bench.ts';
 import type { Snapshot } from './bench.ts';
 
 /** mulberry32: a small generator whose whole state is its seed. */
@@ -45,7 +45,7 @@ function nextEvent(snapshot: Snapshot, at: number, random: () => number): Proced
   const { foundation } = snapshot.context;
   const path = pathOf(snapshot);
   const dice = random();
-  if (dice < 0.03) return { type: 'plan.changed', foundation: pick(foundations) };
+  if (dice < 0.03) return { type: 'plan.changed', foundation: pick(checkBases) };
   if (dice < 0.04) return { type: 'job.restored', at };
   if (dice < 0.045) return { type: 'job.restored', at, isTakenIn: true };
   if (dice < 0.05) return { type: 'job.restored', at, poweredSince: at - 60_000 };
@@ -106,7 +106,7 @@ interface Checkpoint {
 const EPOCH = 1_700_000_000_000;
 
 /** Every state along an honest job, so that walks may set out from any of them. */
-function checkpointsOf(foundation: Foundation): Checkpoint[] {
+function checkpointsOf(foundation: CheckBasis): Checkpoint[] {
   const points: Checkpoint[] = [{ snapshot: start(foundation), past: [] }];
   const take = (event: ProcedureEvent): void => {
     const last = points.at(-1) as Checkpoint;
@@ -137,7 +137,7 @@ function checkpointsOf(foundation: Foundation): Checkpoint[] {
   return points;
 }
 
-const checkpoints = foundations.filter(({ mayPower }) => mayPower).flatMap(checkpointsOf);
+const checkpoints = checkBases.filter(({ mayPower }) => mayPower).flatMap(checkpointsOf);
 
 function assert(holds: boolean, what: string, note: () => string): void {
   if (!holds) throw new Error(`${what}: ${note()}`);

@@ -1,8 +1,8 @@
 import { parseJob } from '../../src/lib/core/plan/job-input.ts';
 import { planJob } from '../../src/lib/core/plan/plan-job.ts';
 import type { Plan } from '../../src/lib/core/plan/plan.ts';
-import { printPlan } from '../../src/lib/words/printed-plan.ts';
-import type { PrintedPlan } from '../../src/lib/words/printed-plan.ts';
+import { printPlan } from '../../src/lib/words/en/printed-plan.ts';
+import type { PrintedPlan } from '../../src/lib/words/en/printed-plan.ts';
 
 export type Outcome = 'faults' | 'refused' | 'planned';
 

@@ -148,7 +148,7 @@ const quiet = <T>(request: Promise<T>): Promise<T> => {
 };
 
 /** @throws DOMException when the browser gives no storage, as in some private windows */
-export async function openNotebook(onStale: () => void = () => undefined): Promise<Notebook> {
+export async function connectNotebook(onStale: () => void = () => undefined): Promise<Notebook> {
   const db = await connect(onStale);
   /** what was derived from a job is no longer true */
   const mark = (

@@ -1,5 +1,5 @@
 import type { Content } from 'pdfmake/interfaces';
-import { labelTexts } from '../words/papers.ts';
+import { labelTexts } from '$words/papers.ts';
 import { svg } from './drawing/hatch.ts';
 import { pictogram, pictogramAcross } from './drawing/pictograms.ts';
 import type { LabelledBath } from './labelled-bath.ts';

@@ -2,9 +2,9 @@ import type { Content } from 'pdfmake/interfaces';
 import type { Plan } from '../core/plan/plan.ts';
 import { plain, range } from '../core/units/format.ts';
 import { fromSi } from '../core/units/convert.ts';
-import { withUnit } from '../words/units.ts';
-import { cardTexts } from '../words/papers.ts';
-import { figureNumber, fill } from '../words/render.ts';
+import { withUnit } from '$words/units.ts';
+import { cardTexts } from '$words/papers.ts';
+import { figureNumber, fill } from '$words/render.ts';
 import { familyOf } from './bath-hazards.ts';
 import { jobMark } from './drawing/job-mark.ts';
 import { bare, checkBox } from './drawing/plate-mark.ts';
@@ -112,7 +112,7 @@ function front(plan: Plan, marks: Marks | null): Content[] {
           text: family === null ? '' : fill('{f}', { f: `group-${family}` }),
           bold: true,
           fontSize: 14,
-          color: ink.verdigris,
+          color: ink.accent,
         },
         {
           width: 78,
@@ -174,7 +174,7 @@ function check(text: string, hold: string | null): Content {
             stack: [
               ...(hold === null
                 ? []
-                : [{ text: hold, fontSize: 12, bold: true, color: ink.verdigris, lineHeight: 1 }]),
+                : [{ text: hold, fontSize: 12, bold: true, color: ink.accent, lineHeight: 1 }]),
               { text, fontSize: 14, lineHeight: 1 },
             ],
             verticalAlignment: 'middle',

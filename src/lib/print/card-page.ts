@@ -1,6 +1,6 @@
 import type { Content, ContentSection } from 'pdfmake/interfaces';
 import type { Plan } from '../core/plan/plan.ts';
-import { cutTexts } from '../words/papers.ts';
+import { cutTexts } from '$words/papers.ts';
 import { bathLabel, label, labelHeight } from './bath-label.ts';
 import { benchCard, card } from './bench-card.ts';
 import { cutPage, safeArea } from './cut-page.ts';
@@ -13,7 +13,7 @@ import { place } from './place.ts';
 const GUTTER = 7;
 
 const notes = (lines: readonly string[]): Content[] => [
-  { text: cutTexts.title, bold: true, fontSize: 12, color: ink.verdigris, margin: [0, 0, 0, 3] },
+  { text: cutTexts.title, bold: true, fontSize: 12, color: ink.accent, margin: [0, 0, 0, 3] },
   ...lines.map((text): Content => ({ text, fontSize: 9.5, lineHeight: 1.14, margin: [0, 0, 0, 5] })),
 ];
 

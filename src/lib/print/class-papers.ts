@@ -9,8 +9,8 @@ import {
   clockOf,
   partNames,
   timeText,
-} from '../words/class.ts';
-import { withUnit } from '../words/units.ts';
+} from '$words/class.ts';
+import { withUnit } from '$words/units.ts';
 import { checkBox, plateMark, ruled } from './drawing/plate-mark.ts';
 import { signalPanel } from './drawing/signal-panel.ts';
 import type { ClassOrder } from './order.ts';
@@ -53,7 +53,7 @@ function leaderSheet(plan: Plan, pack: ClassPack): ContentSection {
     header: () => null,
     footer: () => null,
     section: [
-      { text: `Etchwright · ${classTexts.title}`, fontSize: 10, bold: true, color: ink.verdigris },
+      { text: `Etchwright · ${classTexts.title}`, fontSize: 10, bold: true, color: ink.accent },
       { text: typeset(plan.job.title), fontSize: 26, bold: true, lineHeight: 1 },
       {
         columns: [

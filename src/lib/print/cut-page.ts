@@ -1,6 +1,6 @@
 import type { Content, ContentSection } from 'pdfmake/interfaces';
 import type { JobInput } from '../core/plan/job-input.ts';
-import { cutTexts } from '../words/papers.ts';
+import { cutTexts } from '$words/papers.ts';
 import { scaleBar } from './drawing/scale-bar.ts';
 import { mm, pageSizes } from './paper.ts';
 import { place } from './place.ts';

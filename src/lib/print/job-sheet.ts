@@ -1,7 +1,7 @@
 import type { Column, Content, ContentSection } from 'pdfmake/interfaces';
 import type { JobInput } from '../core/plan/job-input.ts';
 import type { Plan } from '../core/plan/plan.ts';
-import { sheetTexts } from '../words/papers.ts';
+import { sheetTexts } from '$words/papers.ts';
 import { jobMark } from './drawing/job-mark.ts';
 import { testStrip } from './drawing/plates.ts';
 import { scaleBar } from './drawing/scale-bar.ts';
@@ -32,7 +32,7 @@ const MARK = 29;
 function masthead({ title, piece }: JobInput, marks: Marks | null): Content {
   const from = piece.design ? `${sheetTexts.fromThis} ${sheetTexts.drawingStays}` : sheetTexts.fromThis;
   const name: Content[] = [
-    { text: `Etchwright · ${sheetTexts.kind}`, fontSize: 10, bold: true, color: ink.verdigris },
+    { text: `Etchwright · ${sheetTexts.kind}`, fontSize: 10, bold: true, color: ink.accent },
     { text: typeset(title), fontSize: title.length > LONG ? 19 : 28, bold: true, lineHeight: 1 },
   ];
   if (marks === null) {

@@ -1,5 +1,5 @@
 import type { Content, ContentSection, TDocumentDefinitions } from 'pdfmake/interfaces';
-import { cutTexts } from '../words/papers.ts';
+import { cutTexts } from '$words/papers.ts';
 import { bathLabel, label } from './bath-label.ts';
 import { standingBar } from './drawing/scale-bar.ts';
 import { labelOfShelf } from './labelled-bath.ts';

@@ -7,11 +7,11 @@ import type { Plan } from '../core/plan/plan.ts';
 import { neverFamily } from '../core/rules/asks.ts';
 import { fromSi } from '../core/units/convert.ts';
 import { plain } from '../core/units/format.ts';
-import { dissolvedNames, labelTexts } from '../words/papers.ts';
-import { printPlan } from '../words/printed-plan.ts';
-import { figureNumber, figureText, fill } from '../words/render.ts';
-import { terms } from '../words/terms.ts';
-import { withUnit } from '../words/units.ts';
+import { dissolvedNames, labelTexts } from '$words/papers.ts';
+import { printPlan } from '$words/printed-plan.ts';
+import { figureNumber, figureText, fill } from '$words/render.ts';
+import { terms } from '$words/terms.ts';
+import { withUnit } from '$words/units.ts';
 import { bathHazards, hazardsOf } from './bath-hazards.ts';
 import type { BathHazards } from './bath-hazards.ts';
 

@@ -24,7 +24,7 @@ export const ink = {
   black: '#122428',
   soft: '#42545a',
   faint: '#b4c0c3',
-  verdigris: '#0f5c5c',
+  accent: '#0f5c5c',
   paper: '#ffffff',
   danger: '#c8102e',
   warning: '#ff8200',

@@ -1,6 +1,6 @@
 import type { ContentSection, TDocumentDefinitions } from 'pdfmake/interfaces';
 import type { Plan } from '../core/plan/plan.ts';
-import { sheetTexts } from '../words/papers.ts';
+import { sheetTexts } from '$words/papers.ts';
 import { cardPage } from './card-page.ts';
 import { classPapers } from './class-papers.ts';
 import { labelSheets } from './label-sheet.ts';

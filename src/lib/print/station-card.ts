@@ -2,9 +2,9 @@ import type { Column, Content, ContentSection } from 'pdfmake/interfaces';
 import type { ClassPack } from '../core/plan/class-pack.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { fromSi } from '../core/units/convert.ts';
-import { classTexts } from '../words/class.ts';
-import { cardTexts } from '../words/papers.ts';
-import { fill } from '../words/render.ts';
+import { classTexts } from '$words/class.ts';
+import { cardTexts } from '$words/papers.ts';
+import { fill } from '$words/render.ts';
 import { familyOf } from './bath-hazards.ts';
 import { box, cardHolds, writeIn, writeIns } from './bench-card.ts';
 import { bare, checkBox } from './drawing/plate-mark.ts';
@@ -47,7 +47,7 @@ const hold = ([title, checks]: readonly [string, readonly string[]]): Content =>
   unbreakable: true,
   margin: [0, 0, 0, 8],
   stack: [
-    { text: title, bold: true, fontSize: 13, color: ink.verdigris, lineHeight: 1, margin: [0, 0, 0, 3] },
+    { text: title, bold: true, fontSize: 13, color: ink.accent, lineHeight: 1, margin: [0, 0, 0, 3] },
     ...checks.map(look),
     { columns: [initialsBox(classTexts.adult), initialsBox(classTexts.other)], margin: [0, 1, 0, 0] },
   ],
@@ -72,7 +72,7 @@ export function stationCard(plan: Plan, { asked }: ClassPack, n: number): Conten
         text: typeset([family === null ? '' : fill('{f}', { f: `group-${family}` }), bath].join(' · ')),
         bold: true,
         fontSize: 14,
-        color: ink.verdigris,
+        color: ink.accent,
       },
       { text: classTexts.adultStarts, bold: true, fontSize: 20, lineHeight: 1, margin: [0, 8, 0, 4] },
       {

@@ -1,5 +1,5 @@
 import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces';
-import { stencilTexts } from '../words/papers.ts';
+import { stencilTexts } from '$words/papers.ts';
 import { scaleBar } from './drawing/scale-bar.ts';
 import type { StencilOrder } from './order.ts';
 import { faces, ink, mm, pageSizes } from './paper.ts';

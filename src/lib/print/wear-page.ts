@@ -5,7 +5,7 @@ import { removers } from '../core/facts/supplies.ts';
 import { worn } from '../core/facts/wear.ts';
 import type { ThingId, Verdict, Worn } from '../core/facts/wear.ts';
 import type { Plan } from '../core/plan/plan.ts';
-import { cutTexts, wearTexts } from '../words/papers.ts';
+import { cutTexts, wearTexts } from '$words/papers.ts';
 import {
   airTexts,
   bodyTexts,
@@ -15,7 +15,7 @@ import {
   otherNames,
   thingNames,
   verdictWords,
-} from '../words/wear.ts';
+} from '$words/wear.ts';
 import { familyOf } from './bath-hazards.ts';
 import { cutPage } from './cut-page.ts';
 import { outline } from './drawing/outline.ts';
@@ -72,7 +72,7 @@ const cell = (content: Content | readonly Content[]): TableCell => ({
 function table(things: readonly ThingId[]): Content {
   const all = things.map((id): Worn => worn[id]);
   const line = (name: string, cells: readonly TableCell[]): TableCell[] => [
-    { text: name, bold: true, fontSize: 12, color: ink.verdigris },
+    { text: name, bold: true, fontSize: 12, color: ink.accent },
     ...cells,
   ];
   return {

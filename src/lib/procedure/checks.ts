@@ -1,4 +1,4 @@
-import type { Foundation } from './foundation.ts';
+import type { CheckBasis } from './check-basis.ts';
 
 /** The four pauses that cannot be walked past. */
 export const holdIds = ['mixing', 'power', 'lifting', 'storing'] as const;
@@ -20,7 +20,7 @@ interface CheckBase {
   /** figures, as shown, whose change makes an answer stale */
   readonly figures: readonly string[];
   /** left out where it cannot apply */
-  readonly when?: (foundation: Foundation) => boolean;
+  readonly when?: (foundation: CheckBasis) => boolean;
 }
 
 export interface ChoiceCheck extends CheckBase {
@@ -31,7 +31,7 @@ export interface ChoiceCheck extends CheckBase {
 export interface NumberCheck extends CheckBase {
   readonly kind: 'number';
   readonly unit: string;
-  readonly isOk: (value: number, foundation: Foundation) => boolean;
+  readonly isOk: (value: number, foundation: CheckBasis) => boolean;
 }
 
 /** Two who have looked, in a class: two sets of letters that differ, with a space between. */
@@ -58,15 +58,15 @@ const choice = (
 });
 
 const critical = { critical: true } as const;
-const input = (foundation: Foundation, path: string): string => foundation.inputs[path] ?? '';
-const isSilver = (foundation: Foundation): boolean =>
+const input = (foundation: CheckBasis, path: string): string => foundation.inputs[path] ?? '';
+const isSilver = (foundation: CheckBasis): boolean =>
   /silver|sterling|coin/.test(input(foundation, 'piece.metal'));
-const hasStainlessPlate = (foundation: Foundation): boolean =>
+const hasStainlessPlate = (foundation: CheckBasis): boolean =>
   input(foundation, 'cathode.metal') === '"stainless"';
-const usesSolvent = (foundation: Foundation): boolean => !/vinyl|dry-film/.test(input(foundation, 'resist'));
-const isNewBath = (foundation: Foundation): boolean => input(foundation, 'bath.record') === 'null';
+const usesSolvent = (foundation: CheckBasis): boolean => !/vinyl|dry-film/.test(input(foundation, 'resist'));
+const isNewBath = (foundation: CheckBasis): boolean => input(foundation, 'bath.record') === 'null';
 
-const isClass = (foundation: Foundation): boolean => input(foundation, 'place.use') === '"teaching"';
+const isClass = (foundation: CheckBasis): boolean => input(foundation, 'place.use') === '"teaching"';
 
 /** Closes a hold in a class: what the critical checks rest on, two people have seen. */
 const initials = (hold: HoldId, inputs: readonly string[] = []): InitialsCheck => ({
@@ -206,7 +206,7 @@ export function checkNamed(id: CheckId): Check {
 }
 
 /** Checks of a hold that apply to this job, in order. */
-export const checksOf = (hold: HoldId, foundation: Foundation): readonly Check[] =>
+export const checksOf = (hold: HoldId, foundation: CheckBasis): readonly Check[] =>
   checks.filter((check) => check.hold === hold && (check.when?.(foundation) ?? true));
 
 const LETTERS = /^\p{Lu}{1,4}$/u;
@@ -218,7 +218,7 @@ function areTwo(value: string | number): boolean {
 }
 
 /** Whether an answer is one that lets the work go on. */
-export function isOk(check: Check, value: string | number, foundation: Foundation): boolean {
+export function isOk(check: Check, value: string | number, foundation: CheckBasis): boolean {
   if (check.kind === 'initials') return areTwo(value);
   return check.kind === 'number'
     ? typeof value === 'number' && check.isOk(value, foundation)

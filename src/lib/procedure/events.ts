@@ -1,6 +1,6 @@
 import type { StepId } from '../core/rules/rule.ts';
 import type { CheckId } from './checks.ts';
-import type { Foundation } from './foundation.ts';
+import type { CheckBasis } from './check-basis.ts';
 
 /** What the meter says when the supply is meant to be off. */
 export type MeterReading = 'zero' | 'not-zero' | 'not-sure';
@@ -9,7 +9,7 @@ export type DepthVerdict = 'deeper' | 'enough' | 'not-sure';
 
 /** Everything that can happen, as facts. Times are ms since 1970 and come from outside. */
 export type ProcedureEvent =
-  | { readonly type: 'plan.changed'; readonly foundation: Foundation }
+  | { readonly type: 'plan.changed'; readonly foundation: CheckBasis }
   | {
       readonly type: 'check.answered';
       readonly check: CheckId;

@@ -1,9 +1,9 @@
 import { checksOf, isOk } from './checks.ts';
 import type { Check, CheckId, HoldId } from './checks.ts';
-import type { Foundation } from './foundation.ts';
+import type { CheckBasis } from './check-basis.ts';
 
 /** Answers older than this are asked again at the next hold, ms. */
-export const KEEPS = 30 * 60_000;
+export const ANSWER_TTL = 30 * 60_000;
 
 export interface Answer {
   readonly value: string | number;
@@ -20,16 +20,16 @@ export type Answers = Readonly<Record<CheckId, Answer>>;
 /** What the freshness of an answer is judged by. */
 export interface Standing {
   readonly answers: Answers;
-  readonly foundation: Foundation;
+  readonly foundation: CheckBasis;
   /** critical answers given up to this one are spent */
   readonly spent: number;
 }
 
 /** A foundation never changes, and is asked the same many times over. */
-const kept = new WeakMap<Foundation, Map<CheckId, string>>();
+const kept = new WeakMap<CheckBasis, Map<CheckId, string>>();
 
 /** What an answer to this check rests on now: its inputs and figures, canonical. */
-export function fingerprintOf(check: Check, foundation: Foundation): string {
+export function fingerprintOf(check: Check, foundation: CheckBasis): string {
   const known = kept.get(foundation) ?? new Map<CheckId, string>();
   kept.set(foundation, known);
   const made = known.get(check.id) ?? fingerprint(check, foundation);
@@ -37,7 +37,7 @@ export function fingerprintOf(check: Check, foundation: Foundation): string {
   return made;
 }
 
-function fingerprint({ inputs, figures }: Check, foundation: Foundation): string {
+function fingerprint({ inputs, figures }: Check, foundation: CheckBasis): string {
   const named = Object.entries(foundation.inputs).filter(([path]) =>
     inputs.some((wanted) => path === wanted || path.startsWith(`${wanted}.`)),
   );
@@ -60,7 +60,7 @@ export function freshnessOf(check: Check, { answers, foundation, spent }: Standi
   if (check.critical && answer.seq <= spent) return 'spent';
   const age = at - answer.at;
   // a clock set back makes an answer of the future: as old as any
-  return age >= 0 && age < KEEPS ? 'fresh' : 'old';
+  return age >= 0 && age < ANSWER_TTL ? 'fresh' : 'old';
 }
 
 /** Whether every check of a hold that applies is fresh. */
@@ -83,7 +83,7 @@ export interface Change {
 }
 
 /** Old and new value of everything an answer rested on that has changed. */
-export function changesSince(answer: Answer, check: Check, foundation: Foundation): readonly Change[] {
+export function changesSince(answer: Answer, check: Check, foundation: CheckBasis): readonly Change[] {
   const before = new Map(JSON.parse(answer.fingerprint) as [string, string][]);
   const after = new Map(JSON.parse(fingerprintOf(check, foundation)) as [string, string][]);
   return [...new Set([...before.keys(), ...after.keys()])]

@@ -3,8 +3,8 @@ import { stepIds } from '../core/rules/rule.ts';
 import type { StepId } from '../core/rules/rule.ts';
 import { checkNamed } from './checks.ts';
 import type { ProcedureEvent } from './events.ts';
-import { nothingYet } from './foundation.ts';
-import type { Foundation } from './foundation.ts';
+import { noBasis } from './check-basis.ts';
+import type { CheckBasis } from './check-basis.ts';
 import { doesHoldStand, fingerprintOf, isHoldClear } from './freshness.ts';
 import type { Answers } from './freshness.ts';
 import { stripStates } from './strip-states.ts';
@@ -23,7 +23,7 @@ export interface Run {
 
 /** Plain data: it is stored as it is. */
 export interface ProcedureContext {
-  readonly foundation: Foundation;
+  readonly foundation: CheckBasis;
   readonly answers: Answers;
   /** number of answers so far */
   readonly seq: number;
@@ -51,7 +51,7 @@ const machineSetup = setup({
     context: {} as ProcedureContext,
     events: {} as ProcedureEvent,
     /** none where only a step from a stored state is asked for */
-    input: {} as { readonly foundation: Foundation } | undefined,
+    input: {} as { readonly foundation: CheckBasis } | undefined,
     tags: {} as 'powered',
   },
   guards: {
@@ -183,7 +183,7 @@ const atRest = {
 export const procedure = machineSetup.createMachine({
   id: 'job',
   context: ({ input }) => ({
-    foundation: input?.foundation ?? nothingYet,
+    foundation: input?.foundation ?? noBasis,
     answers: {},
     seq: 0,
     spent: 0,

@@ -1,5 +1,5 @@
 import { createActor } from 'xstate';
-import { nothingYet } from './foundation.ts';
+import { noBasis } from './check-basis.ts';
 import { procedure } from './machine.ts';
 
 const isObject = (value: unknown): value is Record<string, unknown> =>
@@ -21,7 +21,7 @@ export function isResumable(snapshot: unknown): boolean {
   try {
     const resumed = createActor(procedure, {
       snapshot: snapshot as never,
-      input: { foundation: nothingYet },
+      input: { foundation: noBasis },
     }).getSnapshot();
     // what is no state of this machine has no leaf in it
     return resumed.status === 'active' && resumed._nodes.some(({ type }) => type === 'atomic');

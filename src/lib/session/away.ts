@@ -4,7 +4,7 @@ import { uses } from '../core/cell/setup.ts';
 import type { Use } from '../core/cell/setup.ts';
 import type { MetalGroup } from '../core/facts/metal-groups.ts';
 import type { Preferences } from '../notebook/records.ts';
-import { openShelf } from './jobs.ts';
+import { openNotebook } from './jobs.ts';
 import { changePreferences, keptPreferences } from './preferences.ts';
 import { allBaths } from './shelf.ts';
 import type { Shelved } from './shelf.ts';
@@ -34,13 +34,13 @@ const keeperOf = (kept: Preferences | null): Keeper => ({
 export async function bathAndKeeper(id: string): Promise<{ shelved: Shelved; keeper: Keeper } | null> {
   const shelved = (await allBaths()).find(({ bath }) => bath.id === id);
   if (!shelved) return null;
-  return { shelved, keeper: keeperOf(await keptPreferences(await openShelf())) };
+  return { shelved, keeper: keeperOf(await keptPreferences(await openNotebook())) };
 }
 
 /** Writes down what was changed about the keeper. */
 export async function keepKeeper({ authority, mayTreat, silverPrice }: Keeper): Promise<Keeper> {
   const change = { authority: { name: authority, mayTreat }, silverPrice };
-  return keeperOf(await changePreferences(await openShelf(), change));
+  return keeperOf(await changePreferences(await openNotebook(), change));
 }
 
 /** Whether a bath has passed all the charge that it is used for. */

@@ -6,8 +6,8 @@ import { learntCell } from '../core/learn/cell-line.ts';
 import type { CellPoint, LearntCell } from '../core/learn/cell-line.ts';
 import { lentBy } from '../core/learn/lent.ts';
 import type { Lent } from '../core/learn/lent.ts';
-import { pairOf } from './told.ts';
-import type { Pair, Told } from './told.ts';
+import { pairOf } from './job-summary.ts';
+import type { Pair, JobSummary } from './job-summary.ts';
 
 /** The rates and readings of one metal and salt. */
 export interface PairRates extends Pair {
@@ -21,7 +21,7 @@ export type BenchRates = ReadonlyMap<string, PairRates>;
 const keyOf = ({ family, anion }: Pair): string => `${family} ${anion}`;
 
 /** @param except the job that is being planned: it does not teach itself */
-export function ratesIn(told: readonly Told[], except: string): BenchRates {
+export function ratesIn(told: readonly JobSummary[], except: string): BenchRates {
   const pairs = new Map<string, PairRates>();
   for (const { id, pair, rate, points } of told) {
     if (id === except || !pair || (!rate && points.length === 0)) continue;

@@ -2,7 +2,7 @@ import { startPlanner } from '../work/planner.ts';
 import { procedureVersion } from '../procedure/machine.ts';
 import { recordVersion } from '../notebook/records.ts';
 import type { JobRecord } from '../notebook/records.ts';
-import { idsIn, isUnreadable, openNotebook, TAKEN_IN } from '../notebook/store.ts';
+import { idsIn, isUnreadable, connectNotebook, TAKEN_IN } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
 import { earlierOf } from './beside.ts';
 import { ratesIn } from './bench-rates.ts';
@@ -12,7 +12,7 @@ import { JobSession } from './job-session.svelte.ts';
 import { newId } from './new-id.ts';
 import { paperOfRegion } from './paper-size.ts';
 import { preferredAnswers } from './preferences.ts';
-import { toldIn } from './told.ts';
+import { summariesIn } from './job-summary.ts';
 
 export const appVersion = __APP_VERSION__;
 
@@ -20,7 +20,7 @@ let opened: Promise<Notebook> | null = null;
 
 /** The notebook of this browser, opened once a page. */
 export const notebook = (): Promise<Notebook> =>
-  (opened ??= openNotebook(() => {
+  (opened ??= connectNotebook(() => {
     opened = null;
   }));
 
@@ -44,7 +44,7 @@ export function newRecord(now: number, draft: Readonly<Record<string, string>> =
 }
 
 /** One tab writes a job; others read. Resolves at once with whether this tab holds the pen. */
-function takePen(id: string, steal: boolean): Promise<{ held: boolean; lost: Promise<void> }> {
+function acquireWriteLock(id: string, steal: boolean): Promise<{ held: boolean; lost: Promise<void> }> {
   const never = new Promise<void>(() => undefined);
   if (!('locks' in navigator)) return Promise.resolve({ held: true, lost: never });
   return new Promise((resolve) => {
@@ -84,7 +84,7 @@ export async function openJob(
   { steal = false } = {},
 ): Promise<OpenJob | { unreadable: string } | null> {
   const book = await notebook();
-  const pen = await takePen(id, steal);
+  const pen = await acquireWriteLock(id, steal);
   const record = await book.job(id);
   if (record === null) return null;
   if (isUnreadable(record)) return { unreadable: record.why };
@@ -94,7 +94,7 @@ export async function openJob(
     now: () => Date.now(),
     mayWrite: pen.held,
     earlier: await earlierIn(book, record.copyOf),
-    rates: ratesIn(await toldIn(book), id),
+    rates: ratesIn(await summariesIn(book), id),
     isTakenIn: idsIn(await book.meta(TAKEN_IN)).includes(id),
   });
   await session.open();

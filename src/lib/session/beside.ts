@@ -4,7 +4,7 @@ import type { FigureId } from '../core/plan/outcome.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import type { Figure } from '../core/units/figure.ts';
 import type { JobRecord, Result } from '../notebook/records.ts';
-import { foundationOf } from '../procedure/foundation.ts';
+import { checkBasisOf } from '../procedure/check-basis.ts';
 import type { Change } from '../procedure/freshness.ts';
 import { runsIn, soFar } from './run-log.ts';
 import type { SoFar } from './run-log.ts';
@@ -49,8 +49,8 @@ export function earlierOf(record: JobRecord | null): Earlier | null {
 
 /** Every answer that differs from the earlier job's, in SI as the foundation has it. */
 export function changesFrom(earlier: Plan, now: Plan): readonly Change[] {
-  const before = foundationOf(earlier).inputs;
-  const after = foundationOf(now).inputs;
+  const before = checkBasisOf(earlier).inputs;
+  const after = checkBasisOf(now).inputs;
   return [...new Set([...Object.keys(before), ...Object.keys(after)])]
     .filter((path) => before[path] !== after[path])
     .map((path) => ({ path, before: before[path] ?? null, after: after[path] ?? null }));

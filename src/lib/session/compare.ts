@@ -5,9 +5,9 @@ import type { JobRecord } from '../notebook/records.ts';
 import type { Planner } from '../work/planner.ts';
 import { filledDraft, jobFileOf } from './job-file.ts';
 import type { Draft } from './draft.ts';
-import { stretchesOf } from './revise.ts';
+import { stretchesOf } from './run-progress.ts';
 import { runsIn, soFar } from './run-log.ts';
-import { toldIn } from './told.ts';
+import { summariesIn } from './job-summary.ts';
 
 const MINUTE = 60_000;
 
@@ -66,7 +66,7 @@ export interface Choosable {
 }
 
 export async function choosableIn(book: Notebook): Promise<readonly Choosable[]> {
-  const told = await toldIn(book);
+  const told = await summariesIn(book);
   return told
     .map(({ id, title, touchedAt }) => ({ id, title, touchedAt }))
     .toSorted((a, b) => b.touchedAt - a.touchedAt);

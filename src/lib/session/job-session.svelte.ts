@@ -7,7 +7,7 @@ import type { Durability, Notebook } from '../notebook/store.ts';
 import type { StoredPhoto } from '../notebook/photo-store.ts';
 import type { JobRecord, Photo, Reading, Result } from '../notebook/records.ts';
 import { checkNamed } from '../procedure/checks.ts';
-import { foundationOf, nothingYet } from '../procedure/foundation.ts';
+import { checkBasisOf, noBasis } from '../procedure/check-basis.ts';
 import type { ProcedureEvent } from '../procedure/events.ts';
 import { procedure, procedureVersion } from '../procedure/machine.ts';
 import type { Procedure } from '../procedure/machine.ts';
@@ -109,7 +109,7 @@ export class JobSession {
     const resumes = record.procedureVersion === procedureVersion && isResumable(record.snapshot);
     this.#poweredSince = resumes ? null : unendedSince(record.events);
     this.#actor = createActor(procedure, {
-      input: { foundation: nothingYet },
+      input: { foundation: noBasis },
       ...(resumes ? { snapshot: record.snapshot as never } : {}),
     });
     this.#view = viewOf(this.#actor);
@@ -210,7 +210,7 @@ export class JobSession {
     if (planned === null) return;
     this.faults = planned.faults;
     this.plan = planned.plan;
-    const foundation = planned.plan ? foundationOf(planned.plan) : nothingYet;
+    const foundation = planned.plan ? checkBasisOf(planned.plan) : noBasis;
     const isWhole = planned.faults.length === 0;
     this.#tell({
       type: 'plan.changed',

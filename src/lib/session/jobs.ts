@@ -3,7 +3,7 @@ import { stepIds } from '../core/rules/rule.ts';
 import type { StepId } from '../core/rules/rule.ts';
 import { isPowered } from '../notebook/import-choices.ts';
 import type { JobRecord } from '../notebook/records.ts';
-import { idOf, isUnreadable, openNotebook, readJob } from '../notebook/store.ts';
+import { idOf, isUnreadable, connectNotebook, readJob } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
 import { photoIdsIn } from './photo-ids.ts';
 
@@ -13,11 +13,11 @@ let opened: Promise<Notebook> | null = null;
  * The notebook for pages that list and move jobs. Apart from the bench's, which brings the procedure and
  * the planner with it: the start page is to open without them.
  */
-export function openShelf(): Promise<Notebook> {
+export function openNotebook(): Promise<Notebook> {
   const forget = (): void => {
     opened = null;
   };
-  opened ??= openNotebook(forget);
+  opened ??= connectNotebook(forget);
   opened.catch(forget);
   return opened;
 }
@@ -93,7 +93,7 @@ const listIn = async (book: Notebook): Promise<readonly Listed[]> => [
 ];
 
 export async function jobsHere(): Promise<JobsHere> {
-  const lines = (await listIn(await openShelf())).map(({ line }) => line);
+  const lines = (await listIn(await openNotebook())).map(({ line }) => line);
   return {
     jobs: inOrder(lines.filter((line): line is JobLine => !isUnread(line))),
     unreadable: lines.filter(isUnread),
@@ -102,7 +102,7 @@ export async function jobsHere(): Promise<JobsHere> {
 
 /** Deletes pictures that no job shows any more: those of jobs deleted since. */
 export async function dropLostPhotos(): Promise<void> {
-  const book = await openShelf();
+  const book = await openNotebook();
   const ids = await book.photoIds();
   if (ids.length === 0) return;
   const all = await listIn(book);
@@ -117,7 +117,7 @@ export async function dropLostPhotos(): Promise<void> {
  * @returns puts it back as it was; null when it is not there, or its supply may be on
  */
 export async function deleteJob(id: string): Promise<(() => Promise<void>) | null> {
-  const book = await openShelf();
+  const book = await openNotebook();
   const record = await book.job(id);
   if (record === null || 'raw' in record || isPowered(record)) return null;
   await book.deleteJob(id);

@@ -3,7 +3,7 @@ import { findBoughtSalt } from '../core/facts/salts.ts';
 import type { Plan, Refusal } from '../core/plan/plan.ts';
 import { judgeSituation } from '../core/rules/judge-pairing.ts';
 import { si } from '../core/units/quantity.ts';
-import { pairingTexts } from '../words/pairings.ts';
+import { pairingTexts } from '$words/pairings.ts';
 
 /** How a salt suits a job: the rules' verdict and the chemistry in a sentence. */
 export interface SaltVerdict {

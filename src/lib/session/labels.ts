@@ -1,5 +1,5 @@
 import { changePreferences, keptPreferences } from './preferences.ts';
-import { openShelf } from './jobs.ts';
+import { openNotebook } from './jobs.ts';
 import { paperOfRegion } from './paper-size.ts';
 import type { Paper } from './paper-size.ts';
 
@@ -10,12 +10,12 @@ export interface LabelPaper {
 }
 
 export async function labelPaper(): Promise<LabelPaper> {
-  const kept = await keptPreferences(await openShelf());
+  const kept = await keptPreferences(await openNotebook());
   const paper =
     kept?.paper === 'A4' || kept?.paper === 'Letter' ? kept.paper : paperOfRegion(navigator.languages);
   return { paper, place: kept?.labelPlace ?? 0 };
 }
 
 export async function keepLabelPlace(labelPlace: number): Promise<void> {
-  await changePreferences(await openShelf(), { labelPlace });
+  await changePreferences(await openNotebook(), { labelPlace });
 }

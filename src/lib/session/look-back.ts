@@ -7,7 +7,7 @@ import { offsets, yieldPriors } from '../core/facts/electrode-facts.ts';
 import type { MetalFamily } from '../core/facts/metals.ts';
 import type { Anion } from '../core/facts/salts/salt-facts.ts';
 import { lentFor, ratesIn } from './bench-rates.ts';
-import type { Told } from './told.ts';
+import type { JobSummary } from './job-summary.ts';
 
 /** Normal quantile of 95 %. */
 const Z95 = 1.645;
@@ -36,7 +36,7 @@ export interface Lesson {
 }
 
 /** Everything that the bench has taught, most jobs first. */
-export function lessonsIn(told: readonly Told[]): readonly Lesson[] {
+export function lessonsIn(told: readonly JobSummary[]): readonly Lesson[] {
   const byId = new Map(told.map((one) => [one.id, one]));
   const pairs = ratesIn(told, '');
   return [...pairs.values()]

@@ -1,6 +1,6 @@
 import type { Plan } from '../core/plan/plan.ts';
-import { instructionTexts } from '../words/instructions.ts';
-import { fill } from '../words/render.ts';
+import { instructionTexts } from '$words/instructions.ts';
+import { fill } from '$words/render.ts';
 import { weighingFor } from './stock.ts';
 import type { Weighing } from './stock.ts';
 

@@ -11,8 +11,8 @@ import type { StoredPhoto } from '../notebook/photo-store.ts';
 import { photosIn } from '../notebook/read-file.ts';
 import { PREFERENCES } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
-import { photosMissing } from '../words/notebook.ts';
-import { jobsHere, openShelf } from './jobs.ts';
+import { photosMissing } from '$words/notebook.ts';
+import { jobsHere, openNotebook } from './jobs.ts';
 import { photoIdsIn } from './photo-ids.ts';
 
 /** A file for the browser to hand to the maker. */
@@ -57,7 +57,7 @@ async function* photosOf(
 
 /** Everything in this browser as one file; pictures that no job shows any more stay behind. */
 export async function wholeNotebook(now = new Date()): Promise<Download & { jobs: number; baths: number }> {
-  const book = await openShelf();
+  const book = await openNotebook();
   const { unreadable } = await jobsHere();
   const wanted = new Set<string>();
   const counts = { jobs: 0, baths: 0 };
@@ -88,14 +88,14 @@ export async function wholeNotebook(now = new Date()): Promise<Download & { jobs
 /** One record that cannot be read, as it stands. */
 export const rawRecord = async (id: string): Promise<Download> => ({
   name: `etchwright-record-${id.replace(/[^\w-]/g, '') || 'unnamed'}.json`,
-  content: new Blob([JSON.stringify(await (await openShelf()).raw('jobs', id), null, 2)], {
+  content: new Blob([JSON.stringify(await (await openNotebook()).raw('jobs', id), null, 2)], {
     type: 'application/json',
   }),
 });
 
 /** All jobs, or all their readings, as a table for a spreadsheet. */
 export async function notebookTable(which: 'jobs' | 'readings', now = new Date()): Promise<Download> {
-  const { records } = await (await openShelf()).jobs();
+  const { records } = await (await openNotebook()).jobs();
   return {
     name: notebookFileName(now).replace('notebook', which).replace('.txt', '.csv'),
     content: new Blob([which === 'jobs' ? jobsCsv(records) : readingsCsv(records)], { type: 'text/csv' }),
@@ -123,7 +123,7 @@ export async function tryFile(file: File): Promise<DryRun | BadFile> {
       expected: `at most ${String(MOST_BYTES / 1e6)} MB`,
     };
   }
-  const book = await openShelf();
+  const book = await openNotebook();
   return dryRun(linesOf(file), {
     ids: (of) => book.ids(of),
     raw: (of, id) => book.raw(of, id),
@@ -138,7 +138,7 @@ export async function tryFile(file: File): Promise<DryRun | BadFile> {
  * @returns why pictures are missing, though all records are in; null when nothing is
  */
 export async function takeFile(run: DryRun, choices: Choices, file: File): Promise<string | null> {
-  const book = await openShelf();
+  const book = await openNotebook();
   await book.saveAll(toWrite(run, choices, newId));
   let left = run.photos.fresh.size;
   if (left === 0) return null;

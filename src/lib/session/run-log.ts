@@ -1,8 +1,8 @@
 import type { Plan } from '../core/plan/plan.ts';
 import type { JobRecord, Reading } from '../notebook/records.ts';
 import type { ProcedureContext, Run } from '../procedure/machine.ts';
-import { chargeSoFar, endOf, energised, stopAt } from './revise.ts';
-import type { Spread, Target } from './revise.ts';
+import { chargeSoFar, endOf, energised, stopAt } from './run-progress.ts';
+import type { Spread, Target } from './run-progress.ts';
 import { targetOf } from './target.ts';
 
 /** Why Stop was pressed; the record keeps it with the event. */

@@ -2,7 +2,7 @@ import { bathNow, withEvent } from '../notebook/bath-ledger.ts';
 import type { BathState } from '../notebook/bath-ledger.ts';
 import type { BathEvent, BathRecord } from '../notebook/records.ts';
 import { isUnreadable } from '../notebook/store.ts';
-import { openShelf } from './jobs.ts';
+import { openNotebook } from './jobs.ts';
 
 type WithoutTime<T> = T extends unknown ? Omit<T, 'at'> : never;
 
@@ -14,7 +14,7 @@ export type ShelfEvent = WithoutTime<Exclude<BathEvent, { type: 'mixed' }>>;
  * @returns the bath with it; null when there is no such bath
  */
 export async function happened(id: string, event: ShelfEvent, at: number): Promise<BathRecord | null> {
-  const book = await openShelf();
+  const book = await openNotebook();
   const { records } = await book.baths();
   const bath = records.find((one) => one.id === id);
   if (bath === undefined || isUnreadable(bath)) return null;

@@ -2,7 +2,7 @@ import { metalGroupOf } from '../core/facts/metal-groups.ts';
 import { bathNow } from '../notebook/bath-ledger.ts';
 import type { BathState } from '../notebook/bath-ledger.ts';
 import type { BathRecord } from '../notebook/records.ts';
-import { openShelf } from './jobs.ts';
+import { openNotebook } from './jobs.ts';
 
 /** A bath, and what it is now. */
 export interface Shelved {
@@ -12,7 +12,7 @@ export interface Shelved {
 
 /** Every bath of the notebook, the latest used first. */
 export async function allBaths(): Promise<readonly Shelved[]> {
-  const { records } = await (await openShelf()).baths();
+  const { records } = await (await openNotebook()).baths();
   return records
     .map((bath) => ({ bath, now: bathNow(bath) }))
     .toSorted((a, b) => b.now.lastUsedAt - a.now.lastUsedAt);

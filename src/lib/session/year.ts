@@ -1,5 +1,5 @@
 import type { MetalFamily } from '../core/facts/metals.ts';
-import type { Told } from './told.ts';
+import type { JobSummary } from './job-summary.ts';
 
 /** A bitten job in its year. */
 export interface YearDot {
@@ -54,7 +54,7 @@ const sumsOf = (dots: readonly YearDot[]): YearSums => {
 };
 
 /** Every year with a bite in it, the latest first; by the maker's own calendar. */
-export function yearsIn(told: readonly Told[]): readonly Year[] {
+export function yearsIn(told: readonly JobSummary[]): readonly Year[] {
   const years = new Map<number, YearDot[]>();
   for (const { id, title, pair, came } of told) {
     if (!pair || !came) continue;

@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, afterEach, describe, expect, test, vi } from 'vitest';
 import { main } from '../../../src/cli/main.ts';
 import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
-import type { PrintedPlan } from '../../../src/lib/words/printed-plan.ts';
+import type { PrintedPlan } from '../../../src/lib/words/en/printed-plan.ts';
 import { amount, patched, pendant } from '../../fixtures/jobs.ts';
 
 vi.mock(import('../../../src/lib/core/plan/plan-job.ts'), async (original) => {

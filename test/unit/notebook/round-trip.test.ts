@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import { openNotebook } from '$lib/notebook/store.ts';
+import { connectNotebook } from '$lib/notebook/store.ts';
 import { sha256Of } from '$lib/notebook/sha256.ts';
 import { idsIn, TAKEN_IN } from '$lib/notebook/store.ts';
 import type { Everything } from '$lib/notebook/store.ts';
@@ -17,7 +17,7 @@ async function browser() {
   return {
     jobs: await import('$lib/session/jobs.ts'),
     files: await import('$lib/session/notebook-file.ts'),
-    book: await openNotebook(),
+    book: await connectNotebook(),
   };
 }
 

@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import { openNotebook } from '$lib/notebook/store.ts';
+import { connectNotebook } from '$lib/notebook/store.ts';
 import type { Notebook } from '$lib/notebook/store.ts';
 import { everythingIn } from './in-memory.ts';
 import { aBath, aJob, somePreferences } from './records-for-test.ts';
@@ -11,7 +11,7 @@ let book: Notebook;
 
 beforeEach(async () => {
   vi.stubGlobal('indexedDB', new IDBFactory());
-  book = await openNotebook();
+  book = await connectNotebook();
 });
 
 /** Puts a value past the schema, as an older or newer app may have left it. */

@@ -4,7 +4,7 @@ import { openDB } from 'idb';
 import { expect, test, vi } from 'vitest';
 import { sequences } from '$lib/notebook/migrations.ts';
 import { preferences } from '$lib/notebook/records.ts';
-import { isUnreadable, openNotebook, readBath, readJob, readRecord } from '$lib/notebook/store.ts';
+import { isUnreadable, connectNotebook, readBath, readJob, readRecord } from '$lib/notebook/store.ts';
 import { recordVersions } from '../../fixtures/record-versions.ts';
 import { everythingIn } from './in-memory.ts';
 
@@ -57,7 +57,7 @@ test('a store of the first version opens: every record, the list, and its file',
   await old.put('meta', recordVersions['preferences']?.[0], 'preferences');
   old.close();
 
-  const book = await openNotebook();
+  const book = await connectNotebook();
   expect((await book.jobs()).records).toEqual([job]);
   expect((await book.baths()).records).toHaveLength(2);
   const { jobsHere } = await import('$lib/session/jobs.ts');

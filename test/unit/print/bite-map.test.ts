@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { solveCell } from '../../../src/lib/core/cell/solved-field.ts';
 import { bandsOf } from '../../../src/lib/core/field/depth-map.ts';
 import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
-import { bandText, biteMapTexts } from '../../../src/lib/words/bite-map.ts';
-import { sheetTexts } from '../../../src/lib/words/papers.ts';
+import { bandText, biteMapTexts } from '../../../src/lib/words/en/bite-map.ts';
+import { sheetTexts } from '../../../src/lib/words/en/papers.ts';
 import { amount, jobOf, patched, pendant } from '../../fixtures/jobs.ts';
 import { print, readPages, squeeze } from './bench.ts';
 

@@ -6,7 +6,7 @@ import { scaleBar } from '../../../src/lib/print/drawing/scale-bar.ts';
 import { pictogramSide } from '../../../src/lib/print/drawing/pictograms.ts';
 import { labelOfPlan } from '../../../src/lib/print/labelled-bath.ts';
 import { jobPapers } from '../../../src/lib/print/order.ts';
-import { figureNumber } from '../../../src/lib/words/render.ts';
+import { figureNumber } from '../../../src/lib/words/en/render.ts';
 import { examples, planOf, print, readPages, squeeze } from './bench.ts';
 import type { Page, Placed } from './bench.ts';
 

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { fontFiles } from '../../../src/cli/font-files.ts';
 import { classPack } from '../../../src/lib/core/plan/class-pack.ts';
 import { makePapers } from '../../../src/lib/print/make-papers.ts';
-import { classTexts } from '../../../src/lib/words/class.ts';
+import { classTexts } from '../../../src/lib/words/en/class.ts';
 import { cuff, planOf as planned, tokens } from '../../fixtures/jobs.ts';
 import { readPages, squeeze } from './bench.ts';
 import type { Page } from './bench.ts';

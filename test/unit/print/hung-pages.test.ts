@@ -4,8 +4,8 @@ import { worn } from '../../../src/lib/core/facts/wear.ts';
 import { safeArea } from '../../../src/lib/print/cut-page.ts';
 import { strip } from '../../../src/lib/print/strip-page.ts';
 import { thingsOf, wearCard } from '../../../src/lib/print/wear-page.ts';
-import { helpPages } from '../../../src/lib/words/help.ts';
-import { airTexts, bodyTexts, eyeTexts, thingNames } from '../../../src/lib/words/wear.ts';
+import { helpPages } from '../../../src/lib/words/en/help.ts';
+import { airTexts, bodyTexts, eyeTexts, thingNames } from '../../../src/lib/words/en/wear.ts';
 import { everyPlan, examples, planOf, print, readPages, squeeze } from './bench.ts';
 import type { Page } from './bench.ts';
 

@@ -1,10 +1,10 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Plan } from '../../../src/lib/core/plan/plan.ts';
 import { range } from '../../../src/lib/core/units/format.ts';
-import { figureNames } from '../../../src/lib/words/figures.ts';
-import { printPlan } from '../../../src/lib/words/printed-plan.ts';
-import { figureNumber } from '../../../src/lib/words/render.ts';
-import { unitSymbol } from '../../../src/lib/words/units.ts';
+import { figureNames } from '../../../src/lib/words/en/figures.ts';
+import { printPlan } from '../../../src/lib/words/en/printed-plan.ts';
+import { figureNumber } from '../../../src/lib/words/en/render.ts';
+import { unitSymbol } from '../../../src/lib/words/en/units.ts';
 import { examples, planOf, print, readPages, squeeze } from './bench.ts';
 import type { Page } from './bench.ts';
 

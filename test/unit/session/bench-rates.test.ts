@@ -4,8 +4,8 @@ import type { JobRecord } from '../../../src/lib/notebook/records.ts';
 import { cellFor, learntFor, ratesIn } from '../../../src/lib/session/bench-rates.ts';
 import { rateOf } from '../../../src/lib/session/rate-of.ts';
 import { scaleStep } from '../../../src/lib/session/scale-step.ts';
-import { toldBy } from '../../../src/lib/session/told.ts';
-import { benchText, cellText } from '../../../src/lib/words/bench.ts';
+import { summaryOf } from '../../../src/lib/session/job-summary.ts';
+import { benchText, cellText } from '../../../src/lib/words/en/bench.ts';
 import { cuff, figureOf, pendant, planOf, tokens } from '../../fixtures/jobs.ts';
 import { aJob } from '../notebook/records-for-test.ts';
 
@@ -94,7 +94,7 @@ describe('the bite rate of a finished job', () => {
   });
 });
 
-const heard = (records: readonly JobRecord[], except: string) => ratesIn(records.map(toldBy), except);
+const heard = (records: readonly JobRecord[], except: string) => ratesIn(records.map(summaryOf), except);
 
 describe('what the bench has taught', () => {
   const depth = figureOf(plan, 'depth').value;

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { sideOf } from '../../../src/lib/session/compare.ts';
-import { differenceText, doneRows } from '../../../src/lib/words/compare.ts';
+import { differenceText, doneRows } from '../../../src/lib/words/en/compare.ts';
 import { figureOf, pendant, planOf } from '../../fixtures/jobs.ts';
 import { aJob } from '../notebook/records-for-test.ts';
 

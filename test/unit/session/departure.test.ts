@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Reading } from '../../../src/lib/notebook/records.ts';
 import { departureIn } from '../../../src/lib/session/departure.ts';
-import { departureTexts } from '../../../src/lib/words/departures.ts';
+import { departureTexts } from '../../../src/lib/words/en/departures.ts';
 import { pendant, planOf, tokens } from '../../fixtures/jobs.ts';
 
 const MINUTE = 60_000;

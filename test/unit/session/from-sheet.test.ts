@@ -5,7 +5,7 @@ import { parseJob } from '../../../src/lib/core/plan/job-input.ts';
 import { settingsText } from '../../../src/lib/link/settings-text.ts';
 import { shortCode } from '../../../src/lib/link/short-code.ts';
 import type { JobRecord } from '../../../src/lib/notebook/records.ts';
-import { openNotebook } from '../../../src/lib/notebook/store.ts';
+import { connectNotebook } from '../../../src/lib/notebook/store.ts';
 import type { Notebook } from '../../../src/lib/notebook/store.ts';
 import { draftFrom } from '../../../src/lib/session/draft.ts';
 import { fromSheet, rememberCode } from '../../../src/lib/session/from-sheet.ts';
@@ -41,7 +41,7 @@ let book: Notebook;
 beforeEach(async () => {
   vi.stubGlobal('indexedDB', new IDBFactory());
   vi.stubGlobal('navigator', { languages: ['en-GB'] });
-  book = await openNotebook();
+  book = await connectNotebook();
 });
 
 const found = async (typed: string): Promise<FromSheet> => {

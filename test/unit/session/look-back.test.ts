@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { lessonsIn } from '../../../src/lib/session/look-back.ts';
-import { toldBy } from '../../../src/lib/session/told.ts';
+import { summaryOf } from '../../../src/lib/session/job-summary.ts';
 import { figureOf, pendant, planOf } from '../../fixtures/jobs.ts';
 import { aJob } from '../notebook/records-for-test.ts';
 
@@ -25,7 +25,7 @@ const done = (id: string, share: number, day: number) => {
 };
 
 test('own results stand beside what the tables expect, oldest first', () => {
-  const [lesson, ...others] = lessonsIn([done('b', 0.8, 2), done('a', 0.85, 1), aJob('c')].map(toldBy));
+  const [lesson, ...others] = lessonsIn([done('b', 0.8, 2), done('a', 0.85, 1), aJob('c')].map(summaryOf));
   expect(others).toEqual([]);
   expect(lesson?.dots.map(({ id }) => id)).toEqual(['a', 'b']);
   expect(lesson?.learnt.jobs).toBe(2);
@@ -35,7 +35,7 @@ test('own results stand beside what the tables expect, oldest first', () => {
 
 test('one that stands far from the others is marked, not dropped', () => {
   const jobs = [0.9, 0.91, 0.89, 0.9, 0.92, 0.88].map((share, n) => done(`j${String(n)}`, share, n));
-  const [lesson] = lessonsIn([...jobs, done('odd', 0.25, 9)].map(toldBy));
+  const [lesson] = lessonsIn([...jobs, done('odd', 0.25, 9)].map(summaryOf));
   expect(lesson?.dots.filter(({ isDoubted }) => isDoubted).map(({ id }) => id)).toEqual(['odd']);
   expect(lesson?.learnt.jobs).toBe(7);
 });

@@ -1,11 +1,11 @@
 import 'fake-indexeddb/auto';
 import { expect, test } from 'vitest';
-import { openNotebook, PREFERENCES } from '../../../src/lib/notebook/store.ts';
+import { connectNotebook, PREFERENCES } from '../../../src/lib/notebook/store.ts';
 import { blankDraft } from '../../../src/lib/session/draft.ts';
 import { isPreference, keepPreferences, preferredAnswers } from '../../../src/lib/session/preferences.ts';
 
 test('use, country, room and paper are asked once; nothing else is carried over', async () => {
-  const book = await openNotebook(() => undefined);
+  const book = await connectNotebook(() => undefined);
   expect(await preferredAnswers(book)).toEqual({});
   await keepPreferences(book, {
     ...blankDraft,
@@ -26,7 +26,7 @@ test('use, country, room and paper are asked once; nothing else is carried over'
 });
 
 test('what another version kept, and cannot be read, asks anew', async () => {
-  const book = await openNotebook(() => undefined);
+  const book = await connectNotebook(() => undefined);
   await book.saveMeta(PREFERENCES, { version: 99, use: 7 });
   expect(await preferredAnswers(book)).toEqual({});
 });

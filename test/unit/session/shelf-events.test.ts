@@ -1,9 +1,9 @@
 import 'fake-indexeddb/auto';
 import { expect, test } from 'vitest';
 import { bathNow, withEvent } from '../../../src/lib/notebook/bath-ledger.ts';
-import { openNotebook } from '../../../src/lib/notebook/store.ts';
+import { connectNotebook } from '../../../src/lib/notebook/store.ts';
 import { handedOverIn, happened } from '../../../src/lib/session/shelf-events.ts';
-import { bathEventText } from '../../../src/lib/words/shelf.ts';
+import { bathEventText } from '../../../src/lib/words/en/shelf.ts';
 import { aBath } from '../notebook/records-for-test.ts';
 
 const at = Date.UTC(2026, 5, 1, 12);
@@ -23,7 +23,7 @@ test('a year’s note lists what left in it, oldest first, with its metal', () =
 });
 
 test('what a maker says is added to the bath as it stands now, and nothing is taken away', async () => {
-  const book = await openNotebook();
+  const book = await connectNotebook();
   await book.saveBath(aBath('b'));
   await happened('b', { type: 'moved', to: 'low shelf' }, at);
   const after = await happened('b', { type: 'topped-up', waterMl: 20, saltG: 0 }, at + 1);

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { toldBy } from '../../../src/lib/session/told.ts';
+import { summaryOf } from '../../../src/lib/session/job-summary.ts';
 import { yearsIn } from '../../../src/lib/session/year.ts';
-import { nearText, onText, yearText } from '../../../src/lib/words/year.ts';
+import { nearText, onText, yearText } from '../../../src/lib/words/en/year.ts';
 import { finishedJob } from '../../fixtures/finished-job.ts';
 import { aJob } from '../notebook/records-for-test.ts';
 
@@ -15,7 +15,7 @@ const jobs = [
 ];
 
 test('a year adds up its own jobs, by month and by metal, the latest year first', () => {
-  const [year, before, ...others] = yearsIn(jobs.map(toldBy));
+  const [year, before, ...others] = yearsIn(jobs.map(summaryOf));
   expect(others).toEqual([]);
   expect([year?.year, before?.year]).toEqual([2026, 2025]);
   expect(year?.whole).toMatchObject({ jobs: 3, pieces: 3, measured: 2, near: 1 });
@@ -27,7 +27,7 @@ test('a year adds up its own jobs, by month and by metal, the latest year first'
 });
 
 test('it is told in words', () => {
-  const [year] = yearsIn(jobs.map(toldBy));
+  const [year] = yearsIn(jobs.map(summaryOf));
   if (!year) throw new Error('no year');
   expect(yearText(year.year, year.whole)).toBe(
     '2026: 3 jobs, 3 pieces. Of 2 measured, 1 came within a fifth of the wanted depth.',

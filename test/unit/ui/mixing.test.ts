@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { boughtSaltIds, shelfSaltIds } from '../../../src/lib/core/facts/salts.ts';
 import { inward, workOut } from '../../../src/lib/ui/known/mixing.ts';
 import type { MixDraft, MixField, MixWay } from '../../../src/lib/ui/known/mixing.ts';
-import { saltName, saltRefusal } from '../../../src/lib/words/salt-names.ts';
+import { saltName, saltRefusal } from '../../../src/lib/words/en/salt-names.ts';
 
 const nothing: MixDraft = {
   'mix.salt': '',

@@ -4,10 +4,10 @@ import { metals } from '../../../src/lib/core/facts/metals.ts';
 import { sources } from '../../../src/lib/core/facts/sources.ts';
 import { pairingMatrix } from '../../../src/lib/core/rules/judge-pairing.ts';
 import { examples } from '../../../src/lib/session/examples.ts';
-import { figuresBySource } from '../../../src/lib/words/figure-sources.ts';
-import { answerOf, answerTo, answersFor, takenFor } from '../../../src/lib/words/pairing-answer.ts';
-import { saleAnswer, soldStock } from '../../../src/lib/words/selling.ts';
-import { sourceList } from '../../../src/lib/words/source-list.ts';
+import { figuresBySource } from '../../../src/lib/words/en/figure-sources.ts';
+import { answerOf, answerTo, answersFor, takenFor } from '../../../src/lib/words/en/pairing-answer.ts';
+import { saleAnswer, soldStock } from '../../../src/lib/words/en/selling.ts';
+import { sourceList } from '../../../src/lib/words/en/source-list.ts';
 
 describe('pairings', () => {
   test('every cell of the table has its sentence, and a refused one a way on', () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { lawFor, lawLines, placesOf } from '../../../src/lib/core/facts/law.ts';
 import { cadmium, hallmarkFrom, lead, nickelRelease } from '../../../src/lib/core/facts/selling.ts';
 import { metals } from '../../../src/lib/core/facts/metals.ts';
-import { checkYourCountry, lawIds, lawShown, lawTexts } from '../../../src/lib/words/law.ts';
+import { checkYourCountry, lawIds, lawShown, lawTexts } from '../../../src/lib/words/en/law.ts';
 
 describe('every line of law', () => {
   test('has its own id and its text, and no text is left over', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, it, test } from 'vitest';
 import { parseJob } from '../../../src/lib/core/plan/job-input.ts';
 import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
-import { foundationOf } from '../../../src/lib/procedure/foundation.ts';
-import { changeText } from '../../../src/lib/words/paths.ts';
+import { checkBasisOf } from '../../../src/lib/procedure/check-basis.ts';
+import { changeText } from '../../../src/lib/words/en/paths.ts';
 import { cuff, pendant } from '../../fixtures/jobs.ts';
 
 describe('a change in words', () => {
@@ -28,7 +28,7 @@ test('every input of a plan has a name of its own', () => {
   for (const raw of [pendant(), cuff()]) {
     const parsed = parseJob(raw);
     if ('faults' in parsed) throw new Error('faulty fixture');
-    for (const path of Object.keys(foundationOf(planJob(parsed.job)).inputs)) {
+    for (const path of Object.keys(checkBasisOf(planJob(parsed.job)).inputs)) {
       expect(changeText({ path, before: null, after: null }).startsWith(path), path).toBe(false);
     }
   }

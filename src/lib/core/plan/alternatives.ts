@@ -23,7 +23,7 @@ export interface Alternative {
 export type Evaluate = (
   supply: Supply,
   gap: Length,
-) => { readonly middle: Outcome; readonly evenness: number | null };
+) => { readonly median: Outcome; readonly evenness: number | null };
 
 /** A gap wider than this gains little, m; one narrower lets gas and heat gather. */
 const GAP = { widest: 0.06, narrowest: 0.015, step: 1.5 } as const;
@@ -59,10 +59,10 @@ function turned(supply: Supply, factor: number, most: number): Supply | null {
 export function alternativesTo(setup: Setup, proposal: Supply, evaluate: Evaluate): readonly Alternative[] {
   const { gap } = setup.cathode;
   const own = evaluate(proposal, gap);
-  const ownMinutes = own.middle['run_time'] as number;
-  const film = limits.filmWarning.value * (own.middle['limiting_current_density'] ?? Infinity);
-  const density = own.middle['current_density'] as number;
-  const amps = own.middle['current'] as number;
+  const ownMinutes = own.median['run_time'] as number;
+  const film = limits.filmWarning.value * (own.median['limiting_current_density'] ?? Infinity);
+  const density = own.median['current_density'] as number;
+  const amps = own.median['current'] as number;
   const byFilm = (amps * film) / density;
   const bySupply =
     proposal.control === 'amps' && setup.supply.control === 'amps'
@@ -74,11 +74,11 @@ export function alternativesTo(setup: Setup, proposal: Supply, evaluate: Evaluat
 
   const way = (id: Alternative['id'], newGap: Length): readonly Alternative[] => {
     const supply = turned(proposal, FACTOR[id], most) ?? proposal;
-    const { middle, evenness } = evaluate(supply, newGap);
-    const minutes = middle['run_time'] as number;
+    const { median, evenness } = evaluate(supply, newGap);
+    const minutes = median['run_time'] as number;
     const ratio = id === 'gentler' ? minutes / ownMinutes : ownMinutes / minutes;
-    const reached = supply.control === 'volts' || (middle['current'] as number) >= REACH * supply.amps;
-    const tooDense = id === 'quicker' && (middle['current_density'] as number) > film;
+    const reached = supply.control === 'volts' || (median['current'] as number) >= REACH * supply.amps;
+    const tooDense = id === 'quicker' && (median['current_density'] as number) > film;
     if (ratio < WORTH || !reached || tooDense) return [];
     return [
       {

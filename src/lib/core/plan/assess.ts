@@ -2,7 +2,7 @@ import { closedFormResistance, solvedResistance } from '../cell/resistance.ts';
 import type { SolvedField } from '../cell/solved-field.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
 import { isBitable } from '../facts/metals.ts';
-import { blocks } from '../rules/index.ts';
+import { refusalRules } from '../rules/index.ts';
 import { AMPERE_HOUR } from '../units/constants.ts';
 import type { Figure } from '../units/figure.ts';
 import { si } from '../units/quantity.ts';
@@ -15,8 +15,8 @@ import type { Pairing } from './budget.ts';
 import { cellChain } from './cell-chain.ts';
 import { isNever } from './consequences.ts';
 import type { JobInput } from './job-input.ts';
-import { ledgerFor } from './ledger.ts';
-import type { Ledger } from './ledger.ts';
+import { workingInputsFor } from './working-inputs.ts';
+import type { WorkingInputs } from './working-inputs.ts';
 import { figureUnits } from './outcome.ts';
 import type { FigureId, Outcome } from './outcome.ts';
 import type { Figures } from './plan.ts';
@@ -35,7 +35,7 @@ export interface Grounds {
 export function groundsOf(job: JobInput): Grounds | null {
   const salt = findBoughtSalt(job.bath.salt);
   const { openArea, metal } = job.piece;
-  const isRefused = blocks.some(({ applies }) => applies({ ...job, figures: {} }) !== null);
+  const isRefused = refusalRules.some(({ applies }) => applies({ ...job, figures: {} }) !== null);
   if (isRefused || salt === null || openArea === null || !isBitable(metal)) return null;
   return { pairing: pairingOf(metal, salt), recipe: recipeOf(job, salt), openArea };
 }
@@ -54,50 +54,51 @@ export function assess(
     : closedFormResistance(job, openArea, conductivity);
   const budget = budgetFor(job, pairing, spread);
   const chain = cellChain(job, pairing, recipe, openArea, resistance);
-  const middle = chain(medianDraw(budget), null);
+  const median = chain(medianDraw(budget), null);
   const stopAt = {
-    charge: si<'charge'>((middle['charge'] as number) * AMPERE_HOUR),
-    time: si<'time'>((middle['run_time'] as number) * 60),
+    charge: si<'charge'>((median['charge'] as number) * AMPERE_HOUR),
+    time: si<'time'>((median['run_time'] as number) * 60),
   };
-  let kept: Ledger | null = null;
+  let kept: WorkingInputs | null = null;
   // knobs are tried at the medians alone: what they rest on is not asked then
-  const ledgerOf = (): Ledger => (kept ??= ledgerFor(job, pairing, budget, middle, field));
+  const workingInputsNow = (): WorkingInputs =>
+    (kept ??= workingInputsFor(job, pairing, budget, median, field));
   return {
-    middle,
-    get ledger() {
-      return ledgerOf();
+    median,
+    get workingInputs() {
+      return workingInputsNow();
     },
     resistance,
     budget,
     stopAt,
     chain,
     figures: (): Figures => {
-      const ledger = ledgerOf();
+      const workingInputs = workingInputsNow();
       const drawn = figuresFrom(
-        middle,
-        rangesOf(budget, (draw) => chain(draw, stopAt), middle),
-        ledger,
+        median,
+        rangesOf(budget, (draw) => chain(draw, stopAt), median),
+        workingInputs,
       );
       if (!field) return drawn;
-      const even = { ...drawn, evenness: evennessFigure(field, ledger) };
-      return job.piece.count > 1 ? { ...even, batch_evenness: spreadFigure(field, ledger) } : even;
+      const even = { ...drawn, evenness: evennessFigure(field, workingInputs) };
+      return job.piece.count > 1 ? { ...even, batch_evenness: spreadFigure(field, workingInputs) } : even;
     },
   };
 }
 
 /** How even the bite is, wherever the bare parts lie. */
-function evennessFigure({ evenness }: SolvedField, ledger: Ledger): Figure {
+function evennessFigure({ evenness }: SolvedField, workingInputs: WorkingInputs): Figure {
   const [low, high] = [100 * Math.min(...evenness), 100 * Math.max(...evenness)];
   return {
     value: Math.sqrt(low * high),
     low,
     high,
     unit: figureUnits.evenness,
-    working: workingOf('evenness', ledger),
+    working: workingOf('evenness', workingInputs),
   };
 }
 
-export function figuresFrom(outcome: Outcome, ranges: Ranges, ledger: Ledger): Figures {
+export function figuresFrom(outcome: Outcome, ranges: Ranges, workingInputs: WorkingInputs): Figures {
   const named = (Object.keys(figureUnits) as FigureId[]).filter(
     (id) => outcome[id] !== undefined && !isNever(id, outcome),
   );
@@ -106,7 +107,13 @@ export function figuresFrom(outcome: Outcome, ranges: Ranges, ledger: Ledger): F
       const [low, high] = ranges[id] as readonly [number, number];
       return [
         id,
-        { value: outcome[id] as number, low, high, unit: figureUnits[id], working: workingOf(id, ledger) },
+        {
+          value: outcome[id] as number,
+          low,
+          high,
+          unit: figureUnits[id],
+          working: workingOf(id, workingInputs),
+        },
       ];
     }),
   );

@@ -5,7 +5,7 @@ import type { Current } from '../units/quantity.ts';
 import type { Figure } from '../units/figure.ts';
 import type { JobInput } from './job-input.ts';
 import type { Rack } from './plan.ts';
-import type { Ledger } from './ledger.ts';
+import type { WorkingInputs } from './working-inputs.ts';
 import { figureUnits } from './outcome.ts';
 import { workingOf } from './workings.ts';
 
@@ -46,18 +46,18 @@ export function rackOf(
 }
 
 /** The least bitten piece of a batch over the most bitten, %, by where they hang. */
-export function spreadFigure({ pieces }: SolvedField, ledger: Ledger): Figure {
+export function spreadFigure({ pieces }: SolvedField, workingInputs: WorkingInputs): Figure {
   const value = (100 * Math.min(...pieces)) / Math.max(...pieces);
   return {
     value,
     low: value,
     high: value,
     unit: figureUnits.batch_evenness,
-    working: workingOf('batch_evenness', ledger),
+    working: workingOf('batch_evenness', workingInputs),
   };
 }
 
-export function lotFigure(pieces: number, ledger: Ledger): Figure {
-  const working = workingOf('pieces_at_once', ledger);
+export function lotFigure(pieces: number, workingInputs: WorkingInputs): Figure {
+  const working = workingOf('pieces_at_once', workingInputs);
   return { value: pieces, low: pieces, high: pieces, unit: figureUnits.pieces_at_once, working };
 }

@@ -39,16 +39,16 @@ export function inputsMoved(
   });
 }
 
-/** Greatest first, what moves nothing left out. @param middle depth as planned, um */
-export function influencesOf(moved: readonly Moved[], middle: number): readonly Influence[] {
+/** Greatest first, what moves nothing left out. @param planned depth as planned, um */
+export function influencesOf(moved: readonly Moved[], median: number): readonly Influence[] {
   const worth = moved
     .map(({ id, span, ends }) => ({
       id,
       span,
-      low: Math.min(...ends, middle),
-      high: Math.max(...ends, middle),
+      low: Math.min(...ends, median),
+      high: Math.max(...ends, median),
     }))
-    .filter(({ low, high }) => high - low > WORTH * middle);
+    .filter(({ low, high }) => high - low > WORTH * median);
   const whole = worth.reduce((sum, { low, high }) => sum + (high - low) ** 2, 0);
   return worth
     .map((one) => ({ ...one, share: (one.high - one.low) ** 2 / whole }))

@@ -3,7 +3,7 @@ import type { Supply } from '../cell/setup.ts';
 import type { Figure } from '../units/figure.ts';
 import type { Pairing } from './budget.ts';
 import type { JobInput } from './job-input.ts';
-import type { Ledger } from './ledger.ts';
+import type { WorkingInputs } from './working-inputs.ts';
 import type { Figures, Settings } from './plan.ts';
 import { workingOf } from './workings.ts';
 
@@ -11,7 +11,12 @@ import { workingOf } from './workings.ts';
 const FIRST_LOOK = { counted: 5, byTime: 3 } as const;
 
 /** Adds what rests on the finished ranges: the first look, and the trade's time beside the model's. */
-export function withLooks(job: JobInput, pairing: Pairing, figures: Figures, ledger: Ledger): Figures {
+export function withLooks(
+  job: JobInput,
+  pairing: Pairing,
+  figures: Figures,
+  workingInputs: WorkingInputs,
+): Figures {
   const { run_time: time } = figures;
   if (!time) return figures;
   const cap = job.supply.showsAmps ? FIRST_LOOK.counted : FIRST_LOOK.byTime;
@@ -21,7 +26,7 @@ export function withLooks(job: JobInput, pairing: Pairing, figures: Figures, led
     low: look,
     high: look,
     unit: 'min',
-    working: workingOf('first_look', ledger),
+    working: workingOf('first_look', workingInputs),
   };
   const trade = tradeMinutes(pairing);
   if (trade === null) return { ...figures, first_look };
@@ -32,7 +37,7 @@ export function withLooks(job: JobInput, pairing: Pairing, figures: Figures, led
     low: Math.min((short * scale) / time.high, (Math.sqrt(short * long) * scale) / time.value),
     high: (long * scale) / time.low,
     unit: '1',
-    working: workingOf('practice_over_model', ledger),
+    working: workingOf('practice_over_model', workingInputs),
   };
   return { ...figures, first_look, practice_over_model };
 }

@@ -4,7 +4,7 @@ import { dataVersion } from '../facts/version.ts';
 import { closedFormResistance } from '../cell/resistance.ts';
 import type { Supply } from '../cell/setup.ts';
 import type { CellSolver } from '../cell/solved-field.ts';
-import { blocks, watches } from '../rules/index.ts';
+import { refusalRules, warningRules } from '../rules/index.ts';
 import type { Situation } from '../rules/rule.ts';
 import { si } from '../units/quantity.ts';
 import type { Area } from '../units/quantity.ts';
@@ -17,7 +17,7 @@ import { bathChain, recipeOf } from './bath-chain.ts';
 import type { Recipe } from './bath-chain.ts';
 import { instructionsFor } from './instructions.ts';
 import type { JobInput } from './job-input.ts';
-import { ledgerFor } from './ledger.ts';
+import { workingInputsFor } from './working-inputs.ts';
 import type { Caution, Figures, Plan, Refusal } from './plan.ts';
 import { rangesOf } from './ranges.ts';
 import { settingsFrom, withLooks } from './looks.ts';
@@ -33,7 +33,7 @@ const unsolved: CellSolver = () => null;
  */
 export function planJob(job: JobInput, solve: CellSolver = unsolved): Plan {
   const bench: Situation = { ...job, figures: {} };
-  const refusals: Refusal[] = blocks.flatMap(({ id, step, applies }) => {
+  const refusals: Refusal[] = refusalRules.flatMap(({ id, step, applies }) => {
     const params = applies(bench);
     return params === null ? [] : [{ rule: id, step, params }];
   });
@@ -53,7 +53,7 @@ export function planJob(job: JobInput, solve: CellSolver = unsolved): Plan {
   const pairing = pairingOf(job.piece.metal, salt);
   const { figures, settings, map, rack } = compute(job, pairing, solve);
   const situation: Situation = { ...job, figures };
-  const cautions: Caution[] = watches.flatMap(({ id, step, signal, applies }) => {
+  const cautions: Caution[] = warningRules.flatMap(({ id, step, signal, applies }) => {
     const params = applies(situation);
     return params === null ? [] : [{ rule: id, step, signal, params }];
   });
@@ -81,10 +81,10 @@ function compute(
   if (openArea === null) {
     const budget = budgetFor(job, pairing, 0);
     const outcomeOf = bathChain(job, recipe);
-    const middle = outcomeOf(medianDraw(budget));
-    const ranges = rangesOf(budget, outcomeOf, middle);
+    const median = outcomeOf(medianDraw(budget));
+    const ranges = rangesOf(budget, outcomeOf, median);
     return {
-      figures: figuresFrom(middle, ranges, ledgerFor(job, pairing, budget, middle)),
+      figures: figuresFrom(median, ranges, workingInputsFor(job, pairing, budget, median)),
       settings: null,
       map: null,
       rack: null,
@@ -93,14 +93,14 @@ function compute(
   const field = solve(job, openArea);
   const evaluate = (supply: Supply) => assess({ ...job, supply }, pairing, recipe, openArea, field);
   const typed = evaluate(job.supply);
-  const proposal = proposeSupply(job, pairing.family, openArea, (supply) => evaluate(supply).middle);
-  const own = withLooks(job, pairing, typed.figures(), typed.ledger);
+  const proposal = proposeSupply(job, pairing.family, openArea, (supply) => evaluate(supply).median);
+  const own = withLooks(job, pairing, typed.figures(), typed.workingInputs);
   // a proposal that is set already is not worked out twice
   const isSet = JSON.stringify(proposal) === JSON.stringify(job.supply);
   const proposed = evaluate(proposal);
   const after = isSet
     ? own
-    : withLooks({ ...job, supply: proposal }, pairing, proposed.figures(), proposed.ledger);
+    : withLooks({ ...job, supply: proposal }, pairing, proposed.figures(), proposed.workingInputs);
   return {
     figures: {
       ...own,
@@ -108,7 +108,7 @@ function compute(
     },
     settings: settingsFrom(proposal, after),
     map: field?.map ?? null,
-    rack: field && rackOf(job, field, proposed.middle['current'] as number),
+    rack: field && rackOf(job, field, proposed.median['current'] as number),
   };
 }
 
@@ -118,7 +118,7 @@ function lots(
   pairing: Pairing,
   recipe: Recipe,
   openArea: Area,
-  { middle, ledger, resistance }: ReturnType<typeof assess>,
+  { median, workingInputs, resistance }: ReturnType<typeof assess>,
 ): Figures {
   const most = rating(job.supply);
   const { count } = job.piece;
@@ -128,11 +128,11 @@ function lots(
     closedFormResistance(fewer(pieces), openArea, recipe.solution.conductivity).resistance;
   const draw = medianDraw(budgetFor(job, pairing, 0));
   const atOnce = piecesAtOnce(count, most, (pieces) => {
-    if (pieces === count) return middle['current_asked'] as number;
+    if (pieces === count) return median['current_asked'] as number;
     const scaled = si<'resistance'>((resistance * closed(pieces)) / closed(count));
     return cellChain(fewer(pieces), pairing, recipe, openArea, scaled)(draw, null)['current_asked'] as number;
   });
-  return atOnce < count ? { pieces_at_once: lotFigure(atOnce, ledger) } : {};
+  return atOnce < count ? { pieces_at_once: lotFigure(atOnce, workingInputs) } : {};
 }
 
 /** Freezes a plan through and through, so that no reader can change what another shows. */

@@ -1,5 +1,5 @@
 import type { DepthMap } from '../field/depth-map.ts';
-import type { BlockId, WatchId } from '../rules/index.ts';
+import type { RefusalId, WarningId } from '../rules/index.ts';
 import type { Params, SignalWord, StepId } from '../rules/rule.ts';
 import type { Figure } from '../units/figure.ts';
 import type { JobInput } from './job-input.ts';
@@ -9,7 +9,7 @@ export type Figures = Readonly<Partial<Record<FigureId, Figure>>>;
 
 /** A safety message, standing before its step. */
 export interface Caution {
-  readonly rule: WatchId;
+  readonly rule: WarningId;
   readonly step: StepId;
   readonly signal: SignalWord;
   readonly params: Params;
@@ -17,7 +17,7 @@ export interface Caution {
 
 /** Why there is no plan; the words room says why and what to do instead. */
 export interface Refusal {
-  readonly rule: BlockId;
+  readonly rule: RefusalId;
   readonly step: StepId;
   readonly params: Params;
 }

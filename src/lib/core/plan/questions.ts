@@ -32,7 +32,7 @@ export function proposalFor(job: JobInput, solve: CellSolver = unsolved): Supply
     job,
     pairing.family,
     openArea,
-    (supply) => assess({ ...job, supply }, pairing, recipe, openArea, field).middle,
+    (supply) => assess({ ...job, supply }, pairing, recipe, openArea, field).median,
   );
 }
 
@@ -47,14 +47,14 @@ export function alternativesFor(job: JobInput, solve: CellSolver = unsolved): re
   const at = (supply: Supply, gap: Length) => {
     const moved = { ...job, supply, cathode: { ...job.cathode, gap } };
     const field = solve(moved, openArea);
-    const { middle } = assess(moved, pairing, recipe, openArea, field);
-    return { middle, evenness: field && Math.sqrt(field.evenness[0] * field.evenness[1]) };
+    const { median } = assess(moved, pairing, recipe, openArea, field);
+    return { median, evenness: field && Math.sqrt(field.evenness[0] * field.evenness[1]) };
   };
   const proposal = proposeSupply(
     job,
     pairing.family,
     openArea,
-    (supply) => at(supply, job.cathode.gap).middle,
+    (supply) => at(supply, job.cathode.gap).median,
   );
   return alternativesTo(job, proposal, at);
 }
@@ -70,7 +70,7 @@ export function influencesFor(job: JobInput, solve: CellSolver = unsolved): read
   const grounds = groundsOf(job);
   if (grounds === null) return [];
   const { pairing, openArea } = grounds;
-  const { budget, stopAt, chain, middle } = assessed(job, grounds, solve);
+  const { budget, stopAt, chain, median } = assessed(job, grounds, solve);
   const scaleOf = scales(openArea);
   const inputs = inputsMoved(
     budget,
@@ -83,8 +83,8 @@ export function influencesFor(job: JobInput, solve: CellSolver = unsolved): read
       return { planned: scale * budget[id].median, low: Math.min(...ends), high: Math.max(...ends), unit };
     },
   );
-  const planned = middle['depth'] as number;
-  const spans = spansOf(job, pairing.salt, middle['run_time'] as number);
+  const planned = median['depth'] as number;
+  const spans = spansOf(job, pairing.salt, median['run_time'] as number);
   const settings = settingIds.map((id): Moved => {
     const span = spans[id];
     const depthAt = (value: number): number => trialFor(job, { id, value }, solve)?.depth ?? planned;
@@ -121,14 +121,14 @@ export function trialFor(job: JobInput, { id, value }: Trying, solve: CellSolver
     const { charge, time } = planned.stopAt;
     const longer = (value * 60) / time;
     const stopAt = { charge: si<'charge'>(charge * longer), time: si<'time'>(time * longer) };
-    return shown(planned.chain(draw, stopAt), planned.middle);
+    return shown(planned.chain(draw, stopAt), planned.median);
   }
   if (isSetting(id)) {
     const other = withSetting(job, id, value);
     const own = groundsOf(other);
     if (own === null) return null;
-    const { chain, budget, middle } = assessed(other, own, solve);
-    return shown(chain(medianDraw(budget), planned.stopAt), middle);
+    const { chain, budget, median } = assessed(other, own, solve);
+    return shown(chain(medianDraw(budget), planned.stopAt), median);
   }
   const moved = { ...draw, [id]: value / scales(grounds.openArea)(id) };
   return shown(planned.chain(moved, planned.stopAt), planned.chain(moved, null));

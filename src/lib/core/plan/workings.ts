@@ -1,6 +1,6 @@
 import type { Working } from '../units/figure.ts';
 import type { FigureId } from './outcome.ts';
-import type { Ledger } from './ledger.ts';
+import type { WorkingInputs } from './working-inputs.ts';
 
 /** How a figure is worked out: its formula, what goes in, and remarks that belong to it. */
 interface Recipe {
@@ -239,23 +239,23 @@ const solvedResistance: Recipe = {
   remarks: ['solved-field', 'where-bare'],
 };
 
-const recipeOf = (id: FigureId, ledger: Ledger): Recipe =>
-  id === 'cell_resistance' && ledger['solved_field'] ? solvedResistance : recipes[id];
+const recipeOf = (id: FigureId, workingInputs: WorkingInputs): Recipe =>
+  id === 'cell_resistance' && workingInputs['solved_field'] ? solvedResistance : recipes[id];
 
 /** The working of a figure: inputs that this job has, and all sources behind them. */
-export function workingOf(id: FigureId, ledger: Ledger): Working {
-  const { formula, inputs, remarks = [] } = recipeOf(id, ledger);
-  const named = inputs.flatMap((name) => ledger[name] ?? []);
-  return { formula, inputs: named, sources: sourcesOf(id, ledger, new Set()), remarks };
+export function workingOf(id: FigureId, workingInputs: WorkingInputs): Working {
+  const { formula, inputs, remarks = [] } = recipeOf(id, workingInputs);
+  const named = inputs.flatMap((name) => workingInputs[name] ?? []);
+  return { formula, inputs: named, sources: sourcesOf(id, workingInputs, new Set()), remarks };
 }
 
 /** Sources of a figure and of every figure that goes into it. */
-function sourcesOf(id: FigureId, ledger: Ledger, seen: Set<string>): string[] {
+function sourcesOf(id: FigureId, workingInputs: WorkingInputs, seen: Set<string>): string[] {
   seen.add(id);
-  const found = recipeOf(id, ledger).inputs.flatMap((name) => {
-    const own = ledger[name]?.sources ?? [];
+  const found = recipeOf(id, workingInputs).inputs.flatMap((name) => {
+    const own = workingInputs[name]?.sources ?? [];
     const isFigure = Object.hasOwn(recipes, name) && !seen.has(name);
-    return isFigure ? [...own, ...sourcesOf(name as FigureId, ledger, seen)] : own;
+    return isFigure ? [...own, ...sourcesOf(name as FigureId, workingInputs, seen)] : own;
   });
   return [...new Set(found)].sort();
 }

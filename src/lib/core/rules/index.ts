@@ -55,7 +55,7 @@ import { unsuitableStock } from './unsuitable-stock.ts';
 import { voltsCapped } from './volts-capped.ts';
 
 /** Rules that refuse a job, the gravest first. */
-export const blocks = [
+export const refusalRules = [
   chromiumAnode,
   chromiumBath,
   silverWithAmmonium,
@@ -80,7 +80,7 @@ export const blocks = [
 ] as const;
 
 /** Rules that warn, in the order of the steps they stand before. */
-export const watches = [
+export const warningRules = [
   depthOverHalf,
   leadedBrass,
   nickelSkin,
@@ -117,6 +117,6 @@ export const watches = [
   nothingDownDrain,
 ] as const;
 
-export type BlockId = (typeof blocks)[number]['id'];
-export type WatchId = (typeof watches)[number]['id'];
-export type RuleId = BlockId | WatchId;
+export type RefusalId = (typeof refusalRules)[number]['id'];
+export type WarningId = (typeof warningRules)[number]['id'];
+export type RuleId = RefusalId | WarningId;

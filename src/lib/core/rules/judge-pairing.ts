@@ -5,8 +5,8 @@ import { bathSalts, findBoughtSalt, refusedSalts, saltIdOf } from '../facts/salt
 import type { BathSalt } from '../facts/salts.ts';
 import type { ResistKind } from '../facts/supplies.ts';
 import { si } from '../units/quantity.ts';
-import { blocks, watches } from './index.ts';
-import type { BlockId, WatchId } from './index.ts';
+import { refusalRules, warningRules } from './index.ts';
+import type { RefusalId, WarningId } from './index.ts';
 import type { Params, Situation, StepId } from './rule.ts';
 
 /** What meets what: all that a pairing depends on. */
@@ -32,12 +32,12 @@ export interface Judgement {
   readonly verdict: PairingVerdict;
   /** id of the chemistry in a sentence: `silver-nitrate`, `salt-ammonium`, `stock-gold` */
   readonly why: string;
-  readonly refusals: readonly Spoken<BlockId>[];
-  readonly cares: readonly Spoken<WatchId>[];
+  readonly refusals: readonly Spoken<RefusalId>[];
+  readonly cares: readonly Spoken<WarningId>[];
 }
 
 /** Rules about what meets what; the others are about how much, how warm, how large, and the supply. */
-export const pairingBlocks: readonly BlockId[] = [
+export const pairingBlocks: readonly RefusalId[] = [
   'chromium-anode',
   'silver-with-ammonium',
   'ammonium-nitrate',
@@ -55,7 +55,7 @@ export const pairingBlocks: readonly BlockId[] = [
 ];
 
 /** Warnings that turn a good pairing into one that asks for care. */
-export const pairingCares: readonly WatchId[] = [
+export const pairingCares: readonly WarningId[] = [
   'leaded-brass',
   'nickel-skin',
   'stainless-plate',
@@ -135,13 +135,13 @@ function whyOf(metal: Meeting['metal'], salt: string): string {
  * @param situation the whole bench, with or without figures
  */
 export function judgeSituation(situation: Situation): Judgement {
-  const refusals = blocks.flatMap(({ id, step, applies }): Spoken<BlockId>[] => {
+  const refusals = refusalRules.flatMap(({ id, step, applies }): Spoken<RefusalId>[] => {
     const params = pairingBlocks.includes(id) ? applies(situation) : null;
     return params === null ? [] : [{ rule: id, step, params }];
   });
   // salt water asks for an open window in a room of any size
   const anyRoom = { ...situation, place: { ...situation.place, room: null } };
-  const cares = watches.flatMap(({ id, step, applies }): Spoken<WatchId>[] => {
+  const cares = warningRules.flatMap(({ id, step, applies }): Spoken<WarningId>[] => {
     const params = pairingCares.includes(id) ? applies(anyRoom) : null;
     return params === null ? [] : [{ rule: id, step, params }];
   });

@@ -1,5 +1,5 @@
 import type { Band, DepthMap } from '../../core/field/depth-map.ts';
-import { numberedBands } from '../../words/bite-map.ts';
+import { numberedBands } from '$words/bite-map.ts';
 import { faces, ink } from '../paper.ts';
 import { round, svg } from './hatch.ts';
 
@@ -9,7 +9,7 @@ export const strengthOf = (n: number, count: number): number =>
 
 /** The accent thinned with the paper, as #rrggbb: a printer knows no half-through ink. */
 export function thinned(strength: number): string {
-  const channels = [1, 3, 5].map((at) => parseInt(ink.verdigris.slice(at, at + 2), 16));
+  const channels = [1, 3, 5].map((at) => parseInt(ink.accent.slice(at, at + 2), 16));
   return `#${channels
     .map((one) =>
       Math.round(255 + strength * (one - 255))

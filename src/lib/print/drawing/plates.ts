@@ -18,7 +18,7 @@ export function stepPlates(index: number, count: number): string {
     if (i < index)
       return `${frame}<path d="${hatchPath(x, 0, small.width, small.height, 2.6)}" stroke="${ink.black}" stroke-width="0.5"/>`;
     return i === index
-      ? `${frame}<rect x="${round(x)}" y="0" width="3" height="${small.height}" fill="${ink.verdigris}"/>`
+      ? `${frame}<rect x="${round(x)}" y="0" width="3" height="${small.height}" fill="${ink.accent}"/>`
       : frame;
   });
   return svg(count * small.pitch, small.height, shapes.join(''));

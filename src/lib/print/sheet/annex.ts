@@ -4,9 +4,9 @@ import type { Source } from '../../core/facts/sources.ts';
 import type { Plan } from '../../core/plan/plan.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
 import type { Figure, WorkingInput } from '../../core/units/figure.ts';
-import { evidenceNames, figureNames, inputNames, remarkTexts } from '../../words/figures.ts';
-import { figureGroups, sheetTexts, sourceReadings } from '../../words/papers.ts';
-import { amountText, figureText } from '../../words/render.ts';
+import { evidenceNames, figureNames, inputNames, remarkTexts } from '$words/figures.ts';
+import { figureGroups, sheetTexts, sourceReadings } from '$words/papers.ts';
+import { amountText, figureText } from '$words/render.ts';
 import { bare, ruled } from '../drawing/plate-mark.ts';
 import { faces, ink, tabular } from '../paper.ts';
 import { typeset, typesetFormula } from '../typeset.ts';
@@ -65,7 +65,7 @@ function working([id, figure]: Entry, numbers: Numbers): Content {
       {
         text: typesetFormula(formula, { bold: true, font: faces.quiet }),
         fontSize: 9,
-        color: ink.verdigris,
+        color: ink.accent,
         margin: [0, 1, 0, 2],
       },
       ...(rows.length === 0
@@ -104,7 +104,7 @@ function sourceRows(numbers: Numbers): TableCell[][] {
     const address = source?.address === undefined ? '' : `. ${source.address}`;
     return [
       { text: String(number), alignment: 'right', color: ink.soft, ...tabular },
-      { text: source ? sourceReadings[source.how] : '', color: ink.verdigris },
+      { text: source ? sourceReadings[source.how] : '', color: ink.accent },
       { text: typeset(`${source?.title ?? id}${address}`) },
     ];
   });

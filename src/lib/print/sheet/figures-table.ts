@@ -3,10 +3,10 @@ import type { Plan } from '../../core/plan/plan.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
 import { range } from '../../core/units/format.ts';
 import type { Figure } from '../../core/units/figure.ts';
-import { figureNames } from '../../words/figures.ts';
-import { figureGroups, sheetTexts } from '../../words/papers.ts';
-import { figureNumber } from '../../words/render.ts';
-import { unitSymbol } from '../../words/units.ts';
+import { figureNames } from '$words/figures.ts';
+import { figureGroups, sheetTexts } from '$words/papers.ts';
+import { figureNumber } from '$words/render.ts';
+import { unitSymbol } from '$words/units.ts';
 import { ruled } from '../drawing/plate-mark.ts';
 import { surenessBar } from '../drawing/range-bar.ts';
 import { faces, ink, tabular } from '../paper.ts';
@@ -38,7 +38,7 @@ const row = (id: FigureId, figure: Figure): TableCell[] => [
 
 function group(title: string, rows: TableCell[][]): Content {
   const head: TableCell[] = [
-    { text: title, bold: true, fontSize: 11.5, color: ink.verdigris },
+    { text: title, bold: true, fontSize: 11.5, color: ink.accent },
     small(sheetTexts.value, 'right'),
     small(sheetTexts.unit),
     small(''),

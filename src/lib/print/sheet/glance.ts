@@ -2,9 +2,9 @@ import type { Column, Content } from 'pdfmake/interfaces';
 import type { Plan } from '../../core/plan/plan.ts';
 import { plain, range } from '../../core/units/format.ts';
 import type { Figure } from '../../core/units/figure.ts';
-import { sheetTexts } from '../../words/papers.ts';
-import { figureNumber, fill } from '../../words/render.ts';
-import { unitSymbol } from '../../words/units.ts';
+import { sheetTexts } from '$words/papers.ts';
+import { figureNumber, fill } from '$words/render.ts';
+import { unitSymbol } from '$words/units.ts';
 import { bare, plateMark } from '../drawing/plate-mark.ts';
 import { rangeBand } from '../drawing/range-bar.ts';
 import { faces, ink, tabular } from '../paper.ts';
@@ -83,7 +83,7 @@ function panesOf({ settings }: Plan): Pane[] {
 
 const paneContent = ({ head, value, unit, figure, note }: Pane): Content => ({
   stack: [
-    { text: head, bold: true, fontSize: 10.5, color: ink.verdigris },
+    { text: head, bold: true, fontSize: 10.5, color: ink.accent },
     hero(value, unit, 36),
     ...(figure ? limits(figure) : []),
     { text: typeset(note), fontSize: 9.5, lineHeight: 0.98, margin: [0, 4, 0, 0] },

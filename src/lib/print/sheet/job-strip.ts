@@ -4,9 +4,9 @@ import type { Params } from '../../core/rules/rule.ts';
 import { fromSi } from '../../core/units/convert.ts';
 import type { UnitSymbol } from '../../core/units/convert.ts';
 import type { Dimension, Quantity } from '../../core/units/quantity.ts';
-import { jobTexts } from '../../words/papers.ts';
-import { fill } from '../../words/render.ts';
-import { terms } from '../../words/terms.ts';
+import { jobTexts } from '$words/papers.ts';
+import { fill } from '$words/render.ts';
+import { terms } from '$words/terms.ts';
 import { ink } from '../paper.ts';
 import { typeset } from '../typeset.ts';
 
@@ -76,7 +76,7 @@ export function jobStrip(plan: Plan): Content {
       fontSize: 9.5,
       lineHeight: 0.97,
       stack: [
-        { text: head, fontSize: 8.5, color: ink.verdigris, bold: true },
+        { text: head, fontSize: 8.5, color: ink.accent, bold: true },
         { text: typeset(name), bold: true },
         ...lines.map((text) => ({ text: typeset(text) })),
       ],

@@ -1,7 +1,7 @@
 import type { Content } from 'pdfmake/interfaces';
 import type { Plan } from '../../core/plan/plan.ts';
 import { stepIds } from '../../core/rules/rule.ts';
-import { printPlan, stepTitles } from '../../words/printed-plan.ts';
+import { printPlan, stepTitles } from '$words/printed-plan.ts';
 import { bare, checkBox } from '../drawing/plate-mark.ts';
 import { stepPlates } from '../drawing/plates.ts';
 import { signalPanel } from '../drawing/signal-panel.ts';
@@ -16,7 +16,7 @@ function heading(number: number, title: string, contentWidth: number): Content {
     stack: [
       {
         columns: [
-          { text: String(number), width: 22, bold: true, fontSize: 17, color: ink.verdigris, ...tabular },
+          { text: String(number), width: 22, bold: true, fontSize: 17, color: ink.accent, ...tabular },
           { text: title, width: '*', bold: true, fontSize: 17 },
           { width: 'auto', stack: [{ svg: stepPlates(number - 1, stepIds.length), margin: [0, 7, 0, 0] }] },
         ],

@@ -1,8 +1,8 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
 import type { Plan } from '../../core/plan/plan.ts';
-import { figureNumber } from '../../words/render.ts';
-import { withUnit } from '../../words/units.ts';
-import { readingHeads, resultLines, resultTexts, sheetTexts } from '../../words/papers.ts';
+import { figureNumber } from '$words/render.ts';
+import { withUnit } from '$words/units.ts';
+import { readingHeads, resultLines, resultTexts, sheetTexts } from '$words/papers.ts';
 import { bare, checkBox, plateMark } from '../drawing/plate-mark.ts';
 import { ink, tabular } from '../paper.ts';
 import { typeset } from '../typeset.ts';

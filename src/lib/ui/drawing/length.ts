@@ -2,7 +2,7 @@ import type { Piece } from '$lib/core/cell/setup.ts';
 import { fromSi } from '$lib/core/units/convert.ts';
 import { plain } from '$lib/core/units/format.ts';
 import { si } from '$lib/core/units/quantity.ts';
-import { withUnit } from '$lib/words/units.ts';
+import { withUnit } from '$words/units.ts';
 
 /** The units a drawing is labelled in. */
 export type LengthUnit = 'mm' | 'in';

@@ -1,5 +1,5 @@
-import { isTrouble } from '$lib/words/help-ids.ts';
-import type { TroubleId } from '$lib/words/help-ids.ts';
+import { isTrouble } from '$words/help-ids.ts';
+import type { TroubleId } from '$words/help-ids.ts';
 
 /**
  * Which page of help an address is: null for the tiles, undefined for no help at all.

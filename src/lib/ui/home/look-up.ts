@@ -8,12 +8,12 @@ export interface FoundView {
 
 /** Finds what a code or text leads to. What reads it is fetched when somebody asks, not with the page. */
 export async function lookUp(typed: string): Promise<FoundView | { readonly fault: string }> {
-  const [{ openShelf }, { fromSheet }, { sheetFaults }, { default: View }] = await Promise.all([
+  const [{ openNotebook }, { fromSheet }, { sheetFaults }, { default: View }] = await Promise.all([
     import('$lib/session/jobs.ts'),
     import('$lib/session/from-sheet.ts'),
-    import('$lib/words/from-sheet.ts'),
+    import('$words/from-sheet.ts'),
     import('./FoundSheet.svelte'),
   ]);
-  const found = await fromSheet(await openShelf(), typed);
+  const found = await fromSheet(await openNotebook(), typed);
   return 'fault' in found ? { fault: sheetFaults[found.fault] } : { found, View };
 }

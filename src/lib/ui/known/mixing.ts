@@ -9,8 +9,8 @@ import { toSi } from '$lib/core/units/convert.ts';
 import { plain } from '$lib/core/units/format.ts';
 import { si } from '$lib/core/units/quantity.ts';
 import type { Temperature } from '$lib/core/units/quantity.ts';
-import { refusedQuantities } from '$lib/words/known.ts';
-import { unitSymbol, withUnit } from '$lib/words/units.ts';
+import { refusedQuantities } from '$words/known.ts';
+import { unitSymbol, withUnit } from '$words/units.ts';
 
 /** What was typed, by field; empty where nothing was. */
 export type MixDraft = Readonly<Record<MixField, string>>;

@@ -1,5 +1,5 @@
 import { error } from '@sveltejs/kit';
-import { isTrouble, troubleIds } from '$lib/words/help-ids.ts';
+import { isTrouble, troubleIds } from '$words/help-ids.ts';
 import type { EntryGenerator, PageLoad } from './$types';
 
 export const entries: EntryGenerator = () => troubleIds.map((trouble) => ({ trouble }));

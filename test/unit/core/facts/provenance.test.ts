@@ -5,7 +5,7 @@ import { sources } from '../../../../src/lib/core/facts/sources.ts';
 import type { Source } from '../../../../src/lib/core/facts/sources.ts';
 import { dataVersion } from '../../../../src/lib/core/facts/version.ts';
 import { figureUnits } from '../../../../src/lib/core/plan/outcome.ts';
-import { blocks, watches } from '../../../../src/lib/core/rules/index.ts';
+import { refusalRules, warningRules } from '../../../../src/lib/core/rules/index.ts';
 import { unitsOf } from '../../../../src/lib/core/units/convert.ts';
 import { dimensions } from '../../../fixtures/dimensions.ts';
 import { solveCell } from '../../../../src/lib/core/cell/solved-field.ts';
@@ -133,7 +133,7 @@ describe('the sources', () => {
     ];
     const used = new Set<string>([
       ...entries.map(({ entry }) => String(entry['source'])),
-      ...[...blocks, ...watches].flatMap((rule): readonly string[] => rule.sources),
+      ...[...refusalRules, ...warningRules].flatMap((rule): readonly string[] => rule.sources),
       ...plans.flatMap(({ figures }) => Object.values(figures).flatMap(({ working }) => working.sources)),
     ]);
     expect(all.filter(([id]) => !used.has(id)).map(([id]) => id)).toEqual([]);

@@ -19,7 +19,7 @@ import {
   handTexts,
   pictogramWords,
   thingNames,
-} from '../../../../src/lib/words/wear.ts';
+} from '../../../../src/lib/words/en/wear.ts';
 import { annexVI } from '../../../fixtures/clp-annex-vi.ts';
 
 const all = Object.entries(substances) as [SubstanceId, Substance][];

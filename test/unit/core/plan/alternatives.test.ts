@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { rememberingSolver } from '../../../../src/lib/core/cell/solved-field.ts';
 import { planJob } from '../../../../src/lib/core/plan/plan-job.ts';
 import { alternativesFor } from '../../../../src/lib/core/plan/questions.ts';
-import { alternativeText } from '../../../../src/lib/words/alternatives.ts';
+import { alternativeText } from '../../../../src/lib/words/en/alternatives.ts';
 import { amount, cuff, jobOf, patched, pendant } from '../../../fixtures/jobs.ts';
 
 const solve = rememberingSolver();

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { solveCell } from '../../../../src/lib/core/cell/solved-field.ts';
 import { piecesAtOnce } from '../../../../src/lib/core/plan/batch.ts';
 import { planJob } from '../../../../src/lib/core/plan/plan-job.ts';
-import { printPlan } from '../../../../src/lib/words/printed-plan.ts';
-import { rackSummary } from '../../../../src/lib/words/rack.ts';
+import { printPlan } from '../../../../src/lib/words/en/printed-plan.ts';
+import { rackSummary } from '../../../../src/lib/words/en/rack.ts';
 import { amount, cuff, figureOf, jobOf, patched, pendant, planOf, tokens } from '../../../fixtures/jobs.ts';
 
 const adapter = (amps: number) => ({

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { limits } from '../../../../src/lib/core/facts/bench-facts.ts';
 import { classPack } from '../../../../src/lib/core/plan/class-pack.ts';
 import type { ClassAsked } from '../../../../src/lib/core/plan/class-pack.ts';
-import { afterLines, beforeLines, bringLines, timeText } from '../../../../src/lib/words/class.ts';
+import { afterLines, beforeLines, bringLines, timeText } from '../../../../src/lib/words/en/class.ts';
 import { amount, cuff, figureOf, planOf, tokens } from '../../../fixtures/jobs.ts';
 
 const four: ClassAsked = { stations: 4, learners: 2, adults: 2, minutes: 120 };

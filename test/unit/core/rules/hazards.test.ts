@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { blocks, watches } from '../../../../src/lib/core/rules/index.ts';
-import type { WatchId } from '../../../../src/lib/core/rules/index.ts';
+import { refusalRules, warningRules } from '../../../../src/lib/core/rules/index.ts';
+import type { WarningId } from '../../../../src/lib/core/rules/index.ts';
 import { checks } from '../../../../src/lib/procedure/checks.ts';
-import { cautionTexts } from '../../../../src/lib/words/rules.ts';
-import { checkTexts } from '../../../../src/lib/words/checks.ts';
-import { reasons } from '../../../../src/lib/words/reasons.ts';
-import { printPlan } from '../../../../src/lib/words/printed-plan.ts';
+import { cautionTexts } from '../../../../src/lib/words/en/rules.ts';
+import { checkTexts } from '../../../../src/lib/words/en/checks.ts';
+import { reasons } from '../../../../src/lib/words/en/reasons.ts';
+import { printPlan } from '../../../../src/lib/words/en/printed-plan.ts';
 import { cuff, pendant, planOf, refusedBy, warnedBy } from '../../../fixtures/jobs.ts';
 import { hazardTable, spokenOf } from '../../../fixtures/hazards.ts';
 import { ruleCases } from '../../../fixtures/rule-cases.ts';
 
-const ruleIds: readonly string[] = [...blocks, ...watches].map(({ id }) => id);
+const ruleIds: readonly string[] = [...refusalRules, ...warningRules].map(({ id }) => id);
 const checkIds: readonly string[] = checks.map(({ id }) => id);
 
 test('the table holds H1 to H31, each once', () => {
@@ -24,7 +24,7 @@ describe.each(hazardTable)('$id $hazard', ({ rules, checks: asked, id }) => {
     expect(asked.filter((check) => !checkIds.includes(check) || !(check in checkTexts))).toEqual([]);
   });
   test('is spoken of in words', () => {
-    for (const [rule, words] of spokenOf[id] ?? []) expect(cautionTexts[rule as WatchId]).toMatch(words);
+    for (const [rule, words] of spokenOf[id] ?? []) expect(cautionTexts[rule as WarningId]).toMatch(words);
   });
 });
 

@@ -4,7 +4,7 @@ import { metals, refusedMetals } from '../../../../src/lib/core/facts/metals.ts'
 import { passiveIn } from '../../../../src/lib/core/facts/pairing-facts.ts';
 import { bathSalts, refusedSalts } from '../../../../src/lib/core/facts/salts.ts';
 import { resistKinds } from '../../../../src/lib/core/facts/supplies.ts';
-import { blocks, watches } from '../../../../src/lib/core/rules/index.ts';
+import { refusalRules, warningRules } from '../../../../src/lib/core/rules/index.ts';
 import {
   judgePairing,
   pairingBlocks,
@@ -16,7 +16,7 @@ import {
 import type { Meeting } from '../../../../src/lib/core/rules/judge-pairing.ts';
 import { waters } from '../../../../src/lib/core/cell/setup.ts';
 import { judgeSalt } from '../../../../src/lib/session/judge-salt.ts';
-import { whyText } from '../../../../src/lib/words/pairings.ts';
+import { whyText } from '../../../../src/lib/words/en/pairings.ts';
 import { planOf, pendant } from '../../../fixtures/jobs.ts';
 
 const silver: Meeting = {
@@ -43,8 +43,8 @@ const notOfPairing = [
 ];
 
 test('every refusing rule is about what meets what, or known not to be', () => {
-  expect([...pairingBlocks, ...notOfPairing].toSorted()).toEqual(blocks.map(({ id }) => id).toSorted());
-  const known = watches.map(({ id }) => id);
+  expect([...pairingBlocks, ...notOfPairing].toSorted()).toEqual(refusalRules.map(({ id }) => id).toSorted());
+  const known = warningRules.map(({ id }) => id);
   expect(pairingCares.filter((id) => !known.includes(id))).toEqual([]);
 });
 

@@ -1,25 +1,25 @@
 import { describe, expect, test } from 'vitest';
-import { blocks, watches } from '../../../../src/lib/core/rules/index.ts';
-import { cautionTexts, refusalTexts } from '../../../../src/lib/words/rules.ts';
-import { printPlan } from '../../../../src/lib/words/printed-plan.ts';
+import { refusalRules, warningRules } from '../../../../src/lib/core/rules/index.ts';
+import { cautionTexts, refusalTexts } from '../../../../src/lib/words/en/rules.ts';
+import { printPlan } from '../../../../src/lib/words/en/printed-plan.ts';
 import { planOf, refusedBy, warnedBy } from '../../../fixtures/jobs.ts';
 import { ruleCases } from '../../../fixtures/rule-cases.ts';
 
 const ids = (rules: readonly { id: string }[]) => rules.map(({ id }) => id);
 
 test('every rule has its own id, its text and its case', () => {
-  const all = [...ids(blocks), ...ids(watches)];
+  const all = [...ids(refusalRules), ...ids(warningRules)];
   expect(new Set(all).size).toBe(all.length);
   expect(all.toSorted()).toEqual(Object.keys(ruleCases).toSorted());
-  expect(Object.keys(refusalTexts).toSorted()).toEqual(ids(blocks).toSorted());
-  expect(Object.keys(cautionTexts).toSorted()).toEqual(ids(watches).toSorted());
+  expect(Object.keys(refusalTexts).toSorted()).toEqual(ids(refusalRules).toSorted());
+  expect(Object.keys(cautionTexts).toSorted()).toEqual(ids(warningRules).toSorted());
 });
 
-test.each([...blocks, ...watches])('$id names its sources', ({ sources }) => {
+test.each([...refusalRules, ...warningRules])('$id names its sources', ({ sources }) => {
   expect(sources.length).toBeGreaterThan(0);
 });
 
-describe.each(blocks)('$id', ({ id, step }) => {
+describe.each(refusalRules)('$id', ({ id, step }) => {
   test('refuses its job, with a reason and a way on', () => {
     const plan = planOf(ruleCases[id].speaks);
     expect(refusedBy(plan)).toContain(id);
@@ -38,7 +38,7 @@ describe.each(blocks)('$id', ({ id, step }) => {
   });
 });
 
-describe.each(watches)('$id', ({ id, step, signal }) => {
+describe.each(warningRules)('$id', ({ id, step, signal }) => {
   test('warns in its job, before its step', () => {
     const plan = planOf(ruleCases[id].speaks);
     expect(refusedBy(plan)).toEqual([]);

@@ -1,0 +1,128 @@
+import type { Evidence, WorkingInput } from '../units/figure.ts';
+import { CELSIUS_ZERO, FARADAY } from '../units/constants.ts';
+import { metals } from '../facts/metals.ts';
+import { landReserve, limits, practice, tubCooling, ventilation } from '../facts/bench-facts.ts';
+import { freeChloride } from '../facts/treatment.ts';
+import type { Datum } from '../facts/datum.ts';
+import { molarVolume } from '../chemistry/gas.ts';
+import { boxOf } from '../cell/tub.ts';
+import type { Setup } from '../cell/setup.ts';
+import type { SolvedField } from '../cell/solved-field.ts';
+import type { Budget, Pairing } from './budget.ts';
+import { figureUnits } from './outcome.ts';
+import type { FigureId, Outcome } from './outcome.ts';
+
+/** Everything that a working may name, by id. */
+export type WorkingInputs = Readonly<Record<string, WorkingInput>>;
+
+const typed = (value: number, unit: string): Omit<WorkingInput, 'id'> => ({
+  value,
+  unit,
+  evidence: 'yourInput',
+  sources: [],
+});
+
+const known = ({ value, unit, evidence, source }: Datum): Omit<WorkingInput, 'id'> => ({
+  value,
+  unit,
+  evidence,
+  sources: [source],
+});
+
+const table = (
+  value: number,
+  unit: string,
+  evidence: Evidence,
+  ...sources: string[]
+): Omit<WorkingInput, 'id'> => ({
+  value,
+  unit,
+  evidence,
+  sources,
+});
+
+/** What was typed and looked up before anything is computed. */
+function given(
+  { piece, cathode, tub, bath, supply, place }: Setup,
+  { metal, salt }: Pairing,
+): Record<string, Omit<WorkingInput, 'id'>> {
+  const box = boxOf(tub);
+  const facts = metals[metal];
+  return {
+    wanted_depth: typed(piece.depth * 1e6, 'um'),
+    ...(piece.openArea === null ? {} : { bare_area: typed(piece.openArea * piece.count * 1e4, 'cm2') }),
+    piece_width: typed(piece.width * 1e3, 'mm'),
+    piece_height: typed(piece.height * 1e3, 'mm'),
+    gap: typed(cathode.gap * 1e3, 'mm'),
+    plate_width: typed(cathode.width * 1e3, 'mm'),
+    plate_height: typed(cathode.height * 1e3, 'mm'),
+    tub_floor: typed(box.floor * 1e4, 'cm2'),
+    fill: typed(box.fill * 1e3, 'mm'),
+    strength: typed(bath.strength, 'g/L'),
+    bath_temperature: typed(bath.temperature - CELSIUS_ZERO, 'degC'),
+    ...(place.room === null ? {} : { room: typed(place.room, 'm3') }),
+    ...(supply.control === 'volts'
+      ? {
+          set_volts: typed(supply.volts, 'V'),
+          ...(supply.maxAmps === null ? {} : { set_amps: typed(supply.maxAmps, 'A') }),
+        }
+      : { set_amps: typed(supply.amps, 'A'), set_volts: typed(supply.maxVolts, 'V') }),
+    metal_density: known(facts.density),
+    composition: table(100, '%', facts.composition.evidence, facts.composition.source),
+    valence: table(1, '1', 'measured', 'kinoshita1970', 'astmG102'),
+    salt_molar_mass: known(salt.facts.molarMass),
+    solubility_table: table(salt.facts.solubility.y.length, '1', 'measured', salt.facts.solubility.source),
+    conductivity_table: table(
+      salt.facts.conductivity.y.length,
+      '1',
+      'measured',
+      salt.facts.conductivity.source,
+    ),
+    conductivity_slope: known(salt.facts.conductivitySlope),
+    density_table: table(
+      salt.facts.density.y.length,
+      '1',
+      'measured',
+      salt.facts.density.source,
+      'laliberte2009',
+    ),
+    faraday: table(FARADAY, 'C/mol', 'measured', 'codata2018'),
+    molar_volume: table(molarVolume() * 1e3, 'L/mol', 'computed', 'codata2018'),
+    flammable_share: known(limits.hydrogenFlammable),
+    warn_temperature: known(limits.warnTemperature),
+    stop_temperature: known(limits.stopTemperature),
+    chlorine_limit: known(limits.chlorineShort),
+    chlorine_share: known(ventilation.chlorineShare),
+    air_mixing: known(ventilation.mixing),
+    hydrogen_air_form: table(0.05, 'm3/h', 'measured', 'batteryVent'),
+    free_chloride: known(freeChloride.wanted),
+    plan_ceiling: known(limits.planVolts),
+    land_reserve: known(landReserve),
+    side_cooling: known(tubCooling.side),
+    heat_capacity: known(tubCooling.heatCapacity),
+    practice_time: known(practice.plannedMinutes),
+    practice_depth: known(practice.practiceDepth),
+    path_form: table(1, '1', 'computed', 'newmanChannel'),
+    film_transport: table(0.66, '1', 'fromMemory', 'wagner1949'),
+  };
+}
+
+/** Inputs of all workings: the maker's own, the tables', the budget's medians, and earlier figures. */
+export function workingInputsFor(
+  setup: Setup,
+  pairing: Pairing,
+  budget: Budget,
+  outcome: Outcome,
+  field: SolvedField | null = null,
+): WorkingInputs {
+  const entries: Record<string, Omit<WorkingInput, 'id'>> = { ...given(setup, pairing) };
+  if (field) entries['solved_field'] = table(field.spacing * 1e3, 'mm', 'computed', 'fieldSolver');
+  for (const [id, input] of Object.entries(budget)) {
+    entries[id] = { value: input.median, unit: input.unit, evidence: input.evidence, sources: input.sources };
+  }
+  for (const [id, value] of Object.entries(outcome)) {
+    if (Object.hasOwn(figureUnits, id))
+      entries[id] = { value, unit: figureUnits[id as FigureId], evidence: 'computed', sources: [] };
+  }
+  return Object.fromEntries(Object.entries(entries).map(([id, entry]) => [id, { id, ...entry }]));
+}

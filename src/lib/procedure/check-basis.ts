@@ -1,0 +1,53 @@
+import type { Plan } from '../core/plan/plan.ts';
+import { figureText } from '$words/render.ts';
+
+/** What answers rest on: inputs in SI to six digits, and figures as they are shown. Plain data. */
+export interface CheckBasis {
+  readonly inputs: Readonly<Record<string, string>>;
+  readonly figures: Readonly<Record<string, string>>;
+  /** volts that the knob may read at most; 0 when there is no plan to power */
+  readonly mostVolts: number;
+  /** no rule refuses the job: a bath may be mixed before the bare area is known */
+  readonly mayMix: boolean;
+  /** moreover everything is known that current needs */
+  readonly mayPower: boolean;
+}
+
+/** Before anything is planned nothing may be mixed or powered. */
+export const noBasis: CheckBasis = {
+  inputs: {},
+  figures: {},
+  mostVolts: 0,
+  mayMix: false,
+  mayPower: false,
+};
+
+/** 1 in equals 25.4 mm: six digits are finer than any ruler and coarser than any rounding. */
+const sixDigits = (value: unknown): string =>
+  typeof value === 'number' ? Number(value.toPrecision(6)).toString() : JSON.stringify(value);
+
+/** Flattens nested input to dotted paths. */
+function flatten(value: unknown, path: string, into: Record<string, string>): void {
+  if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
+    for (const [key, inner] of Object.entries(value))
+      flatten(inner, path === '' ? key : `${path}.${key}`, into);
+  } else {
+    into[path] = sixDigits(value);
+  }
+}
+
+/** The foundation of a plan. The data version is left out: better tables do not undo what was seen. */
+export function checkBasisOf(plan: Plan): CheckBasis {
+  const inputs: Record<string, string> = {};
+  // what the bench has taught shows in the figures
+  const { title: _title, paper: _paper, bench: _bench, ...answers } = plan.job;
+  flatten(answers, '', inputs);
+  const { settings } = plan;
+  return {
+    inputs,
+    figures: Object.fromEntries(Object.entries(plan.figures).map(([id, figure]) => [id, figureText(figure)])),
+    mostVolts: settings === null ? 0 : settings.control === 'amps' ? settings.ceiling : settings.volts,
+    mayMix: plan.refusals.length === 0,
+    mayPower: plan.refusals.length === 0 && settings !== null,
+  };
+}

@@ -1,0 +1,141 @@
+import { version } from '$app/environment';
+import { warmGain } from '../core/chemistry/solution.ts';
+import { cellOffset } from '../core/cell/offset.ts';
+import { isBitable, metals } from '../core/facts/metals.ts';
+import type { MetalFamily } from '../core/facts/metals.ts';
+import type { Anion } from '../core/facts/salts/salt-facts.ts';
+import { findBoughtSalt } from '../core/facts/salts.ts';
+import { canBe } from '../core/learn/rate.ts';
+import type { Rate } from '../core/learn/rate.ts';
+import type { CellPoint } from '../core/learn/cell-line.ts';
+import type { Plan } from '../core/plan/plan.ts';
+import type { JobRecord, Reading } from '../notebook/records.ts';
+import { isUnreadable, readJob } from '../notebook/store.ts';
+import type { Notebook } from '../notebook/store.ts';
+import { rateOf } from './rate-of.ts';
+import { runsIn, soFar } from './run-log.ts';
+
+/** What a job is learnt with: others of the same are worked alike. */
+export interface Pair {
+  readonly family: MetalFamily;
+  readonly anion: Anion;
+}
+
+/** What a job has come to. */
+export interface Came {
+  /** ms since 1970, of the first bite */
+  readonly at: number;
+  readonly pieces: number;
+  readonly minutes: number;
+  readonly chargeAh: number;
+  readonly wantedUm: number;
+  readonly gotUm: number | null;
+}
+
+/** What one job tells the bench; kept beside it, so that a thousand of them are heard at once. */
+export interface JobSummary {
+  readonly id: string;
+  readonly title: string;
+  readonly touchedAt: number;
+  readonly pair: Pair | null;
+  readonly rate: Rate | null;
+  readonly points: readonly CellPoint[];
+  readonly came: Came | null;
+}
+
+/** Metal family and salt's anion; null for what nobody bites. */
+export function pairOf(metal: string, salt: string): Pair | null {
+  const found = findBoughtSalt(salt);
+  return found !== null && isBitable(metal)
+    ? { family: metals[metal].family, anion: found.facts.anion }
+    : null;
+}
+
+/** Readings within half a volt were taken at one setting of the knob: they tell one thing. */
+const KNOB = 0.5;
+
+type Settled = Reading & { volts: number; amps: number };
+const isSettled = (reading: Reading): reading is Settled =>
+  reading.volts !== null && reading.volts > 0 && reading.amps !== null && reading.amps > 0;
+
+/** Volts and amps of a job, one point for each setting of its knob. */
+export function pointsOf({ readings }: JobRecord, plan: Plan): readonly CellPoint[] {
+  const { piece, bath, cathode } = plan.job;
+  const salt = findBoughtSalt(bath.salt);
+  if (salt === null || !isBitable(piece.metal)) return [];
+  const table = cellOffset(piece.metal, salt, cathode.metal).median.value;
+  const leads = plan.figures.current?.working.inputs.find(({ id }) => id === 'leads')?.value;
+  const ohms = plan.figures.cell_resistance?.value;
+  if (leads === undefined || ohms === undefined) return [];
+  const settings = new Map<number, CellPoint[]>();
+  for (const { volts, amps, celsius } of readings.filter(isSettled)) {
+    const rise = celsius === null ? 0 : celsius + 273.15 - bath.temperature;
+    const point = {
+      modelled: amps * (ohms / warmGain(salt, bath.temperature, rise) + leads),
+      over: volts - table,
+    };
+    const knob = Math.round(volts / KNOB);
+    settings.set(knob, [...(settings.get(knob) ?? []), point]);
+  }
+  const mean = (values: readonly number[]): number =>
+    values.reduce((sum, value) => sum + value, 0) / values.length;
+  return [...settings.values()].map((some) => ({
+    modelled: mean(some.map(({ modelled }) => modelled)),
+    over: mean(some.map(({ over }) => over)),
+  }));
+}
+
+function cameOf(record: JobRecord, plan: Plan): Came | null {
+  const so = soFar(record, runsIn(record), plan, record.updatedAt);
+  const [first] = so.runs;
+  if (!first) return null;
+  return {
+    at: first.startedAt,
+    pieces: plan.job.piece.count,
+    minutes: so.on / 60_000,
+    chargeAh: so.chargeAh,
+    wantedUm: plan.job.piece.depth * 1e6,
+    gotUm: record.result?.depthUm ?? null,
+  };
+}
+
+/** What one record tells. Its plan may be of another version, or from any hand: what cannot be read tells nothing. */
+export function summaryOf(record: JobRecord): JobSummary {
+  const silent: JobSummary = {
+    id: record.id,
+    title: record.draft['title'] ?? '',
+    touchedAt: record.updatedAt,
+    pair: null,
+    rate: null,
+    points: [],
+    came: null,
+  };
+  try {
+    const plan = record.planAtStart as Plan | null;
+    const pair = plan && pairOf(plan.job.piece.metal, plan.job.bath.salt);
+    if (!pair) return silent;
+    const rate = rateOf(record);
+    return {
+      ...silent,
+      pair,
+      rate: rate && canBe(rate) ? rate : null,
+      points: pointsOf(record, plan),
+      came: cameOf(record, plan),
+    };
+  } catch {
+    return silent;
+  }
+}
+
+/** What every job of a notebook tells, from what is kept beside them. */
+export async function summariesIn(book: Notebook): Promise<readonly JobSummary[]> {
+  const kept = await book.derived(
+    'told',
+    (raw): JobSummary | null => {
+      const record = readJob(raw);
+      return isUnreadable(record) ? null : summaryOf(record);
+    },
+    version,
+  );
+  return [...kept.values()].filter((told) => told !== null);
+}

@@ -1,0 +1,51 @@
+import type { MetalFamily } from '../../core/facts/metals.ts';
+
+/** What may show on a rinsed piece, and what to do about it. */
+export interface Aftercare {
+  readonly id: string;
+  readonly label: string;
+  readonly text: string;
+  /** metals it can show on; all of them without it */
+  readonly on?: readonly MetalFamily[];
+}
+
+const aftercare: readonly Aftercare[] = [
+  {
+    id: 'smut',
+    label: 'Grey or black smut',
+    text: 'Brush it off under water with a soft brush and a little chalk. The brushing water goes into the first-rinse tub: the smut is metal.',
+  },
+  {
+    id: 'blush',
+    label: 'Pink or red blush on sterling',
+    on: ['silver'],
+    text: 'Copper from the alloy has settled on the silver. Fine abrasive takes it off. No hot pickle till every trace of bath is rinsed away, since acid and nitrate make poison gas.',
+  },
+  {
+    id: 'pink',
+    label: 'Pink spots on brass',
+    on: ['brass'],
+    text: 'Zinc has left before the copper. Fine abrasive takes them off.',
+  },
+  {
+    id: 'tarnish',
+    label: 'It darkens within the hour',
+    on: ['copper', 'brass'],
+    text: 'Salt is still in the corners. Soak in clean water, change it twice, dry warm.',
+  },
+  {
+    id: 'patina',
+    label: 'Before a patina',
+    text: 'Resist off, rinsed, no fingers on the metal. Keep liver of sulphur away from every acid: together they give off poison gas.',
+  },
+];
+
+export const aftercareFor = (family: MetalFamily | null): readonly Aftercare[] =>
+  aftercare.filter(({ on }) => on === undefined || (family !== null && on.includes(family)));
+
+/** Before a piece whose mask is off is bitten again. */
+export const rebiteTexts = [
+  'The new mask must sit exactly on the old edges: a shift shows as a second line.',
+  'Every edge is undercut a second time, so fine lines may go.',
+  'Bite in short runs: the plan does not know this edge.',
+] as const;

@@ -1,0 +1,208 @@
+import { plain } from '../../core/units/format.ts';
+import { withUnit } from './units.ts';
+
+const mm = (value: number): string => withUnit(plain(value, 2), 'mm');
+
+export const artTexts = {
+  title: 'Measure it from a drawing or a photo',
+  intro: 'PNG, JPEG, WebP or SVG. It stays on this device.',
+  choose: 'Choose a picture',
+  camera: 'Take a photo',
+  pasteDrop: 'Or drop a picture here, or paste one.',
+  samples: 'Or try one of these:',
+  working: 'Working on it.',
+  shows: 'The picture shows',
+  wholePiece: 'the piece, edge to edge',
+  askew: 'the piece and what lies about it',
+  askewHint: 'a photo: move four corners to those of the piece',
+  corners: ['Upper left corner', 'Upper right corner', 'Lower right corner', 'Lower left corner'],
+  cornersHint: 'Drag each corner to that of the piece. By keys: arrows move it, with Shift by ten.',
+  card: 'the piece beside a bank card',
+  cardHint: 'both flat on the table: the card tells the size',
+  cardCorners: [
+    'Upper left corner of the card',
+    'Upper right corner of the card',
+    'Lower right corner of the card',
+    'Lower left corner of the card',
+  ],
+  edges: ['Upper left corner of the piece', 'Upper right corner of the piece'],
+  cardPointsHint:
+    'Four points go where the sides of the card would meet, beyond its round corners; two go to the upper corners of the piece. By keys: arrows, with Shift by ten. Cover the number of the card.',
+  outline: 'Outline of the piece',
+  described: 'as described: rectangle, disc or band',
+  traced: 'traced by hand',
+  tracedHint: 'for any other shape: what lies beyond it does not count',
+  tracedPointsHint:
+    'Move the points to the rim of the piece, going round. By keys: arrows, with Shift by ten.',
+  pointMore: 'One point more',
+  pointFewer: 'One point fewer',
+  leave: 'Leave it',
+  dark: 'Dark means',
+  resist: 'resist',
+  bare: 'bare metal',
+  level: 'Where dark ends',
+  levelHint: 'Higher: more counts as dark.',
+  method: 'Light',
+  whole: 'one level all over',
+  local: 'uneven light evened out',
+  least: 'Smallest thing that is meant',
+  clean: 'Fill pinholes and take specks away',
+  dust: 'Pinholes and specks, one by one',
+  view: 'Resist',
+  drawn: 'as drawn',
+  grown: 'grown by the undercut',
+  grownHint: 'the bite brings it back to what is drawn',
+  before: 'before the bite',
+  after: 'after it',
+  model: 'Model, not measured: resist that lifts loses more.',
+  creepSource: 'Where the creep is from',
+  reserveSource: 'Where the width that holds is from',
+  use: 'Take this area',
+  used: 'Taken. The plan is worked out for this design.',
+  picture: 'The design: resist dark, bare metal light',
+  markLine: 'Thinnest line',
+  markGap: 'Thinnest gap',
+} as const;
+
+export const tracedNames = (count: number): readonly string[] =>
+  Array.from({ length: count }, (_, n) => `Point ${String(n + 1)} of the outline`);
+
+/** What the card says of the piece's width, beside what was typed, mm. */
+export const acrossText = (across: number, width: number): string =>
+  `By the card the piece is ${mm(across)} wide; you said ${mm(width)}.`;
+
+/** One small thing, with the number it has on the picture. */
+export function dustText(
+  { kind, x, y, width }: { kind: 'pinhole' | 'speck'; x: number; y: number; width: number },
+  number: number,
+): string {
+  const does = kind === 'pinhole' ? 'Fill pinhole' : 'Take speck';
+  const place = `${plain(x, 2)} from the left, ${plain(y, 2)} from the top`;
+  return `${does} ${String(number)}${kind === 'speck' ? ' away' : ''}: ${mm(width)} wide, ${place}`;
+}
+
+export const dustLeft = ({
+  pinholes,
+  specks,
+  dust,
+}: {
+  pinholes: number;
+  specks: number;
+  dust: readonly unknown[];
+}): string => `And ${String(pinholes + specks - dust.length)} smaller ones.`;
+
+export const sampleNames = {
+  'seed-head': 'Seed head',
+  'tide-lines': 'Tide lines',
+  'fern-leaf': 'Fern leaf',
+} as const;
+
+export const stencilPanelTexts = {
+  title: 'Print it as a stencil',
+  size: 'Lines',
+  grown: 'grown by the undercut',
+  grownHint: 'the bite brings them back to what is drawn',
+  drawn: 'as drawn',
+  film: 'Which way round',
+  mirrored: 'mirrored',
+  mirroredHint: 'for iron-on film and paper: it goes face down',
+  straight: 'as it looks',
+  dark: 'Print dark',
+  positive: 'the resist',
+  negative: 'the bare metal',
+  negativeHint: 'for film that light hardens',
+  paper: 'Paper',
+  copies: 'Copies on the page',
+  copiesFault: 'a whole number from 1 to 200',
+  tooLarge: 'The piece is larger than this paper: not one whole copy fits.',
+  bar: 'The bar of the last print measures',
+  barHint: 'The next print makes good for a printer that shrinks or stretches.',
+  barFault: '80 to 125 mm; beyond that the print was not made at 100 %',
+} as const;
+
+const faults: Readonly<Record<string, string>> = {
+  notAPicture: 'This file is no PNG, JPEG, WebP or SVG, or it breaks off at once. Choose another.',
+  bomb: 'This drawing is too large, or defines parts that grow when it is read. Save it plainly and choose it again.',
+  broken: 'The picture is damaged: it could not be opened. Save it again, or choose another.',
+  blank: 'The picture is empty.',
+  oneTone: 'Dark and light cannot be told apart: the picture has one tone. More contrast, or side light.',
+  crossed: 'The corners cross. Each belongs to its own corner of the piece, going round.',
+  flat: 'The corners lie too close together. Move them to the corners of the piece.',
+};
+
+export function artFault({
+  id,
+  found,
+  most,
+}: {
+  readonly id: string;
+  readonly found?: number;
+  readonly most?: number;
+}): string {
+  if (id === 'tooLarge')
+    return `The picture has ${plain(found ?? 0, 3)} pixels on a side; up to ${plain(most ?? 0, 2)} can be worked on. Shrink it first.`;
+  return faults[id] ?? 'The picture cannot be used.';
+}
+
+interface Lines {
+  readonly measured: {
+    readonly area: number;
+    readonly error: number;
+    readonly share: number;
+    readonly line: { readonly width: number } | null;
+    readonly gap: { readonly width: number } | null;
+    readonly islands: number;
+  };
+  readonly pinholes: number;
+  readonly specks: number;
+}
+
+/** What was measured, a line each. */
+export function measuredLines({ measured, pinholes, specks }: Lines, clean: boolean): readonly string[] {
+  const { area, error, share, line, gap, islands } = measured;
+  const dust = pinholes + specks;
+  const count = (number: number, one: string, many: string): string =>
+    `${String(number)} ${number === 1 ? one : many}`;
+  return [
+    `Bare metal ${plain(area / 100, 3)} ± ${plain(error / 100, 1)} cm², ${plain(100 * share, 2)} % of the face.`,
+    ...(line ? [`Thinnest line of resist ${mm(line.width)}.`] : []),
+    ...(gap ? [`Thinnest bare gap ${mm(gap.width)}.`] : []),
+    ...(islands > 0
+      ? [`${count(islands, 'island', 'islands')} of resist: each holds by its own grip alone.`]
+      : []),
+    ...(dust > 0
+      ? [
+          `${count(pinholes, 'pinhole', 'pinholes')} and ${count(specks, 'speck', 'specks')} below the smallest thing meant: ${clean ? 'filled and taken away' : 'kept'}.`,
+        ]
+      : []),
+  ];
+}
+
+/** What the wanted depth does to the design. Depths in mm; the greatest as drawn. */
+export function foreseenLines(
+  { lost, lostGrown, gapsClose }: { lost: number; lostGrown: number; gapsClose: boolean },
+  depth: number,
+  undercut: number,
+  greatest: number | null,
+): readonly string[] {
+  const parts = lost === 1 ? 'one part of the resist is' : `${String(lost)} parts of the resist are`;
+  return [
+    `At ${mm(depth)} the bite creeps about ${mm(undercut)} under the resist.`,
+    lost === 0 ? 'Every line keeps some of its width.' : `By then ${parts} gone.`,
+    ...(greatest === null
+      ? []
+      : [
+          greatest > 0
+            ? `Down to ${mm(greatest)} every line keeps enough to hold.`
+            : 'The thinnest line is too thin for any depth: draw it thicker.',
+        ]),
+    ...(lost > 0
+      ? [
+          lostGrown === 0
+            ? 'With the resist grown by as much, every line stays.'
+            : 'Growing the resist does not save all of them: draw them thicker, or bite less.',
+        ]
+      : []),
+    ...(gapsClose ? ['Grown so far, the thinnest gaps close: they would not be bitten at all.'] : []),
+  ];
+}

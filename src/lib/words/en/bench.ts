@@ -1,0 +1,118 @@
+import type { MetalFamily } from '../../core/facts/metals.ts';
+import type { LearntCell } from '../../core/learn/cell-line.ts';
+import { plain } from '../../core/units/format.ts';
+import { withUnit } from './units.ts';
+
+export const benchTexts = {
+  without: 'Show the plan without it',
+  with: 'Plan with it again',
+  first:
+    'No job of yours with this metal and salt has been weighed or measured yet: the plan goes by the tables.',
+  doubted:
+    'One of them stands far from the others. Look at it again: was its depth or its weight noted right?',
+  repeatable: 'It takes you to be as repeatable as most; until eight jobs are in, it may promise too much.',
+} as const;
+
+interface TaughtRate {
+  readonly jobs: number;
+  /** of other metals and salts */
+  readonly lent: number;
+  readonly median: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+const jobsText = (jobs: number): string => `${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}`;
+
+/** "Your bench, 4 jobs: ..." */
+export function benchText({ jobs, lent, median, low, high }: TaughtRate, isWithStrip = false): string {
+  const percent = (share: number): string => plain(100 * share, 2);
+  const whose = jobs === 0 ? `${jobsText(lent)} with other metals or salts` : jobsText(jobs);
+  return `Your bench, ${whose}${isWithStrip ? ', one of them a test strip' : ''}: it takes ${withUnit(percent(median), '%')} of what the amp-hours could (${percent(low)} to ${percent(high)}).`;
+}
+
+/** What volts and amps have shown, against a clean cell. */
+export function cellText({ over, pivot, slope, points }: LearntCell): string {
+  const more = over - pivot * slope;
+  const offset =
+    Math.abs(more) < 0.05
+      ? 'starts where the tables say'
+      : `starts ${withUnit(plain(Math.abs(more), 2), 'V')} ${more > 0 ? 'later' : 'sooner'} than the tables say`;
+  return `Volts and amps, noted at ${String(points)} ${points === 1 ? 'setting' : 'settings'}: the current ${offset}, and the cell resists ${plain(slope, 2)} times what it should.`;
+}
+
+export const lookBackTexts = {
+  title: 'What your bench has taught',
+  lead: 'Each finished job that was weighed or measured, and whose amp-hours were counted, tells how much metal its current took: its bite rate, of what the current could take.',
+  none: 'No job has taught anything yet. Note the amps while it bites, and weigh or measure the piece after.',
+  drawing: 'Bite rates of your jobs, oldest first, over the range of the tables and the range learnt',
+  band: 'Hatched: what the tables expect. Between the lines: where your next job is expected. Dots: your jobs.',
+  job: 'Job',
+  when: 'When',
+  rate: 'Bite rate',
+  by: 'By',
+  mass: 'weight',
+  depth: 'depth',
+  strip: 'test strip',
+  looks: 'eye',
+  doubted: 'far from the others: noted right?',
+} as const;
+
+/** One lesson in a sentence. */
+export const lessonText = (metal: string, salt: string, jobs: number, low: number, high: number): string =>
+  `${metal} with ${salt}, ${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}: the next one is expected at ${plain(100 * low, 2)} to ${withUnit(plain(100 * high, 2), '%')}.`;
+
+export const rateText = (rate: number): string => withUnit(plain(100 * rate, 2), '%');
+
+/** Salts by what they bring to the bath. */
+export const anionNames = { nitrate: 'a nitrate', chloride: 'a chloride', sulfate: 'a sulfate' } as const;
+export const familyNames: Readonly<Record<MetalFamily, string>> = {
+  silver: 'Silver',
+  copper: 'Copper',
+  brass: 'Brass',
+  bronze: 'Bronze',
+  nickel: 'Nickel silver',
+  iron: 'Steel',
+};
+
+export const stripTexts = {
+  title: 'New bath or new metal: a test strip first',
+  lead: 'Take a scrap of the same metal. Mask it, but for four windows of one size. Bite it at these settings in this bath. When a window’s time is up, it is stopped out, and the others go on with fewer amps. Measure the four depths.',
+  scrapWidth: 'Scrap, wide',
+  scrapHeight: 'Scrap, high',
+  small: 'Too small for four windows: 32 mm wide and 19 mm high is the least.',
+  windowSize: (width: string, height: string): string => `Each window ${width} by ${height} mm, all alike.`,
+  scrap: 'The scrap with its four windows, the clip above',
+  bite: 'Bite the strip',
+  again: 'Bite another strip',
+  holds: 'Every look before power comes first, and again before each window.',
+  number: 'Window',
+  after: 'Stop out after',
+  amps: 'Amps until then',
+  expected: 'Expected',
+  depthOf: (n: number): string => `Depth of window ${String(n)}`,
+  two: 'Two depths or more tell your rate; the plan then goes by it.',
+  told: (low: string, high: string): string =>
+    `This strip counts as one job: your next one is expected at ${low} to ${high} of what the amp-hours could take.`,
+  drawing: 'Depths of the windows against their minutes, with the line through them and the range expected',
+  band: 'Hatched: where the plan’s range lies. Line: through your windows. Dots: your windows.',
+  odd: (windows: string): string =>
+    `Window ${windows} stands apart. Measure it again; was it stopped out in time, and was its resist whole?`,
+  forStrip: 'This bite is the test strip’s: the strip hangs on the clip, not the piece.',
+  biting: (n: number, of: number): string => `Window ${String(n)} of ${String(of)} is next`,
+  set: (amps: string): string => `Set the supply to ${amps}, then switch on.`,
+  stopNow: 'Time for this window. Stop, then switch off at the supply.',
+  stopAt: 'Stop at',
+  toGo: (span: string): string => `${span} to go`,
+  over: (span: string): string => `${span} over`,
+  stopOut: (n: number): string =>
+    `Lift the strip with tongs. Rinse, dry, and cover window ${String(n)} with varnish. Let it dry.`,
+  early: (n: number, span: string): string =>
+    `Window ${String(n)} is not done: it has ${span} to go. Leave all windows as they are.`,
+  nextAmps: (amps: string): string =>
+    `Then the others go on with ${amps}. Look at everything before power again.`,
+  done: 'All four have had their time. Strip it, measure the depths, and type them in.',
+  goOn: 'Look before power',
+  measure: 'Type the depths in',
+  giveUp: 'Give the strip up',
+} as const;

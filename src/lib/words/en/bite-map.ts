@@ -1,0 +1,128 @@
+import type { CellAbove } from '../../core/cell/bite-map.ts';
+import type { Band, DepthMap, Profile } from '../../core/field/depth-map.ts';
+import { plain } from '../../core/units/format.ts';
+import { withUnit } from './units.ts';
+
+export const biteMapTexts = {
+  title: 'Where it bites deepest',
+  solving: 'Solving the cell. A first look comes at once, the finer one takes some seconds.',
+  finer: 'Finer grid',
+  stop: 'Leave it at this look',
+  stopped: 'Left at the first look.',
+  unsolved:
+    'Not solved: a jug has no walls to reckon with, and pieces that cannot hang side by side have no places. Give the tub’s inner sizes, or fewer pieces.',
+  failed: 'Not solved:',
+  drawing: 'The face that looks at the plate, stronger where it is bitten deeper',
+  model: 'Model, not measured.',
+  scattered: 'As if the open parts lay all over the face; your drawing decides where they lie.',
+  section: 'Section through the middle of the face, depths enlarged',
+  sectionTable: 'The section in numbers',
+  fromLeft: 'mm from the left',
+  masked: 'masked',
+  above: 'The tub from above, with the ways of the current',
+  leaves: 'Leaves the piece',
+  lines: 'Lines',
+  disc: 'A disc is reckoned and drawn as the square of its area.',
+  depth: 'Depth',
+  share: 'Share',
+} as const;
+
+const um = (value: number): string => plain(value, 3);
+
+export function bandText({ from, to }: Band): string {
+  if (from === null) return to === null ? 'alike' : `under ${withUnit(um(to), 'um')}`;
+  return to === null ? `${withUnit(um(from), 'um')} and more` : `${um(from)} to ${withUnit(um(to), 'um')}`;
+}
+
+/** The number that stands in a band. */
+export function bandNumber({ from, to }: Band): string {
+  if (from === null) return to === null ? '' : `<${um(to)}`;
+  return to === null ? `>${um(from)}` : um((from + to) / 2);
+}
+
+/** A band's number with its place in a drawing. */
+export interface Numbered {
+  readonly number: string;
+  /** of the band */
+  readonly n: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/**
+ * Numbers of the bands that have room for theirs: none over a rim, none over another.
+ * @param scale drawing units for a metre
+ * @param letter width of a numeral and height of a line, drawing units
+ */
+export function numberedBands(
+  bands: readonly Band[],
+  { columns, rows }: DepthMap,
+  scale: number,
+  letter: { readonly width: number; readonly height: number },
+): readonly Numbered[] {
+  const [width, height] = [(columns.at(-1) ?? 0) * scale, (rows.at(-1) ?? 0) * scale];
+  const placed: Numbered[] = [];
+  const half = (number: string): number => (letter.width * number.length) / 2;
+  const order = bands.map((_, n) => n).sort((a, b) => (bands[b]?.share ?? 0) - (bands[a]?.share ?? 0));
+  for (const n of order) {
+    const band = bands[n];
+    if (!band) continue;
+    const number = bandNumber(band);
+    const [x, y] = [band.at[0] * scale, height - band.at[1] * scale];
+    const isOut =
+      x < half(number) || x > width - half(number) || y < letter.height / 2 || y > height - letter.height / 2;
+    const isOver = placed.some(
+      (other) =>
+        Math.abs(other.y - y) < letter.height && Math.abs(other.x - x) < half(number) + half(other.number),
+    );
+    const widest = Math.max(...band.runs.map((run) => run.width)) * scale;
+    if (!isOut && !isOver && widest >= 2 * half(number)) placed.push({ number, n, x, y });
+  }
+  return placed;
+}
+
+/** What the map says, in two sentences. */
+export function biteMapSummary(bands: readonly Band[], mean: number, error: number | null): string {
+  const [first, last] = [bands.at(0), bands.at(-1)];
+  if (!first || !last) return '';
+  const trust = error === null ? '' : ` The grid is off by ${withUnit(plain(100 * error, 1), '%')} or so.`;
+  return `For ${withUnit(um(mean), 'um')} on average the shallowest places get ${bandText(first)}, the deepest ${bandText(last)}.${trust}`;
+}
+
+/** What the section says. @param mean um */
+export function profileSummary({ steps }: Profile, mean: number): string {
+  const depths = steps.flatMap(({ relative }) => (relative > 0 ? [relative * mean] : []));
+  if (depths.length === 0) return 'No bare metal on this line.';
+  const [least, most] = [Math.min(...depths), Math.max(...depths)];
+  return `Across the middle: ${um(least)} to ${withUnit(um(most), 'um')} deep, depths drawn enlarged.`;
+}
+
+/** How many ways of the current begin on each face of the first piece. */
+export function linesByFace({
+  plates,
+  lines,
+}: CellAbove): readonly { readonly face: string; readonly lines: number }[] {
+  const [first] = plates;
+  if (!first) return [];
+  const front = lines.filter(([start]) => (start?.[0] ?? 0) > first.x + first.thickness / 2 + 1e-9).length;
+  const both =
+    first.thickness > 0
+      ? front
+      : lines.filter(([start, next]) => (next?.[0] ?? 0) >= (start?.[0] ?? 0)).length;
+  return [
+    { face: 'by the face that looks at the plate', lines: both },
+    { face: 'by its back', lines: lines.length - both },
+  ];
+}
+
+/** What the tub from above says. */
+export function aboveSummary(above: CellAbove): string {
+  const [front] = linesByFace(above);
+  const all = above.lines.length;
+  const back = all - (front?.lines ?? 0);
+  return `From above, at the height of the piece’s middle: ${String(all)} lines, each an equal part of the current. ${
+    back === 0
+      ? 'All leave by the face that looks at the plate.'
+      : `${String(back)} leave by the back and go round.`
+  } Close together they bite deep.`;
+}

@@ -1,0 +1,51 @@
+import type { Influence } from '../../core/plan/influence.ts';
+import type { Trial } from '../../core/plan/what-if.ts';
+import { plain } from '../../core/units/format.ts';
+import { withUnit } from './units.ts';
+
+export const influenceTexts = {
+  title: 'What moves the depth',
+  working: 'Working it out.',
+  none: 'The plan is not whole yet.',
+  failed: 'Not worked out:',
+  intro:
+    'Each by itself, all else as planned: the depth at the low and the high end of what it may be, or of how far a hand misses it (3 mm, 5 % of a knob, 10 % of strength, 3 K, one minute: our own reading). Try another value of those that have a button.',
+  what: 'What may differ',
+  depth: 'Depth',
+  share: 'Share',
+  tryIt: 'Try',
+  give: 'Another value: all else stays, and you stop as planned.',
+  cannot: 'That cannot be planned: it does not fit, or lies outside what is known.',
+} as const;
+
+/** In words a maker uses, with what makes it surer. */
+export const inputWords: Readonly<Record<Influence['id'], string>> = {
+  gap: 'Gap between piece and plate',
+  knob: 'Where the knob stands',
+  strength: 'Strength of the bath',
+  temperature: 'Temperature of the bath',
+  time: 'Time: when you stop',
+  areaFactor: 'Bare area: measure it from a drawing',
+  geometryFactor: 'Tub, plate, and where the bare parts lie',
+  conductivityFactor: 'How the salt conducts: the tables',
+  offset: 'Volts that the surfaces take',
+  leads: 'Leads and clips: measure them',
+  yield: 'Bite rate of this metal: a test strip tells yours',
+  slowness: 'Films, sludge, a poor contact',
+  volumeFactor: 'Filling of the tub',
+  undercutRatio: 'Creep under the resist',
+  coolingFactor: 'How fast the tub cools',
+  saturation: 'What the liquid at the metal carries',
+  meterFactor: 'Your meter',
+  roomFactor: 'Size of the room',
+};
+
+export const influenceText = ({ low, high }: Influence): string =>
+  `${plain(low, 3)} to ${withUnit(plain(high, 3), 'um')}`;
+
+/** What another value makes of the bite, stopped as planned. @param wanted um */
+export function trialText({ depth, minutes, amps }: Trial, wanted: number): string {
+  const off = Math.round(100 * (depth / wanted - 1));
+  const beside = off === 0 ? 'as wanted' : `${String(Math.abs(off))} % ${off > 0 ? 'deeper' : 'shallower'}`;
+  return `Stopped as planned: ${withUnit(plain(depth, 3), 'um')}, ${beside}. The wanted ${withUnit(plain(wanted, 3), 'um')} takes ${withUnit(plain(minutes, 2), 'min')} then, at ${withUnit(plain(amps, 3), 'A')}.`;
+}

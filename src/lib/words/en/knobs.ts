@@ -1,0 +1,11 @@
+import type { Supply } from '../../core/cell/setup.ts';
+import { amountText } from './render.ts';
+
+/** Says which knobs the plan's figures are for, since the proposal beside them may differ. */
+export function typedKnobs(supply: Supply): string {
+  const knobs =
+    supply.control === 'amps'
+      ? `${amountText(supply.amps, 'A')} held, ${amountText(supply.maxVolts, 'V')} as a ceiling`
+      : `${amountText(supply.volts, 'V')}${supply.maxAmps === null ? '' : `, at most ${amountText(supply.maxAmps, 'A')}`}`;
+  return `These figures are for the knobs as typed: ${knobs}.`;
+}

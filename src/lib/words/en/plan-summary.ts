@@ -1,0 +1,63 @@
+import type { FigureId } from '../../core/plan/outcome.ts';
+import type { Plan } from '../../core/plan/plan.ts';
+import type { SignalWord } from '../../core/rules/rule.ts';
+import { figureNames } from './figures.ts';
+import { typedKnobs } from './knobs.ts';
+import { printPlan } from './printed-plan.ts';
+import { figureNumber, figureText } from './render.ts';
+import { terms } from './terms.ts';
+import { unitSymbol } from './units.ts';
+
+/** A plan in words, ready to be shown by a page that knows neither chemistry nor the texts of its rules. */
+export interface PlanInWords {
+  readonly title: string;
+  readonly what: string;
+  /** what a maker asks first: how much salt, when to stop, how long */
+  readonly heroes: readonly { name: string; number: string; unit: string; all: string }[];
+  readonly settings: readonly string[];
+  /** which knobs the figures are for */
+  readonly typed: string;
+  readonly steps: readonly {
+    title: string;
+    cautions: readonly { signal: SignalWord; text: string }[];
+    lines: readonly string[];
+  }[];
+}
+
+export function planInWords(plan: Plan): PlanInWords {
+  const printed = printPlan(plan);
+  const { salt_mass, charge } = plan.figures;
+  const asked: readonly (readonly [FigureId, typeof charge])[] = [
+    ['salt_mass', salt_mass],
+    ['charge', charge],
+    ['run_time', plan.settings?.minutes],
+  ];
+  return {
+    title: plan.job.title,
+    what: `${terms[plan.job.piece.metal] ?? ''} in ${terms[plan.job.bath.salt] ?? ''}`,
+    heroes: asked.flatMap(([id, figure]) =>
+      figure
+        ? [
+            {
+              name: figureNames[id],
+              number: figureNumber(figure),
+              unit: unitSymbol(figure.unit),
+              all: figureText(figure),
+            },
+          ]
+        : [],
+    ),
+    settings: printed.steps
+      .flatMap(({ step, lines }) => (step === 'settings' ? lines : []))
+      .filter(({ id }) => id !== 'test-strip')
+      .map(({ text }) => text),
+    typed: typedKnobs(plan.job.supply),
+    steps: printed.steps.map(({ step, title, lines }) => ({
+      title,
+      cautions: printed.cautions
+        .filter((caution) => caution.step === step)
+        .map(({ signal, text }) => ({ signal, text })),
+      lines: lines.map(({ text }) => text),
+    })),
+  };
+}

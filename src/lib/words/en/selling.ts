@@ -1,0 +1,74 @@
+import { isBitable, metals } from '../../core/facts/metals.ts';
+import type { BitableMetal, RefusedMetal } from '../../core/facts/metals.ts';
+import { lead } from '../../core/facts/selling.ts';
+import { reasons } from './reasons.ts';
+import { fill } from './render.ts';
+import { refusalTexts } from './rules.ts';
+import { bitableStock } from './stock.ts';
+
+type Stock = BitableMetal | RefusedMetal;
+
+/** Metals people ask about before they sell. */
+export const soldStock: readonly { readonly id: Stock; readonly label: string }[] = [
+  ...bitableStock,
+  { id: 'unknown-yellow', label: 'Yellow, not sure which' },
+  { id: 'C36000', label: 'Leaded brass' },
+  { id: 'C75200', label: 'Nickel silver, alpaca' },
+  { id: 'coin-900', label: 'Coin silver' },
+  { id: 'cadmium-solder', label: 'Old silver solder' },
+];
+
+/** Whether jewellery of a metal may be sold: in a few words, then what to do. */
+export interface SaleAnswer {
+  /** whose lines of law hold for it */
+  readonly about: Stock;
+  readonly verdict: 'good' | 'with care' | 'refuse';
+  readonly head: string;
+  readonly lines: readonly string[];
+}
+
+const reason = (id: string): string => fill(reasons[id] ?? '', {});
+
+/** Lead, nickel and what is not known decide; the rest is sold by its name. */
+export function saleAnswer(metal: Stock): SaleAnswer {
+  if (!isBitable(metal))
+    return {
+      about: metal,
+      verdict: 'refuse',
+      head: metal === 'unknown-yellow' ? 'Not until you know what it is' : 'Do not sell it',
+      lines:
+        metal === 'unknown-yellow'
+          ? [reason('way-unknownYellow')]
+          : [reason('stock-cadmium'), reason('way-cadmium')],
+    };
+  const { family, composition } = metals[metal];
+  const holds: Readonly<Partial<Record<string, number>>> = composition.massPercent;
+  const share = holds['Pb'] ?? 0;
+  if (share > lead.value) {
+    const { text, instead } = refusalTexts['lead-for-sale'];
+    const params = { metal, share: { value: share, unit: '%' }, most: { value: lead.value, unit: '%' } };
+    return {
+      about: metal,
+      verdict: 'refuse',
+      head: 'Not as jewellery',
+      lines: [fill(text, params), instead],
+    };
+  }
+  if (holds['Ni'] !== undefined)
+    return {
+      about: metal,
+      verdict: 'with care',
+      head: 'Only after a nickel test',
+      lines: [reason('nickel-selling')],
+    };
+  const lines = [reason(family === 'silver' ? 'sale-silver' : 'sale-other')];
+  return {
+    about: family === 'brass' ? 'C36000' : metal,
+    verdict: 'with care',
+    head: 'Yes, under its own name',
+    lines: family === 'brass' ? [...lines, traceOfLead] : lines,
+  };
+}
+
+const traceOfLead =
+  'Sheet brass may hold a trace of lead, and the trace can pass the limit: ask the seller for the figure. From memory, unchecked.';

@@ -1,0 +1,94 @@
+import type { BitableMetal, RefusedMetal } from '../../core/facts/metals.ts';
+
+/** Sheet that is etched here: its stamp, its names. */
+export const bitableStock: readonly {
+  readonly id: BitableMetal;
+  readonly stamp: string;
+  readonly label: string;
+  readonly hint: string;
+}[] = [
+  { id: 'sterling-925', stamp: '925', label: 'Sterling silver', hint: 'silver with copper' },
+  { id: 'fine-silver-999', stamp: '999', label: 'Fine silver', hint: 'pure silver' },
+  { id: 'C11000', stamp: 'Cu', label: 'Copper', hint: 'red sheet, C110, C101' },
+  { id: 'C26000', stamp: '70/30', label: 'Brass 70/30', hint: 'C260, CZ106, CuZn30' },
+];
+
+/** Other stock that lies in drawers, so that each is answered by name. What follows, in a clause; common knowledge of the trade. */
+export const otherStock: readonly {
+  readonly id: BitableMetal | RefusedMetal;
+  readonly label: string;
+  readonly why: string;
+}[] = [
+  {
+    id: 'unknown',
+    label: 'I do not know',
+    why: 'An unknown metal cannot be planned, and may give off poison.',
+  },
+  {
+    id: 'C27200',
+    label: 'Other brass, 63/37 or 65/35',
+    why: 'More zinc: it turns pink sooner in table salt.',
+  },
+  {
+    id: 'C22000',
+    label: 'Gilding metal, bronze 90/10',
+    why: 'It bites like copper, a little slower than brass.',
+  },
+  {
+    id: 'C51000',
+    label: 'Bronze with tin',
+    why: 'Tin stays behind as a grey skin in nitrate; table salt takes it off.',
+  },
+  {
+    id: 'C75200',
+    label: 'Nickel silver, alpaca',
+    why: 'It holds no silver but nickel, which many skins cannot bear. Table salt only.',
+  },
+  {
+    id: 'silver-935-lowtarnish',
+    label: 'Low-tarnish silver',
+    why: 'It bites like sterling; what is in it besides silver is its maker’s secret.',
+  },
+  {
+    id: 'coin-900',
+    label: 'Coin silver, 800 or 900',
+    why: 'It bites like sterling; old coin varies from piece to piece.',
+  },
+  {
+    id: 'C36000',
+    label: 'Leaded brass, rod or cast',
+    why: 'Lead goes into the bath and its waste. Not for sale as jewellery.',
+  },
+  { id: 'gold', label: 'Gold', why: 'These salts do not etch it, and its loss is dear.' },
+  {
+    id: 'gold-filled',
+    label: 'Gold-filled, rolled gold',
+    why: 'The skin is thin; under it lies another metal.',
+  },
+  {
+    id: 'plated',
+    label: 'Plated: silver, gold, chrome',
+    why: 'The bite goes through the skin into an unknown metal.',
+  },
+  { id: 'stainless', label: 'Stainless steel', why: 'It shines like silver and takes no tarnish.' },
+  { id: 'mild-steel', label: 'Iron or steel', why: 'A magnet sticks to it. Table salt only; it rusts.' },
+  { id: 'galvanised', label: 'Zinc, galvanised', why: 'Zinc fizzes off before the design is down.' },
+  { id: 'Al-1100', label: 'Aluminium', why: 'Light grey, a third of the weight of brass.' },
+  { id: 'titanium', label: 'Titanium', why: 'Its own oxide stops the current.' },
+];
+
+/** How to find out what a yellow metal is. Common practice, no source. */
+export const yellowTests: readonly { readonly title: string; readonly text: string }[] = [
+  {
+    title: 'Hold a magnet to it.',
+    text: 'It sticks: plated steel. Do not etch it.',
+  },
+  {
+    title: 'Scratch the back, deep, where it will not show.',
+    text: 'White or grey below: plated. Do not etch it. Red below: plated copper. Yellow all through: some brass.',
+  },
+  {
+    title: 'Look for its name.',
+    text: 'On the bill, the sheet’s edge or the seller’s page: C260, CZ106, CuZn30 or “cartridge” is brass 70/30. Choose that above. No name: treat it as leaded brass, and do not sell it; brass for turning holds lead.',
+  },
+];

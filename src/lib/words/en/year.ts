@@ -1,0 +1,54 @@
+import { plain, significant } from '../../core/units/format.ts';
+import { withUnit } from './units.ts';
+
+export const yearTexts = {
+  title: 'A year at the bench',
+  which: 'Year',
+  none: 'No job has been bitten yet.',
+  drawing: 'Each measured job in its month: how deep it came, of the depth wanted',
+  band: 'Between the lines: within a fifth of the wanted depth. A dot for each job that was measured.',
+  month: 'Month',
+  metal: 'Metal',
+  jobs: 'Jobs',
+  pieces: 'Pieces',
+  on: 'Current on',
+  charge: 'Amp-hours',
+  near: 'As wanted',
+  print: 'Print this page',
+  all: 'The year',
+} as const;
+
+/** By the reader's own calendar, in English. */
+export const monthNames = [
+  'Jan',
+  'Feb',
+  'Mar',
+  'Apr',
+  'May',
+  'Jun',
+  'Jul',
+  'Aug',
+  'Sep',
+  'Oct',
+  'Nov',
+  'Dec',
+];
+
+export const onText = (minutes: number): string =>
+  minutes < 90 ? withUnit(plain(minutes, 2), 'min') : withUnit(significant(minutes / 60, 2), 'h');
+
+export const chargeText = (chargeAh: number): string => withUnit(significant(chargeAh, 2), 'A.h');
+
+/** "3/4": as short as a phone needs */
+export const nearText = (near: number, measured: number): string =>
+  measured === 0 ? 'not measured' : `${String(near)}/${String(measured)}`;
+
+export function yearText(
+  year: number,
+  { jobs, pieces, near, measured }: Readonly<Record<'jobs' | 'pieces' | 'near' | 'measured', number>>,
+): string {
+  const what = `${String(year)}: ${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}, ${String(pieces)} ${pieces === 1 ? 'piece' : 'pieces'}.`;
+  return measured === 0
+    ? `${what} None was measured.`
+    : `${what} Of ${String(measured)} measured, ${String(near)} came within a fifth of the wanted depth.`;
+}
