@@ -39,6 +39,8 @@ export interface Year {
 
 /** Within this share of the wanted depth a job came out as wanted, for most purposes; our own reading. */
 const NEAR = 0.2;
+/** The same as shares of the wanted depth, from and to. */
+export const nearBand = [1 - NEAR, 1 + NEAR] as const;
 
 const sumsOf = (dots: readonly YearDot[]): YearSums => {
   const sum = (of: (dot: YearDot) => number): number => dots.reduce((all, dot) => all + of(dot), 0);
