@@ -90,6 +90,22 @@ export const refusedQuantities = {
   strength: 'a strength',
 } as const;
 
+/** What was found or expected where mixing asks for numbers. */
+export const mixFaults = {
+  number: 'a number',
+  above: 'a number above 0',
+  twoStrengths: 'two strengths',
+  oneStrength: 'the salt or the water, and one strength',
+  changes: 'a value that changes something',
+  known: 'a salt whose table is known here',
+  two: 'two: salt or water, and one more',
+  filled: (count: number): string =>
+    count === 0 ? 'no field filled in' : `${String(count)} fields filled in`,
+  /** @param what of a quantity that was not typed itself; empty for one that was */
+  within: (what: string, least: string, most: string, nearest: string): string =>
+    `${what === '' ? '' : `${what} of `}${least} to ${most}; the nearest is ${nearest}`,
+} as const;
+
 export const sourcesPage = {
   lead: 'Each source, how it was read, and the facts, rules and figures that name it.',
   open: 'Open it on the web',
