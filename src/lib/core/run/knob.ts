@@ -1,7 +1,7 @@
 import type { Reading } from './run.ts';
 
-/** What one setting of the knob showed of the cell. */
-export interface KnobPoint {
+/** Volts and amps that one setting of the knob came to, against what its plan had expected. */
+export interface CellPoint {
   /** V that the modelled resistance, bath and leads, would take at the amps read */
   readonly modelled: number;
   /** V read, less the table's offset */
@@ -29,8 +29,8 @@ const mean = (values: readonly number[]): number =>
 export function knobPoints(
   readings: readonly Reading[],
   { offset, bath, leads, gainAt }: ModelledCell,
-): readonly KnobPoint[] {
-  const settings = new Map<number, KnobPoint[]>();
+): readonly CellPoint[] {
+  const settings = new Map<number, CellPoint[]>();
   for (const { volts, amps, celsius } of readings) {
     if (volts === null || amps === null || !(volts > 0 && amps > 0)) continue;
     const point = { modelled: amps * (bath / gainAt(celsius) + leads), over: volts - offset };
