@@ -28,7 +28,7 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
   'core/field': ['core/units'],
   'core/mask': ['core/units'],
   'core/cell': belowCell,
-  'core/learn': ['core/units'],
+  'core/learn': ['core/units', 'core/run'],
   'core/run': ['core/units', 'core/chemistry'],
   'core/rules': belowRules,
   'core/plan': [...belowRules, 'core/rules'],

@@ -5,7 +5,7 @@ import type { Plan } from '../core/plan/plan.ts';
 import type { StepId } from '../core/rules/rule.ts';
 import type { Durability, Notebook } from '../notebook/store.ts';
 import type { StoredPhoto } from '../notebook/photo-store.ts';
-import type { JobRecord, Photo, Reading, Result } from '../notebook/records.ts';
+import type { JobRecord, NotedReading, Photo, Result } from '../notebook/records.ts';
 import { checkNamed } from '../procedure/checks.ts';
 import { checkBasisOf, noBasis } from '../procedure/check-basis.ts';
 import type { ProcedureEvent } from '../procedure/events.ts';
@@ -267,7 +267,7 @@ export class JobSession {
     if (this.mayWrite && at !== this.record.at) this.#keep({ at }, 'relaxed');
   }
 
-  addReading(reading: Omit<Reading, 'at'>): void {
+  addReading(reading: Omit<NotedReading, 'at'>): void {
     this.#keep({ readings: [...this.record.readings, { ...reading, at: this.now }] }, 'strict');
   }
 

@@ -1,3 +1,5 @@
+import type { Level } from './level.ts';
+
 /** How a level changes: at once, by and by, running away, dying down, or back and forth. */
 export type Shape = 'step' | 'ramp' | 'runaway' | 'decay' | 'wander';
 
@@ -5,14 +7,6 @@ export interface Change {
   readonly shape: Shape;
   /** of the level, a logarithm, from the first readings to the last */
   readonly change: number;
-}
-
-interface Point {
-  readonly minutes: number;
-  /** a logarithm */
-  readonly level: number;
-  /** of the level, one standard deviation */
-  readonly deviation: number;
 }
 
 /** Misfit, in squares of deviations, that a change has to save before it is believed. */
@@ -26,7 +20,7 @@ interface Fit {
 }
 
 /** The level of two parts, each point weighed by how sure it is: a shape of 0 before and up to 1 at the end. */
-function fitted(points: readonly Point[], shape: readonly number[]): Fit {
+function fitted(points: readonly Level[], shape: readonly number[]): Fit {
   let [w, wx, wy, wxx, wxy] = [0, 0, 0, 0, 0];
   for (const [n, { level, deviation }] of points.entries()) {
     const weight = 1 / deviation ** 2;
@@ -82,7 +76,7 @@ const families: readonly {
  * How the level of a run has changed, by what explains its readings best.
  * @returns null when it is as steady as its meters let one tell, or fewer than two have been read
  */
-export function changes(points: readonly Point[]): Change | null {
+export function changes(points: readonly Level[]): Change | null {
   const last = points.at(-1);
   if (!last || points.length < 2) return null;
   const steady = fitted(
@@ -98,9 +92,9 @@ export function changes(points: readonly Point[]): Change | null {
     const step = points.map((_, n) => Number(n >= from));
     take('step', fitted(points, step), 2 * COST);
     // a beginning between two readings: half way
-    const begin = ((points[from - 1] as Point).minutes + (points[from] as Point).minutes) / 2;
+    const begin = ((points[from - 1] as Level).minutes + (points[from] as Level).minutes) / 2;
     if (points.length - from < 2) continue;
-    for (const start of [(points[from - 1] as Point).minutes, begin])
+    for (const start of [(points[from - 1] as Level).minutes, begin])
       for (const { shape, bends, at, sign } of families)
         for (const bend of bends) {
           const fit = fitted(

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bittenMinutes, stripStage } from '../../../src/lib/session/strip-run.ts';
+import { bittenMinutes, stripStage } from '../../../../src/lib/core/run/strip.ts';
 
 const MINUTE = 60_000;
 const windows = [10, 16, 22, 28].map((minutes, n) => ({
