@@ -39,8 +39,8 @@ function flatten(value: unknown, path: string, into: Record<string, string>): vo
 /** The foundation of a plan. The data version is left out: better tables do not undo what was seen. */
 export function checkBasisOf(plan: Plan): CheckBasis {
   const inputs: Record<string, string> = {};
-  // what the bench has taught shows in the figures
-  const { title: _title, paper: _paper, bench: _bench, ...answers } = plan.job;
+  // what the bench has taught shows in the figures, and what units they are read in changes none
+  const { title: _title, paper: _paper, bench: _bench, units: _units, ...answers } = plan.job;
   flatten(answers, '', inputs);
   const { settings } = plan;
   return {

@@ -1,4 +1,5 @@
 import type { Fault } from '../core/plan/fault.ts';
+import { lengthUnits } from '../core/job/reading-units.ts';
 import { fromSi, toSi } from '../core/units/convert.ts';
 import { blankDraft } from './draft.ts';
 import type { Draft, FieldId } from './draft.ts';
@@ -158,6 +159,7 @@ export function jobFileOf(draft: Draft): object {
     supply: supplyFile(draft),
     place: { use: draft['place.use'], ...(room ? { room } : {}), ...(country ? { country } : {}) },
     paper: draft.paper,
+    units: { length: draft['unit.length'], temperature: draft['unit.temperature'] },
   };
 }
 
@@ -170,17 +172,19 @@ const standIns: Partial<Record<FieldId, number>> = {
   'cathode.width': 30,
   'cathode.height': 40,
 };
-const MM_PER_INCH = 25.4;
 
 /** A draft with stand-ins for blanks. A tub still unknown becomes a jug, which nothing can fail to fit. */
 export function filledDraft(draft: Draft): Draft {
   const tubFields = ['tub.length', 'tub.width', 'tub.fill', 'tub.diameter', 'tub.waterByJug'] as const;
   const needed = { box: [0, 1, 2], round: [3, 2], jug: [4] }[draft['tub.kind']] ?? [];
   const isTubBlank = needed.some((i) => draft[tubFields[i] as FieldId].trim() === '');
-  const perUnit = draft['unit.length'] === 'in' ? MM_PER_INCH : 1;
+  const unit = lengthUnits.find((known) => known === draft['unit.length']) ?? 'mm';
   const blanks = Object.entries(standIns)
     .filter(([field]) => draft[field as FieldId].trim() === '')
-    .map(([field, mm]): [string, string] => [field, String(Number((mm / perUnit).toPrecision(4)))]);
+    .map(([field, mm]): [string, string] => [
+      field,
+      String(Number(fromSi(toSi(mm, 'mm', 'length'), unit).toPrecision(4))),
+    ]);
   const isAreaBlank =
     draft[draft['piece.area'] === 'area' ? 'piece.openArea' : 'piece.openShare'].trim() === '';
   const isThicknessBlank = draft['piece.thickness'].trim() === '';

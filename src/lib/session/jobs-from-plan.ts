@@ -1,22 +1,31 @@
 import type { JobInput } from '../core/plan/job-input.ts';
+import { readingUnitsOf } from '../core/job/reading-units.ts';
+import { fromSi } from '../core/units/convert.ts';
+import { si } from '../core/units/quantity.ts';
+import type { Length } from '../core/units/quantity.ts';
 import { blankDraft } from './draft.ts';
 import type { Draft } from './draft.ts';
 
-const MM = 1e3;
 const CM2 = 1e4;
-const ICE = 273.15;
 const typed = (value: number): string => String(Number(value.toPrecision(6)));
-const millimetres = (metres: number): string => typed(metres * MM);
+const millimetres = (metres: Length): string => typed(fromSi(metres, 'mm'));
+/** As the maker types lengths of this job. */
+const lengthsOf = (job: JobInput) => {
+  const { length } = readingUnitsOf(job);
+  return (metres: Length): string => typed(fromSi(metres, length));
+};
 
-function pieceFields({ piece }: JobInput): Partial<Draft> {
+function pieceFields(job: JobInput): Partial<Draft> {
+  const { piece } = job;
+  const inUnit = lengthsOf(job);
   // the rectangle that stands for a disc has its area
-  const across = Math.sqrt((4 / Math.PI) * piece.width * piece.height);
+  const across = si<'length'>(Math.sqrt((4 / Math.PI) * piece.width * piece.height));
   const size =
     piece.shape === 'disc'
-      ? { 'piece.diameter': millimetres(across) }
+      ? { 'piece.diameter': inUnit(across) }
       : piece.shape === 'band'
-        ? { 'piece.length': millimetres(piece.width), 'piece.width': millimetres(piece.height) }
-        : { 'piece.width': millimetres(piece.width), 'piece.height': millimetres(piece.height) };
+        ? { 'piece.length': inUnit(piece.width), 'piece.width': inUnit(piece.height) }
+        : { 'piece.width': inUnit(piece.width), 'piece.height': inUnit(piece.height) };
   const { openArea, openAreaFrom } = piece;
   const area =
     openArea === null || openAreaFrom === 'later'
@@ -39,15 +48,17 @@ function pieceFields({ piece }: JobInput): Partial<Draft> {
   };
 }
 
-function tubFields({ tub }: JobInput): Partial<Draft> {
+function tubFields(job: JobInput): Partial<Draft> {
+  const { tub } = job;
+  const inUnit = lengthsOf(job);
   if (tub.kind === 'jug') return { 'tub.kind': 'jug', 'tub.waterByJug': typed(tub.water * 1e6) };
-  const fill = { 'tub.fill': millimetres(tub.fill) };
+  const fill = { 'tub.fill': inUnit(tub.fill) };
   return tub.kind === 'round'
-    ? { 'tub.kind': 'round', 'tub.diameter': millimetres(tub.diameter), ...fill }
+    ? { 'tub.kind': 'round', 'tub.diameter': inUnit(tub.diameter), ...fill }
     : {
         'tub.kind': 'box',
-        'tub.length': millimetres(tub.length),
-        'tub.width': millimetres(tub.width),
+        'tub.length': inUnit(tub.length),
+        'tub.width': inUnit(tub.width),
         ...fill,
       };
 }
@@ -63,23 +74,25 @@ const supplyFields = ({ supply }: JobInput): Partial<Draft> => ({
       }),
 });
 
-/** A planned job as a draft to start from: every length in mm, every field as if typed. */
+/** A planned job as a draft to start from: every field as if typed, lengths and temperature in its reading units. */
 export function draftOf(job: JobInput): Draft {
   const { cathode, bath, place } = job;
+  const units = readingUnitsOf(job);
+  const inUnit = lengthsOf(job);
   return {
     ...blankDraft,
     title: job.title,
     ...pieceFields(job),
     'cathode.metal': cathode.metal === job.piece.metal ? 'same' : cathode.metal,
     'cathode.size': 'own',
-    'cathode.width': millimetres(cathode.width),
-    'cathode.height': millimetres(cathode.height),
-    'cathode.gap': millimetres(cathode.gap),
+    'cathode.width': inUnit(cathode.width),
+    'cathode.height': inUnit(cathode.height),
+    'cathode.gap': inUnit(cathode.gap),
     ...tubFields(job),
     'bath.salt': bath.salt,
     'bath.strength': typed(bath.strength),
     'bath.water': bath.water,
-    'bath.temperature': typed(bath.temperature - ICE),
+    'bath.temperature': typed(fromSi(bath.temperature, units.temperature)),
     'piece.attached': job.attached.join(' '),
     ...(job.hanger === null ? {} : { hanger: job.hanger }),
     'resist.kind': job.resist,
@@ -87,6 +100,8 @@ export function draftOf(job: JobInput): Draft {
     'place.use': place.use,
     'place.country': place.country ?? '',
     'place.room': place.room === null ? '' : typed(place.room),
+    'unit.length': units.length,
+    'unit.temperature': units.temperature,
     paper: job.paper,
   };
 }

@@ -8,6 +8,7 @@ import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
 import { boughtSaltIds, canonicalSalt, refusedSalts } from '../facts/salts.ts';
 import { resistNames } from '../facts/supplies.ts';
 import type { ResistKind } from '../facts/supplies.ts';
+import type { ReadingUnits } from '../job/reading-units.ts';
 import type { LearntCell } from '../learn/cell-line.ts';
 import { significant } from '../units/format.ts';
 import { si } from '../units/quantity.ts';
@@ -21,6 +22,8 @@ import { schemaFault } from './schema-fault.ts';
 export interface JobInput extends Setup {
   readonly title: string;
   readonly paper: 'A4' | 'Letter';
+  /** absent only from plans stored before it existed: read it with `readingUnitsOf` */
+  readonly units?: ReadingUnits;
   /** what is on the piece and must come off or be stopped out */
   readonly attached: readonly Attachment[];
   /** null when nobody said */
@@ -185,6 +188,7 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
     job: {
       title: typed.title,
       paper: typed.paper,
+      units: typed.units,
       attached: attachments.filter((thing) => typed.piece.attached.includes(thing)),
       hanger: typed.hanger ?? null,
       bench: typed.bench ? { biteRate: typed.bench.biteRate ?? null, cell: typed.bench.cell ?? null } : null,

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import { rateLimits } from '../learn/rate.ts';
 import { cellLimits } from '../learn/cell-line.ts';
+import { defaultReadingUnits, lengthUnits, temperatureUnits } from '../job/reading-units.ts';
 import { attachments, hangers, uses, waters } from '../cell/setup.ts';
 import { atomicWeights } from '../facts/elements.ts';
 import { resistKinds, resistNames, supplyKinds } from '../facts/supplies.ts';
@@ -128,6 +129,11 @@ const bench = v.strictObject({
 
 export const papers = ['A4', 'Letter'] as const;
 
+const units = v.strictObject({
+  length: v.optional(v.picklist(lengthUnits), defaultReadingUnits.length),
+  temperature: v.optional(v.picklist(temperatureUnits), defaultReadingUnits.temperature),
+});
+
 export const jobSchema = v.strictObject({
   etchwright: v.literal(1),
   title: v.pipe(v.string(), v.trim(), v.nonEmpty(), v.maxLength(120)),
@@ -140,6 +146,7 @@ export const jobSchema = v.strictObject({
   supply,
   place: v.optional(place, { use: 'home' }),
   paper: v.optional(v.picklist(papers), 'A4'),
+  units: v.optional(units, {}),
   bench: optional(bench),
 });
 
