@@ -97,7 +97,7 @@ export const layout: Codec<Draft> = {
     }
   },
   take: (from) => {
-    const draft = { ...emptyDraft, ...always, title: HANDED_OVER };
+    const draft: Record<FieldId, string> = { ...emptyDraft, ...always, title: HANDED_OVER };
     for (const place of places) {
       const asked = askedOf(place, draft);
       if (isCounted(place) && from.take(MANY) !== asked.length) throw new BadBits('a size is missing');

@@ -254,6 +254,11 @@ export const fieldIdOf = (path: JobPath): FieldId | null => {
   return draft === undefined ? (path as FieldId) : (draft as FieldId | null);
 };
 
+const pathsByField = new Map(fieldRows.map(([path]) => [fieldIdOf(path), path] as const).reverse());
+
+/** The row that a draft's field is named by; of two that share it, the first. */
+export const pathOfField = (field: FieldId): JobPath => pathsByField.get(field) as JobPath;
+
 /** What stands at a dotted path of a tree; undefined where nothing does. */
 export const valueAt = (tree: unknown, path: string): unknown =>
   path

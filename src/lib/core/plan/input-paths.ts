@@ -4,11 +4,10 @@ import type { JobInput } from './job-input.ts';
 export const besideAnswers = ['title', 'paper', 'bench', 'units', 'leftAtDefault'] as const;
 
 /** Every path of a tree of values, dotted; both, where a branch may be missing. */
-type Leaves<T, At extends string> = T extends object
-  ? T extends readonly unknown[]
-    ? At
-    : { [K in keyof T & string]-?: Leaves<T[K], `${At}.${K}`> }[keyof T & string]
-  : At;
+type Leaves<T, At extends string> = T extends
+  string | number | boolean | null | undefined | readonly unknown[]
+  ? At
+  : { [K in keyof T & string]-?: Leaves<T[K], `${At}.${K}`> }[keyof T & string];
 type Answered = Omit<JobInput, (typeof besideAnswers)[number]>;
 
 /** Every path that the answers at the bench may rest on. */

@@ -10,7 +10,7 @@ export const tubSizes = 'length, width and fill; or diameter and fill; or waterB
 
 /** What a section of a job file must hold, for the line that says that it is missing; null for no section. */
 function sectionHolds(section: string): string | null {
-  if (section === 'tub') return `an object with ${tubSizes}`;
+  if (section === 'tub') return tubSizes;
   const needed = fieldRows.filter(
     ([path, { schema, optional, fallback }]) =>
       path.startsWith(`${section}.`) && schema && !optional && fallback === undefined,
