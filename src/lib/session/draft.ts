@@ -1,5 +1,7 @@
 import { blankDraft } from '../core/job/draft.ts';
 import type { Draft } from '../core/job/draft.ts';
+import { defaultReadingUnits, lengthUnits, temperatureUnits } from '../core/job/reading-units.ts';
+import type { ReadingUnits } from '../core/job/reading-units.ts';
 
 /**
  * A stored draft is texts by field. A field that this version does not know comes from a later one: it stays in the
@@ -16,3 +18,10 @@ export const draftFrom = (stored: Readonly<Record<string, string>>): Draft => ({
 /** Fields of a draft that this version does not know. */
 export const unknownFields = (draft: Draft): readonly string[] =>
   Object.keys(draft).filter((field) => !Object.hasOwn(blankDraft, field));
+
+/** How the maker reads lengths and temperatures; what this version does not know is read as the blank draft has it. */
+export const readingUnitsIn = (draft: Draft): ReadingUnits => ({
+  length: lengthUnits.find((unit) => unit === draft['unit.length']) ?? defaultReadingUnits.length,
+  temperature:
+    temperatureUnits.find((unit) => unit === draft['unit.temperature']) ?? defaultReadingUnits.temperature,
+});

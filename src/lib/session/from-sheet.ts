@@ -1,6 +1,4 @@
 import { fieldIdOf, fieldRows } from '../core/job/fields.ts';
-import { lengthUnits, temperatureUnits } from '../core/job/reading-units.ts';
-import type { ReadingUnits } from '../core/job/reading-units.ts';
 import { parseJob } from '../core/plan/job-input.ts';
 import type { JobInput } from '../core/plan/job-input.ts';
 import { textIn } from '../link/address.ts';
@@ -10,7 +8,7 @@ import { looksLikeCode, readShortCode, shortCode } from '../link/short-code.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import { isUnreadable } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
-import { blankDraft, draftFrom } from './draft.ts';
+import { blankDraft, draftFrom, readingUnitsIn } from './draft.ts';
 import type { Draft } from './draft.ts';
 import { jobFileOf } from './job-file.ts';
 import { draftOf } from './jobs-from-plan.ts';
@@ -60,12 +58,6 @@ const ownIn = (draft: Draft): Partial<Draft> =>
     }),
   );
 
-/** The units that a draft is typed in. */
-const unitsIn = (draft: Draft): ReadingUnits => ({
-  length: lengthUnits.find((unit) => unit === draft['unit.length']) ?? 'mm',
-  temperature: temperatureUnits.find((unit) => unit === draft['unit.temperature']) ?? 'degC',
-});
-
 /** Writes down which job a printed code names. */
 export const rememberCode = (book: Notebook, code: string, printed: Printed): Promise<void> =>
   book.saveMeta(keyOf(code), printed);
@@ -80,7 +72,7 @@ function fromRecord(record: JobRecord, text: string): FromSheet | null {
     textOf(record) === text
       ? // when its bath was mixed says nothing of the new one
         { ...stored, 'bath.mixedAt': '' }
-      : { ...draftOf({ ...read.job, units: unitsIn(stored) }), ...ownIn(stored) };
+      : { ...draftOf({ ...read.job, units: readingUnitsIn(stored) }), ...ownIn(stored) };
   return { draft, job: read.job, here: { id: record.id, title: stored.title } };
 }
 

@@ -1,18 +1,16 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parseJob } from '../../../src/lib/core/plan/job-input.ts';
 import type { ParsedJob } from '../../../src/lib/core/plan/job-input.ts';
 import { draftFrom, unknownFields } from '../../../src/lib/session/draft.ts';
 import { filledDraft, jobFileOf } from '../../../src/lib/session/job-file.ts';
+import { storedLines } from '../../fixtures/stored/read.ts';
 
 /** Drafts as version 1 of the record stored them, with the job files that they stood for then. Never changed. */
-const stored = JSON.parse(
-  readFileSync(new URL('../../fixtures/stored/drafts-1.json', import.meta.url), 'utf8'),
-) as readonly {
+const stored = storedLines<{
   readonly stored: Readonly<Record<string, string>>;
   readonly file: object;
   readonly filled: object;
-}[];
+}>('drafts-1');
 
 /** What a file is read as, but for whether its values were typed. */
 function readAs(file: object): ParsedJob {

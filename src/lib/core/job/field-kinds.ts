@@ -82,6 +82,7 @@ export const count = <const M extends Marks>(min: number, max: number, marks: M)
 /** More than nothing, at most all: a share of one in the job file, per cent in a draft. */
 export const share = <const M extends Marks>(marks: M) => ({
   kind: 'share' as const,
+  unit: '%' as const,
   schema: v.pipe(v.number(), v.gtValue(0), v.maxValue(1)),
   ...marks,
 });
@@ -130,7 +131,7 @@ export const json = <S extends v.GenericSchema, const M extends Marks>(schema: S
 });
 
 /** What only a draft holds. */
-export const noted = <const M extends Marks & { stays: string }>(marks: M) => ({
+export const noted = <const M extends Marks & { stays: string; unit?: UnitSymbol }>(marks: M) => ({
   kind: 'text' as const,
   ...marks,
 });

@@ -87,7 +87,7 @@ export const jobFields = {
   'piece.faces': word(faces, { blank: 'front', code: 4, bits: 2 }),
   'piece.purpose': noted({ blank: 'patina', stays: 'it stands for a depth, which travels' }),
   'piece.depth': quantity('length', { min: 0.001, max: 50, unit: 'mm', blank: '0.1', code: 7 }),
-  'piece.polish': noted({ blank: '0', stays: 'it is part of the depth that travels' }),
+  'piece.polish': noted({ blank: '0', unit: 'mm', stays: 'it is part of the depth that travels' }),
   'piece.area': { kind: 'word', of: areaKinds, blank: 'later', code: 5, bits: 2 },
   'piece.openArea': optional(
     quantity('area', {
@@ -193,7 +193,12 @@ export const jobFields = {
   'bath.mixedAt': noted({ stays: 'what is mixed is mixed for one job' }),
 
   /** smallest step of the maker's scale, g; none when there is no fine scale */
-  scale: noted({ blank: '1', own: true, stays: 'what a bench weighs with is no part of its plan' }),
+  scale: noted({
+    blank: '1',
+    unit: 'g',
+    own: true,
+    stays: 'what a bench weighs with is no part of its plan',
+  }),
   hanger: optional(word(hangers, { blank: 'wire', code: 11, bits: 4 })),
   'resist.kind': {
     ...word(resists, { blank: 'nail-varnish', code: 27, bits: 5 }),

@@ -18,7 +18,40 @@ import type { JobPath } from '../../core/job/fields.ts';
 import type { lengthUnits, temperatureUnits } from '../../core/job/reading-units.ts';
 import type { ElementSymbol } from '../../core/facts/elements.ts';
 
-/** What each field of a job is called in a sentence: the one place where a field has its name. */
+/** What a field of a job is called where it is typed or chosen, and what helps to fill it in. */
+export interface FieldTexts {
+  readonly label: string;
+  readonly hint?: string;
+}
+
+/** By the field's id in the draft. */
+export const fieldTexts = {
+  'piece.shape': { label: 'Shape' },
+  'piece.width': { label: 'Width' },
+  'piece.height': { label: 'Height' },
+  'piece.diameter': { label: 'Diameter' },
+  'piece.length': { label: 'Length, laid flat' },
+  'piece.thickness': { label: 'Thickness' },
+  'piece.count': { label: 'How many alike, in the tub together' },
+  'tub.kind': { label: 'The tub' },
+  'tub.length': { label: 'Inside length', hint: 'the gap runs along it' },
+  'tub.width': { label: 'Inside width' },
+  'tub.diameter': { label: 'Inside diameter' },
+  'tub.fill': { label: 'Depth of liquid' },
+  'tub.waterByJug': {
+    label: 'Water',
+    hint: 'Fill the tub with water until it covers the piece, then measure that water. Whether the parts fit is yours to see.',
+  },
+  'cathode.gap': { label: 'Gap between piece and plate', hint: 'Wide is even, narrow is quick.' },
+  'supply.kind': { label: 'Supply' },
+  'supply.amps': { label: 'Does it show amps?' },
+  'supply.volts': { label: 'Volts on its label' },
+  'supply.maxAmps': { label: 'Most amps it gives' },
+} as const satisfies Readonly<Record<string, FieldTexts>>;
+
+export type NamedField = keyof typeof fieldTexts;
+
+/** What each field is called in a sentence, by its path in the job file. */
 export const fieldNames: Readonly<Record<JobPath, string>> = {
   title: 'title',
   'piece.metal': 'metal',
