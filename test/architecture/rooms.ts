@@ -16,7 +16,7 @@ interface Reference {
   readonly typeOnly: boolean;
 }
 
-const belowCell = ['core/units', 'core/facts', 'core/chemistry', 'core/field', 'core/mask'];
+const belowCell = ['core/units', 'core/facts', 'core/job', 'core/chemistry', 'core/field', 'core/mask'];
 const belowRules = [...belowCell, 'core/cell', 'core/learn', 'core/run'];
 const core = [...belowRules, 'core/rules', 'core/plan'];
 
@@ -24,6 +24,7 @@ const core = [...belowRules, 'core/rules', 'core/plan'];
 const rooms: Readonly<Record<string, readonly string[]>> = {
   'core/units': [],
   'core/facts': ['core/units'],
+  'core/job': ['core/units', 'core/facts'],
   'core/chemistry': ['core/units', 'core/facts'],
   'core/field': ['core/units'],
   'core/mask': ['core/units'],

@@ -8,6 +8,7 @@ import type { Figure } from '../core/units/figure.ts';
 import { toMinutes } from '../core/units/time.ts';
 import type { JobRecord, Result } from '../notebook/records.ts';
 import { checkBasisOf } from '../procedure/check-basis.ts';
+import { NOTHING } from '../procedure/freshness.ts';
 import type { Change } from '../procedure/freshness.ts';
 import { runsIn, soFar } from './run-log.ts';
 import type { SoFar } from './run-log.ts';
@@ -53,7 +54,7 @@ export function changesFrom(earlier: Plan, now: Plan): readonly Change[] {
   const before = checkBasisOf(earlier).inputs;
   const after = checkBasisOf(now).inputs;
   return [...new Set([...Object.keys(before), ...Object.keys(after)])]
-    .filter((path) => before[path] !== after[path])
+    .filter((path) => (before[path] ?? NOTHING) !== (after[path] ?? NOTHING))
     .map((path) => ({ path, before: before[path] ?? null, after: after[path] ?? null }));
 }
 

@@ -14,7 +14,7 @@ import {
   saltsFor,
 } from '../../../../src/lib/core/rules/judge-pairing.ts';
 import type { Meeting } from '../../../../src/lib/core/rules/judge-pairing.ts';
-import { waters } from '../../../../src/lib/core/cell/setup.ts';
+import { waters } from '../../../../src/lib/core/job/choices.ts';
 import { judgeSalt } from '../../../../src/lib/session/judge-salt.ts';
 import { whyText } from '../../../../src/lib/words/en/pairings.ts';
 import { planOf, pendant } from '../../../fixtures/jobs.ts';
