@@ -1,4 +1,5 @@
 import { countedFractions, equivalentWeight, valencesIn } from '../chemistry/alloy.ts';
+import { mainElement } from '../chemistry/displacement.ts';
 import { chargeToDissolve, dissolvedMass, layerMass, meanDepth } from '../chemistry/faraday.ts';
 import { rating } from './batch.ts';
 import { recessedLimit } from '../cell/limiting-current.ts';
@@ -42,14 +43,17 @@ function metalIn({ bath }: Setup, shares: ReadonlyMap<ElementSymbol, number>) {
 }
 
 /** Current density, A/m², that free convection carries off the bare metal; null where no data were found. */
-function filmLimit({ piece }: Setup, { family, anion }: Pairing): ((draw: Draw) => number) | null {
+function filmLimit({ piece }: Setup, { metal, family, anion }: Pairing): ((draw: Draw) => number) | null {
   const film = filmTransport[family][anion];
   if (!film) return null;
+  const dissolving = mainElement(metals[metal].composition.massPercent);
+  const electrons = valencesIn(anion)[dissolving];
+  if (electrons === undefined) throw new RangeError(`no valence for ${dissolving} found, one expected`);
   const still = {
     diffusivity: film.diffusivity.value,
     viscosity: film.viscosity.value,
     expansion: film.expansion.value,
-    electrons: family === 'silver' ? 1 : 2,
+    electrons,
   };
   return (draw) => recessedLimit({ ...still, excess: draw.saturation }, piece.height, piece.depth);
 }

@@ -1,6 +1,8 @@
 import { batchArea } from '../cell/setup.ts';
 import type { Setup, Supply } from '../cell/setup.ts';
 import { limits, practice } from '../facts/bench-facts.ts';
+import { metalGroups } from '../facts/metal-groups.ts';
+import type { MetalGroup } from '../facts/metal-groups.ts';
 import type { MetalFamily } from '../facts/metals.ts';
 import { si } from '../units/quantity.ts';
 import type { Area } from '../units/quantity.ts';
@@ -17,8 +19,13 @@ export function knob(value: number, round: (steps: number) => number = Math.roun
   return Number((Math.max(1, round(value / step)) * step).toPrecision(3));
 }
 
-const workVolts = (family: MetalFamily): number =>
-  family === 'silver' ? practice.silverWorkVolts.value : practice.copperWorkVolts.value;
+/** The trade names volts for silver, copper and brass; nickel silver and steel get the gentler of the two. */
+const workVolts: Readonly<Record<MetalGroup, number>> = {
+  silver: practice.silverWorkVolts.value,
+  'copper and brass': practice.copperWorkVolts.value,
+  nickel: practice.copperWorkVolts.value,
+  iron: practice.copperWorkVolts.value,
+};
 
 /**
  * Proposes amps control whenever the supply shows amps and has a limit: the trade's gentle current
@@ -36,7 +43,8 @@ export function proposeSupply(
   const { kind, showsAmps, leads } = supply;
   const base = { kind, showsAmps, leads };
   // an adapter or a battery gives what it gives
-  const fixed = supply.control === 'volts' && kind !== 'bench' ? supply.volts : workVolts(family);
+  const fixed =
+    supply.control === 'volts' && kind !== 'bench' ? supply.volts : workVolts[metalGroups[family]];
   const volts = si<'voltage'>(Math.min(fixed, limits.planVolts.value));
   const most = supply.control === 'amps' ? supply.amps : supply.maxAmps;
   if (!showsAmps || most === null) return { ...base, control: 'volts', volts, maxAmps: most };
