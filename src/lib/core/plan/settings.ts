@@ -6,7 +6,7 @@ import type { MetalGroup } from '../facts/metal-groups.ts';
 import type { MetalFamily } from '../facts/metals.ts';
 import { si } from '../units/quantity.ts';
 import type { Area } from '../units/quantity.ts';
-import type { Outcome } from './outcome.ts';
+import type { CellOutcome } from './cell-chain.ts';
 
 /** Volts left over the expected display so that the amps knob keeps holding. */
 const HEADROOM = 2;
@@ -37,7 +37,7 @@ export function proposeSupply(
   setup: Setup,
   family: MetalFamily,
   openArea: Area,
-  evaluate: (supply: Supply) => Outcome,
+  evaluate: (supply: Supply) => CellOutcome,
 ): Supply {
   const { supply, piece } = setup;
   const { kind, showsAmps, leads } = supply;
@@ -51,13 +51,13 @@ export function proposeSupply(
 
   const ceiling = limits.planVolts.value;
   const free = evaluate({ ...base, control: 'volts', volts: si<'voltage'>(ceiling), maxAmps: null });
-  const film = free['limiting_current_density'] ?? Infinity;
+  const film = free.limiting_current_density ?? Infinity;
   const density = Math.min(practice.targetDensity.value, limits.filmWarning.value * film);
   const wanted = density * batchArea(piece, openArea) * 100;
-  const drivable = REACH * (free['current'] as number);
+  const drivable = REACH * free.current;
   const amps = wanted < drivable ? knob(wanted) : knob(drivable, Math.floor);
   const held = { ...base, control: 'amps', amps: si<'current'>(Math.min(most, amps)) } as const;
-  const display = evaluate({ ...held, maxVolts: si<'voltage'>(ceiling) })['volts'] as number;
+  const display = evaluate({ ...held, maxVolts: si<'voltage'>(ceiling) }).volts;
   const head = Math.ceil(Math.max(volts + 1, display + HEADROOM));
   return { ...held, maxVolts: si<'voltage'>(Math.min(ceiling, head)) };
 }
