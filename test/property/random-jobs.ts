@@ -2,14 +2,14 @@ import fc from 'fast-check';
 import { afterAll, expect, test } from 'vitest';
 import { arbitraryJob } from './arbitrary-job.ts';
 import { judge } from './plan-promises.ts';
-import type { Outcome } from './plan-promises.ts';
+import type { Ending } from './plan-promises.ts';
 import { chunk } from './runs.ts';
 
 const RUNS = 1000;
 
 /** Registers 1000 random jobs for each part. */
 export function runRandomJobs(parts: readonly number[]): void {
-  const counts: Record<Outcome, number> = { faults: 0, refused: 0, planned: 0 };
+  const counts: Record<Ending, number> = { faults: 0, refused: 0, planned: 0 };
   test.each(parts)(
     '1000 random jobs, part %d: faults, refusals or a whole plan',
     (part) => {

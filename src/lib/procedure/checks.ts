@@ -1,3 +1,5 @@
+import { isBitable, metals } from '../core/facts/metals.ts';
+import { isResist, resistFacts } from '../core/facts/resists.ts';
 import type { CheckBasis } from './check-basis.ts';
 
 /** The four pauses that cannot be walked past. */
@@ -58,15 +60,24 @@ const choice = (
 });
 
 const critical = { critical: true } as const;
-const input = (foundation: CheckBasis, path: string): string => foundation.inputs[path] ?? '';
-const isSilver = (foundation: CheckBasis): boolean =>
-  /silver|sterling|coin/.test(input(foundation, 'piece.metal'));
-const hasStainlessPlate = (foundation: CheckBasis): boolean =>
-  input(foundation, 'cathode.metal') === '"stainless"';
-const usesSolvent = (foundation: CheckBasis): boolean => !/vinyl|dry-film/.test(input(foundation, 'resist'));
-const isNewBath = (foundation: CheckBasis): boolean => input(foundation, 'bath.record') === 'null';
+/** The word that a choice was answered with; undefined when there is none. */
+const wordIn = ({ inputs }: CheckBasis, path: string): string | undefined =>
+  /^"(.*)"$/.exec(inputs[path] ?? '')?.[1];
 
-const isClass = (foundation: CheckBasis): boolean => input(foundation, 'place.use') === '"teaching"';
+/** Only silver leaves a crust that explodes. A metal that the tables do not name may be silver. */
+const mayLeaveCrust = (foundation: CheckBasis): boolean => {
+  const metal = wordIn(foundation, 'piece.metal');
+  return metal === undefined || !isBitable(metal) || metals[metal].family === 'silver';
+};
+/** A resist that the tables do not name may need a solvent. */
+const mayNeedSolvent = (foundation: CheckBasis): boolean => {
+  const resist = wordIn(foundation, 'resist');
+  return resist === undefined || !isResist(resist) || resistFacts[resist].remover !== null;
+};
+const hasStainlessPlate = (foundation: CheckBasis): boolean =>
+  wordIn(foundation, 'cathode.metal') === 'stainless';
+const isNewBath = ({ inputs }: CheckBasis): boolean => inputs['bath.record'] === 'null';
+const isClass = (foundation: CheckBasis): boolean => wordIn(foundation, 'place.use') === 'teaching';
 
 /** Closes a hold in a class: what the critical checks rest on, two people have seen. */
 const initials = (hold: HoldId, inputs: readonly string[] = []): InitialsCheck => ({
@@ -159,7 +170,7 @@ export const checks: readonly Check[] = [
   choice('lifting', 'goggles-lifting', { off: false, 'on-eyes': true }),
   choice('lifting', 'first-rinse', { 'filled-beside': true, 'not-yet': false }),
   choice('lifting', 'in-hand', { fingers: false, tongs: true }),
-  choice('lifting', 'flame-near', { some: false, none: true }, { inputs: ['resist'], when: usesSolvent }),
+  choice('lifting', 'flame-near', { some: false, none: true }, { inputs: ['resist'], when: mayNeedSolvent }),
   initials('lifting'),
 
   choice(
@@ -178,7 +189,7 @@ export const checks: readonly Check[] = [
     'storing',
     'crust',
     { 'grey-or-none': true, black: false },
-    { ...critical, inputs: ['piece.metal'], when: isSilver },
+    { ...critical, inputs: ['piece.metal'], when: mayLeaveCrust },
   ),
   choice(
     'storing',
