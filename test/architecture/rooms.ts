@@ -109,7 +109,7 @@ export function referencesOf(file: SourceFile): Reference[] {
 }
 
 /** The path a specifier points at, or undefined for a package. */
-function targetOf(from: string, specifier: string): string | undefined {
+export function targetOf(from: string, specifier: string): string | undefined {
   const bare = specifier.replace(/[?#].*$/, '');
   if (bare === '$lib' || bare.startsWith('$lib/')) return posix.join('src/lib', bare.slice('$lib'.length));
   if (bare.startsWith('$words/')) return posix.join('src/lib/words/en', bare.slice('$words'.length));
