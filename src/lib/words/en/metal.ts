@@ -25,7 +25,7 @@ export const metalTexts = {
   ],
   boxAround: 'Another outline: type the box around it.',
   pieces: (count: string): string => (count === '1' ? 'piece' : 'pieces'),
-  oneFace: (cm2: number): string => `One face: ${withUnit(plain(cm2, 3), 'cm2')}.`,
+  oneFace: (area: number): string => `One face: ${withUnit(plain(area, 3), 'cm2')}.`,
   frontOnly: 'Front only',
   bothFaces: 'Both',
   notThisWay: 'Not this way',
@@ -55,7 +55,9 @@ const gaugeMm = (gaugeOf: (gauge: number) => number, gauge: number): string => {
 export const gaugeNote = (gauge: number): string =>
   `${String(gauge)} gauge: Brown & Sharpe ${gaugeMm(brownSharpe, gauge)}, British SWG ${gaugeMm(imperialStandard, gauge)}.`;
 
-/** How the bare area is known. */
+const cm2 = (value: number): string => withUnit(plain(value, 3), 'cm2');
+
+/** How the bare area is known, and the same said the other way round. */
 export const areaTexts = {
   later: { value: 'later', label: 'Later, when the mask is on' },
   ways: [
@@ -64,20 +66,9 @@ export const areaTexts = {
   ],
   tiles: 'Bare share, by eye: white is bare metal',
   share: (percent: number): string => `${String(percent)} %`,
+  whole: (faces: Piece['faces'], face: number): string =>
+    `${faces === 'both' ? 'Both faces together' : 'The whole face'}: ${cm2(face)}.`,
+  bareArea: (area: number): string => `Bare: ${cm2(area)}.`,
+  bareShare: (percent: number): string => `Bare: ${plain(percent, 2)} % of it.`,
+  tooMuch: (area: number): string => `${cm2(area)} is more than that.`,
 };
-
-const cm2 = (value: number): string => withUnit(plain(value, 3), 'cm2');
-
-/** What is bare of the bitten faces, said the other way round from how it was typed, so that a slip shows. */
-export function bareText(
-  { faces }: Pick<Piece, 'faces'>,
-  whole: number,
-  bare: { readonly cm2: number } | { readonly percent: number } | { readonly tooMuch: number } | null,
-): string {
-  const face = `${faces === 'both' ? 'Both faces together' : 'The whole face'}: ${cm2(whole)}.`;
-  if (bare === null) return face;
-  if ('cm2' in bare) return `${face} Bare: ${cm2(bare.cm2)}.`;
-  return 'percent' in bare
-    ? `${face} Bare: ${plain(bare.percent, 2)} % of it.`
-    : `${face} ${cm2(bare.tooMuch)} is more than that.`;
-}
