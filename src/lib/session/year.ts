@@ -39,6 +39,8 @@ export interface Year {
 
 /** Within this share of the wanted depth a job came out as wanted, for most purposes; our own reading. */
 const NEAR = 0.2;
+/** The same as shares of the wanted depth, from and to. */
+export const nearBand = [1 - NEAR, 1 + NEAR] as const;
 
 /** Whether a measured share of the wanted depth counts as come out. */
 export const isNear = (share: number): boolean => Math.abs(share - 1) <= NEAR;

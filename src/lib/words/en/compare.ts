@@ -19,6 +19,9 @@ export const compareTexts = {
   minutes: 'Time with current on',
   charge: 'Amp-hours',
   mean: 'Amps, mean',
+  done: 'What was done, side by side',
+  job: (title: string, when: string): string => `${title}, ${when}`,
+  plannedOf: (figure: string): string => `${figure}, as planned`,
 } as const;
 
 interface Held {
