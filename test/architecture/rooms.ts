@@ -17,7 +17,7 @@ interface Reference {
 }
 
 const belowCell = ['core/units', 'core/facts', 'core/chemistry', 'core/field', 'core/mask'];
-const belowRules = [...belowCell, 'core/cell', 'core/learn'];
+const belowRules = [...belowCell, 'core/cell', 'core/learn', 'core/run'];
 const core = [...belowRules, 'core/rules', 'core/plan'];
 
 /** A room, and the rooms it may import besides itself; a `type:` entry may lend its types only. */
@@ -29,6 +29,7 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
   'core/mask': ['core/units'],
   'core/cell': belowCell,
   'core/learn': ['core/units'],
+  'core/run': ['core/units', 'core/chemistry'],
   'core/rules': belowRules,
   'core/plan': [...belowRules, 'core/rules'],
   words: core,

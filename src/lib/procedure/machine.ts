@@ -1,6 +1,7 @@
 import { assign, setup } from 'xstate';
 import { stepIds } from '../core/rules/rule.ts';
 import type { StepId } from '../core/rules/rule.ts';
+import type { Run } from '../core/run/run.ts';
 import { checkNamed } from './checks.ts';
 import type { ProcedureEvent } from './events.ts';
 import { noBasis } from './check-basis.ts';
@@ -11,15 +12,6 @@ import { stripStates } from './strip-states.ts';
 
 /** Raise when states or context change shape: an older snapshot is then not resumed. */
 export const procedureVersion = 2;
-
-/** One energised stretch. */
-export interface Run {
-  readonly startedAt: number;
-  /** when stop was pressed; null while current may flow */
-  readonly stoppedAt: number | null;
-  /** when the meter was seen at zero */
-  readonly offAt: number | null;
-}
 
 /** Plain data: it is stored as it is. */
 export interface ProcedureContext {

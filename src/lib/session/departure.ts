@@ -7,7 +7,7 @@ import { findBoughtSalt } from '../core/facts/salts.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { CELSIUS_ZERO } from '../core/units/constants.ts';
 import type { Reading } from '../notebook/records.ts';
-import type { Run } from '../procedure/machine.ts';
+import type { Run } from '../core/run/run.ts';
 
 const MINUTE = 60_000;
 

@@ -1,8 +1,10 @@
 import type { Plan } from '../core/plan/plan.ts';
+import type { Run, Target } from '../core/run/run.ts';
+import { stopAt } from '../core/run/stop.ts';
+import { chargeSoFar, endOf, energised } from '../core/run/tally.ts';
 import type { JobRecord, Reading } from '../notebook/records.ts';
-import type { ProcedureContext, Run } from '../procedure/machine.ts';
-import { chargeSoFar, endOf, energised, stopAt } from './run-progress.ts';
-import type { Spread, Target } from './run-progress.ts';
+import type { ProcedureContext } from '../procedure/machine.ts';
+import type { Spread } from './run-progress.ts';
 import { targetOf } from './target.ts';
 
 /** Why Stop was pressed; the record keeps it with the event. */

@@ -1,5 +1,5 @@
-import type { Run } from '../procedure/machine.ts';
-import { energised } from './run-progress.ts';
+import type { Run } from '../core/run/run.ts';
+import { energised } from '../core/run/tally.ts';
 import type { KeptStrip } from './strip.ts';
 
 /** A window is due so much before its time is up: nobody lifts to the second, ms. */

@@ -1,5 +1,5 @@
 import type { Plan } from '../core/plan/plan.ts';
-import type { Target } from './run-progress.ts';
+import type { Target } from '../core/run/run.ts';
 
 /** What a run goes by, from the plan as it stood; null for a plan that cannot be run. */
 export function targetOf(plan: Plan | null): Target | null {

@@ -40,6 +40,9 @@ export interface Year {
 /** Within this share of the wanted depth a job came out as wanted, for most purposes; our own reading. */
 const NEAR = 0.2;
 
+/** Whether a measured share of the wanted depth counts as come out. */
+export const isNear = (share: number): boolean => Math.abs(share - 1) <= NEAR;
+
 const sumsOf = (dots: readonly YearDot[]): YearSums => {
   const sum = (of: (dot: YearDot) => number): number => dots.reduce((all, dot) => all + of(dot), 0);
   const measured = dots.filter(({ share }) => share !== null);
@@ -49,7 +52,7 @@ const sumsOf = (dots: readonly YearDot[]): YearSums => {
     minutes: sum(({ minutes }) => minutes),
     chargeAh: sum(({ chargeAh }) => chargeAh),
     measured: measured.length,
-    near: measured.filter(({ share }) => Math.abs((share ?? 0) - 1) <= NEAR).length,
+    near: measured.filter(({ share }) => isNear(share ?? 0)).length,
   };
 };
 

@@ -1,14 +1,14 @@
-import { dilute, strengthByWeight, strengthen, topUp } from '$lib/core/chemistry/jars.ts';
+import { dilute, strengthByWeight, strengthen, topUp, weighingWith } from '$lib/core/chemistry/jars.ts';
 import type { Change, Found } from '$lib/core/chemistry/jars.ts';
-import { isRefused, mix, mixVolume, mostStrength } from '$lib/core/chemistry/solutions.ts';
+import { hydrometer, isRefused, mix, mixVolume, strongest } from '$lib/core/chemistry/solutions.ts';
 import type { Known, Mixed, SolutionRefusal } from '$lib/core/chemistry/solutions.ts';
 import { findSalt } from '$lib/core/facts/salts.ts';
 import type { ShelfSalt } from '$lib/core/facts/salts.ts';
 import type { Fault } from '$lib/core/plan/fault.ts';
 import { toSi } from '$lib/core/units/convert.ts';
-import { plain } from '$lib/core/units/format.ts';
 import { si } from '$lib/core/units/quantity.ts';
 import type { Temperature } from '$lib/core/units/quantity.ts';
+import { inward } from '$lib/core/units/typed.ts';
 import { refusedQuantities } from '$words/known.ts';
 import { unitSymbol, withUnit } from '$words/units.ts';
 
@@ -83,24 +83,6 @@ function read<F extends MixField>(draft: MixDraft, fields: readonly F[]): Answer
   return faults.length > 0 ? { faults } : { value: value as Record<F, number> };
 }
 
-/** Four digits, rounded so that the value still lies inside: what is named as allowed is allowed. */
-export function inward(value: number, up: boolean): string {
-  if (value === 0) return '0';
-  const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 3);
-  return plain((up ? Math.ceil(value / step - 1e-9) : Math.floor(value / step + 1e-9)) * step);
-}
-
-/** The strongest solution that solubility and density table both reach; null at a temperature they do not know. */
-function strongest(salt: ShelfSalt, warmth: Temperature): Mixed | null {
-  const litre = si<'volume'>(1e-3);
-  const most = mostStrength(salt, warmth);
-  const saturated = isRefused(most) ? most : mix(salt, { water: litre, strength: most.strength }, warmth);
-  if (!isRefused(saturated)) return saturated;
-  const end = salt.facts.density.x.at(-1);
-  const last = end === undefined ? saturated : mix(salt, { water: litre, massPercent: end }, warmth);
-  return isRefused(last) ? null : last;
-}
-
 /** What a field of strength may hold at most, in its own unit. */
 const mostIn: Readonly<Partial<Record<MixField, (top: Mixed) => number>>> = {
   'mix.strength': ({ strength }) => strength,
@@ -139,7 +121,7 @@ function refusal(refused: SolutionRefusal, { draft, fields, salt, warmth }: Aske
   const { quantity, unit, low, high } = refused;
   if (quantity === 'temperature') return within('mix.temperature', '', unit, low, high);
   if (quantity === 'density')
-    return within(first, `${refusedQuantities.density} of `, 'g/cm3', low / 1e3, high / 1e3);
+    return within(first, `${refusedQuantities.density} of `, 'g/cm3', hydrometer(low), hydrometer(high));
   // solubility and density table end at different places: what is named as allowed must pass both
   const top = strongest(salt, warmth);
   const field = fields.find((one) => mostIn[one] !== undefined);
@@ -222,13 +204,12 @@ function weighed(id: string, draft: MixDraft, scale: number, vessel: number): An
   const typed = read(draft, asked);
   if ('faults' in typed) return typed;
   const { value } = typed;
-  const measured = value['mix.measured'];
-  const weighing = {
-    mass: grams(value['mix.weight']),
-    volume: millilitres(measured),
-    massError: grams(scale / 2),
-    volumeError: millilitres((measured * vessel) / 200),
-  };
+  const weighing = weighingWith(
+    grams(value['mix.weight']),
+    millilitres(value['mix.measured']),
+    grams(scale),
+    vessel,
+  );
   const salt = saltOf(id);
   const warmth = celsius(value['mix.temperature']);
   return answered(strengthByWeight(salt, weighing, warmth), { draft, fields: ['mix.weight'], salt, warmth });
