@@ -1,5 +1,5 @@
 import { plain, significant } from '../../core/units/format.ts';
-import { ampHours, depthText } from './amounts.ts';
+import { depthText } from './amounts.ts';
 import { clockTime, spanText } from './times.ts';
 import { withUnit } from './units.ts';
 
@@ -16,7 +16,6 @@ export const sheetTexts = {
   columns: { name: 'What', planned: 'planned', done: 'done' },
   on: 'Current on',
   charge: 'Amp-hours',
-  chargeText: ampHours,
   depth: 'Depth',
   mass: 'Metal gone',
   minutes: (minutes: number): string => withUnit(plain(minutes, 2), 'min'),
@@ -56,7 +55,7 @@ export const runsTexts = {
   summary: (readings: number, minutes: number, runs: number): string =>
     `${String(readings)} readings in ${withUnit(plain(minutes, 2), 'min')}, ${String(runs)} run${runs === 1 ? '' : 's'}. The readings stand in the table below.`,
   caption: 'Hatched: the amp-hours. Broken line: amps planned. Dots: your readings.',
-  amps: 'A',
-  minutes: 'min with current on',
+  amps: 'Amps',
+  minutes: 'Minutes with current on',
   planned: 'planned',
 } as const;
