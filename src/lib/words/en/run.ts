@@ -54,7 +54,7 @@ export const stoppingTexts = {
   title: 'Is the supply off?',
   /** @param late ms since the run was to stop */
   wentAway: (startedAt: number, planned: number, late: number): string =>
-    `A run was on when the page went. It began at ${clockTime(startedAt)} and was to stop at ${clockTime(planned)}${late > 60_000 ? `, ${spanText(late)} ago` : ''}.`,
+    `A run was on when the page closed. It began at ${clockTime(startedAt)} and was to stop at ${clockTime(planned)}${late > 60_000 ? `, ${spanText(late)} ago` : ''}.`,
   powered: 'Until then it counts as powered: hands out of the bath, off the clips.',
   since: (span: number): string => `${spanText(span)} since Stop.`,
   answers: 'The supply',

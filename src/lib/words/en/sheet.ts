@@ -45,7 +45,7 @@ export const runsTexts = {
     done: 'stopped',
     look: 'stopped for a look',
     wrong: 'stopped: something looked wrong',
-    'page-went': 'the page was gone at the end',
+    'page-went': 'the page was closed at the end',
   },
   symptom: (label: string): string => `stopped: ${label.toLowerCase()}`,
   readings: 'Readings',

@@ -28,7 +28,7 @@ export const storeTexts = {
     { value: 'handed-over', label: 'Hand it over', hint: 'untreated, to the hazardous-waste collection' },
   ],
   notKept: (why: string): string => `Not noted: ${why}. Write on the label by hand.`,
-  noPlan: 'this job has no plan of its start',
+  noPlan: 'the plan that this job began with is missing',
   label: 'Write on the label',
   used: (salt: string, strength: number, chargeAh: number, perLitre: number): string =>
     `${bathLine(salt, strength)}. ${withUnit(ampHours(chargeAh), 'A.h')} so far, ${withUnit(ampHours(perLitre), 'A.h')} per litre.`,
