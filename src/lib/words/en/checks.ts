@@ -1,3 +1,5 @@
+import { withUnit } from './units.ts';
+
 /** A check in words: what is asked, what can be seen, and what to do about each answer that is not right. */
 export interface CheckText {
   readonly asks: string;
@@ -16,6 +18,25 @@ export const holdTexts: Readonly<Record<string, { readonly title: string; readon
   lifting: { title: 'Stop and look: before lifting', lead: 'Look first, then put your hands near.' },
   storing: { title: 'Stop and look: before storing', lead: 'Smell from arm’s length, then look.' },
 };
+
+/** How many checks of a hold are left. */
+export const holdLeft = (left: number): string => (left === 0 ? 'All seen.' : `${String(left)} to look at.`);
+
+/** Beside each check, how its answer stands. */
+export const freshnessTexts = {
+  fresh: 'seen',
+  wrong: 'put it right',
+  changed: 'check again',
+  old: 'check again: half an hour has passed',
+  spent: 'look again: the current has been off',
+  unanswered: '',
+} as const;
+
+/** Of a check that is read off a scale. */
+export const readingChecks = {
+  say: 'That is what I read',
+  said: (value: number, unit: string): string => `You read ${withUnit(String(value), unit)}.`,
+} as const;
 
 const putOnGloves = 'Take whole nitrile gloves. Blow one up and look for leaks; change torn ones.';
 const putOnGoggles = 'Put splash goggles over your eyes now. Glasses leave the sides open.';

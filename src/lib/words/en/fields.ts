@@ -66,6 +66,13 @@ export const fieldTexts = {
   'supply.amps': { label: 'Does it show amps?' },
   'supply.volts': { label: 'Volts on its label' },
   'supply.maxAmps': { label: 'Most amps it gives' },
+  'place.use': { label: 'The work is' },
+  'place.country': {
+    label: 'Country',
+    hint: 'Two letters, such as NZ. Left empty, the strictest rules are taken.',
+  },
+  'place.room': { label: 'Room', hint: '3 by 3 m and 2.4 m high is about 20 m³' },
+  paper: { label: 'Paper' },
 } as const satisfies Readonly<Record<string, FieldTexts>>;
 
 export type NamedField = keyof typeof fieldTexts;
