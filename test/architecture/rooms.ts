@@ -31,7 +31,7 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
   'core/learn': ['core/units'],
   'core/rules': belowRules,
   'core/plan': [...belowRules, 'core/rules'],
-  words: core,
+  words: [...core, 'type:procedure'],
   link: core,
   procedure: [...core, 'words'],
   work: core,
