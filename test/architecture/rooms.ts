@@ -33,7 +33,7 @@ const rooms: Readonly<Record<string, readonly string[]>> = {
   'core/run': ['core/units', 'core/chemistry'],
   'core/rules': belowRules,
   'core/plan': [...belowRules, 'core/rules'],
-  words: core,
+  words: [...core, 'type:procedure'],
   link: core,
   procedure: [...core, 'words'],
   work: core,

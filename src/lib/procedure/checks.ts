@@ -12,8 +12,8 @@ export interface Option {
   readonly ok: boolean;
 }
 
-interface CheckBase {
-  readonly id: string;
+interface CheckBase<Id extends string> {
+  readonly id: Id;
   readonly hold: HoldId;
   /** asked anew after every stop, look-in, pause or reload */
   readonly critical: boolean;
@@ -25,30 +25,28 @@ interface CheckBase {
   readonly when?: (foundation: CheckBasis) => boolean;
 }
 
-export interface ChoiceCheck extends CheckBase {
+export interface ChoiceCheck<Id extends string = string> extends CheckBase<Id> {
   readonly kind: 'choice';
   readonly options: readonly Option[];
 }
 
-export interface NumberCheck extends CheckBase {
+export interface NumberCheck<Id extends string = string> extends CheckBase<Id> {
   readonly kind: 'number';
   readonly unit: string;
   readonly isOk: (value: number, foundation: CheckBasis) => boolean;
 }
 
 /** Two who have looked, in a class: two sets of letters that differ, with a space between. */
-export interface InitialsCheck extends CheckBase {
+export interface InitialsCheck<Id extends string = string> extends CheckBase<Id> {
   readonly kind: 'initials';
 }
 
-export type Check = ChoiceCheck | NumberCheck | InitialsCheck;
-
-const choice = (
+const choice = <Id extends string>(
   hold: HoldId,
-  id: string,
+  id: Id,
   options: Readonly<Record<string, boolean>>,
   rest: Partial<Pick<ChoiceCheck, 'critical' | 'inputs' | 'figures' | 'when'>> = {},
-): ChoiceCheck => ({
+): ChoiceCheck<Id> => ({
   kind: 'choice',
   id,
   hold,
@@ -80,7 +78,10 @@ const isNewBath = ({ inputs }: CheckBasis): boolean => inputs['bath.record'] ===
 const isClass = (foundation: CheckBasis): boolean => wordIn(foundation, 'place.use') === 'teaching';
 
 /** Closes a hold in a class: what the critical checks rest on, two people have seen. */
-const initials = (hold: HoldId, inputs: readonly string[] = []): InitialsCheck => ({
+const initials = <Hold extends HoldId>(
+  hold: Hold,
+  inputs: readonly string[] = [],
+): InitialsCheck<`initials-${Hold}`> => ({
   kind: 'initials',
   id: `initials-${hold}`,
   hold,
@@ -94,7 +95,7 @@ const initials = (hold: HoldId, inputs: readonly string[] = []): InitialsCheck =
  * Every check, in the order asked; the gravest of each hold first. An option says what is seen, never
  * "OK", and the right one stands in no fixed place, so that the eye has to read. Texts are in the words room.
  */
-export const checks: readonly Check[] = [
+const table = [
   choice('mixing', 'goggles-for-salt', { 'on-bench': false, 'on-eyes': true, none: false }, critical),
   choice('mixing', 'gloves-for-salt', { torn: false, off: false, 'on-whole': true }, critical),
   choice(
@@ -203,11 +204,14 @@ export const checks: readonly Check[] = [
   choice('storing', 'container', { food: false, 'not-food': true }),
   choice('storing', 'goes-to', { shelf: true, drain: false, collection: true }, { inputs: ['place'] }),
   initials('storing', ['bath.salt', 'piece.metal', 'cathode.metal']),
-];
+] as const satisfies readonly (ChoiceCheck | NumberCheck | InitialsCheck)[];
 
-export type CheckId = string;
+export type CheckId = (typeof table)[number]['id'];
+export type Check = ChoiceCheck<CheckId> | NumberCheck<CheckId> | InitialsCheck<CheckId>;
 
-const byId = new Map(checks.map((check) => [check.id, check]));
+export const checks: readonly Check[] = table;
+
+const byId: ReadonlyMap<string, Check> = new Map(checks.map((check) => [check.id, check]));
 
 /** @throws RangeError for an id that no check has */
 export function checkNamed(id: CheckId): Check {
