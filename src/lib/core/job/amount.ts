@@ -16,8 +16,8 @@ export interface Bounds {
  * An amount in the unit that it was typed in; in another where that is a gauge, which has no way back, or none of ours.
  * @param text writes the number
  */
-export function inTypedUnit<D extends Dimension>(
-  value: Quantity<D>,
+export function inTypedUnit(
+  value: Quantity<Dimension>,
   typed: string,
   other: UnitSymbol,
   text: (value: number) => string,
@@ -28,11 +28,7 @@ export function inTypedUnit<D extends Dimension>(
 }
 
 /** "1 to 1000 mm"; what was typed in another unit is told the bounds in both. */
-function expectedOf<D extends Dimension>(
-  { min, max, unit, above }: Bounds,
-  dimension: D,
-  typed: string,
-): string {
+function expectedOf({ min, max, unit, above }: Bounds, dimension: Dimension, typed: string): string {
   const between = (least: number, most: string): string =>
     above ? `more than ${least}, at most ${most}` : `${least} to ${most}`;
   const set = between(min, `${max} ${unit}`);

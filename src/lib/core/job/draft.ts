@@ -75,7 +75,9 @@ const written: Readonly<Record<JobField['kind'], (text: string, unit: string) =>
   metals: (text, unit) => {
     const held = text === '' ? undefined : parsed(text);
     return typeof held === 'object' && held !== null
-      ? Object.fromEntries(Object.entries(held).map(([element, value]) => [element, { value, unit }]))
+      ? Object.fromEntries(
+          Object.entries<unknown>({ ...held }).map(([element, value]) => [element, { value, unit }]),
+        )
       : held;
   },
   json: (text) => (text === '' ? undefined : parsed(text)),

@@ -271,21 +271,21 @@ export const valueAt = (tree: unknown, path: string): unknown =>
     .reduce((at, name) => (typeof at === 'object' && at !== null ? (at as Tree)[name] : undefined), tree);
 type Tree = Readonly<Record<string, unknown>>;
 
-/** Schemas of the fields right under a section of the job file. */
-type Entries<S extends string> = {
-  [
-    P in JobPath as Fields[P] extends { schema: unknown }
-      ? P extends `${S}.${infer Name}`
-        ? Name
-        : never
-      : never
-  ]: Fields[P] extends { schema: infer Schema } ? Schema : never;
-};
+type SectionOf<P> = P extends `${infer S}.${string}` ? S : never;
+/** An object of the job file that holds fields. */
+export type Section = SectionOf<JobPath>;
 
-/** What a section of the job file holds, by name. */
-export const entriesOf = <S extends string>(section: S): Entries<S> =>
-  Object.fromEntries(
-    fieldRows.flatMap(([path, { schema }]) =>
-      schema && path.startsWith(`${section}.`) ? [[path.slice(section.length + 1), schema]] : [],
-    ),
-  ) as Entries<S>;
+type InFile = { [P in JobPath]: Fields[P] extends { schema: unknown } ? P : never }[JobPath];
+type NameIn<S extends Section, P> = P extends `${S}.${infer Name}` ? Name : never;
+
+/** Schemas of what the job file's sections hold, by section and name. */
+export const sections = fieldRows.reduce<Record<string, Record<string, unknown>>>(
+  (all, [path, { schema }]) => {
+    const [section, name] = path.split('.') as [string, string?];
+    if (schema && name !== undefined) (all[section] ??= {})[name] = schema;
+    return all;
+  },
+  {},
+) as unknown as {
+  readonly [S in Section]: { readonly [P in InFile as NameIn<S, P>]: Fields[P]['schema'] };
+};

@@ -1,19 +1,19 @@
 import * as v from 'valibot';
-import { entriesOf, jobFields } from '../job/fields.ts';
+import { jobFields, sections } from '../job/fields.ts';
 import type { JobPath } from '../job/fields.ts';
 import { cellLimits } from '../learn/cell-line.ts';
 import { rateLimits } from '../learn/rate.ts';
 
 /** The job file as typed, made of the table of its fields: a shape has its own sizes, a control its own limits. */
 
-const { shape: _shape, width, height, diameter, length, ...sheet } = entriesOf('piece');
+const { shape: _shape, width, height, diameter, length, ...sheet } = sections.piece;
 const piece = v.variant('shape', [
   v.strictObject({ ...sheet, shape: v.literal('rectangle'), width, height }),
   v.strictObject({ ...sheet, shape: v.literal('disc'), diameter }),
   v.strictObject({ ...sheet, shape: v.literal('band'), length, width }),
 ]);
 
-const { control: _control, volts, maxAmps, amps, maxVolts, ...source } = entriesOf('supply');
+const { control: _control, volts, maxAmps, amps, maxVolts, ...source } = sections.supply;
 const supply = v.variant('control', [
   v.strictObject({ ...source, control: v.literal('volts'), volts, maxAmps }),
   v.strictObject({ ...source, control: v.literal('amps'), amps, maxVolts }),
@@ -51,15 +51,15 @@ export const jobSchema = v.strictObject({
   etchwright: v.literal(1),
   title: jobFields.title.schema,
   piece,
-  cathode: v.strictObject(entriesOf('cathode')),
-  tub: v.strictObject(entriesOf('tub')),
-  bath: v.strictObject(entriesOf('bath')),
+  cathode: v.strictObject(sections.cathode),
+  tub: v.strictObject(sections.tub),
+  bath: v.strictObject(sections.bath),
   hanger: jobFields.hanger.schema,
-  resist: v.strictObject(entriesOf('resist')),
+  resist: v.strictObject(sections.resist),
   supply,
-  place: v.optional(v.strictObject(entriesOf('place')), { use: 'home' }),
+  place: v.optional(v.strictObject(sections.place), { use: 'home' }),
   paper: jobFields.paper.schema,
-  units: v.optional(v.strictObject(entriesOf('units')), {}),
+  units: v.optional(v.strictObject(sections.units), {}),
   bench: v.optional(bench),
   /** paths of fields whose value nobody typed */
   leftAtDefault: v.optional(v.array(fieldPath), []),
