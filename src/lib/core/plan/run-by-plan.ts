@@ -31,15 +31,18 @@ export function targetOf(plan: Plan | null): Target | null {
 function expectedOf(plan: Plan): Expected | null {
   const target = targetOf(plan);
   const { job, settings } = plan;
+  if (!target || !settings) return null;
+  const { metal } = job.piece;
   const salt = findBoughtSalt(job.bath.salt);
-  if (!target || !settings || salt === null || !isBitable(job.piece.metal)) return null;
+  const isKnown = salt !== null && isBitable(metal);
   return {
     amps: target.amps,
-    offset: cellOffset(job.piece.metal, salt, job.cathode.metal).median.value,
+    // a plan of another version may name what is no longer known: its alarms must not fall silent
+    offset: isKnown ? cellOffset(metal, salt, job.cathode.metal).median.value : 0,
     holds: settings.control,
     celsius: converted(job.bath.temperature, 'K', 'degC'),
-    slope: converted(salt.facts.conductivitySlope.value, '%', '1'),
-    isSilver: metals[job.piece.metal].family === 'silver',
+    slope: converted(salt?.facts.conductivitySlope.value ?? 0, '%', '1'),
+    isSilver: isKnown && metals[metal].family === 'silver',
     limits: {
       warn: limits.warnTemperature.value,
       stop: limits.stopTemperature.value,

@@ -83,6 +83,12 @@ describe('a run goes by its plan', () => {
   });
 });
 
+test('a plan that names a salt no longer known still alarms', () => {
+  const plan = planOf(pendant());
+  const old = { ...plan, job: { ...plan.job, bath: { ...plan.job.bath, salt: 'gone' } } };
+  expect(watchRun(old, run, [read(1, 0.4), read(6, 0.1)]).alarms).toEqual(['amps-gone']);
+});
+
 describe('depth by weight', () => {
   const plan = planOf(pendant());
   const mass = figureOf(plan, 'mass_removed').value;
