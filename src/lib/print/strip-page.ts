@@ -22,7 +22,8 @@ function ownLines(plan: Plan): ReadonlySet<FirstAidLine> {
   if (familyOf(plan) === 'silver') lines.push('skin-silver', 'gas-ammonia', 'cut-silver');
   if (salt.endsWith('NO3')) lines.push('skin-nitrate', 'mouth-nitrate', 'gas-brown', 'fire-nitrate');
   if (salt === 'NaCl') lines.push('gas-chlorine');
-  if (resistFacts[plan.job.resist].remover !== null) lines.push('skin-solvent', 'gas-solvent', 'fire-solvent');
+  if (resistFacts[plan.job.resist].remover !== null)
+    lines.push('skin-solvent', 'gas-solvent', 'fire-solvent');
   return new Set(lines);
 }
 
