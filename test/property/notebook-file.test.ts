@@ -7,6 +7,7 @@ import type { StoredPhoto } from '../../src/lib/notebook/photo-store.ts';
 import { photosIn } from '../../src/lib/notebook/read-file.ts';
 import { sha256Of } from '../../src/lib/notebook/sha256.ts';
 import type { Everything } from '../../src/lib/notebook/store.ts';
+import { isPowered } from '../../src/lib/session/powered.ts';
 import { asBytes, linesFor, nothing, ownOf, picture, wholeFile } from '../unit/notebook/in-memory.ts';
 import { aBath, aJob, somePreferences } from '../unit/notebook/records-for-test.ts';
 import { chunk, thoroughness } from './runs.ts';
@@ -77,7 +78,12 @@ test('saved, wiped and taken in again a notebook is what it was, pictures includ
       const lines = asBytes(await linesFor({ ...own, photos: pictures }));
       const run = await dryRun(lines, ownOf());
       if (isBadFile(run)) throw new Error(run.found);
-      const written = toWrite(run, { jobs: 'both', baths: 'both', preferences: 'theirs' }, () => 'new');
+      const written = toWrite(
+        run,
+        { jobs: 'both', baths: 'both', preferences: 'theirs' },
+        () => 'new',
+        isPowered,
+      );
       expect(plain(written.jobs.map(unboxed))).toEqual(plain(own.jobs));
       expect(plain(written.baths)).toEqual(plain(own.baths));
       expect(plain(written.preferences)).toEqual(plain(own.preferences));
@@ -93,7 +99,9 @@ test('saved, wiped and taken in again a notebook is what it was, pictures includ
         ),
       );
       if (isBadFile(again)) throw new Error(again.found);
-      expect(toWrite(again, { jobs: 'both', baths: 'both', preferences: 'theirs' }, () => 'new')).toEqual({
+      expect(
+        toWrite(again, { jobs: 'both', baths: 'both', preferences: 'theirs' }, () => 'new', isPowered),
+      ).toEqual({
         ...nothing,
         takenIn: [],
       });

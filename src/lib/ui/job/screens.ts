@@ -1,5 +1,5 @@
 import type { HoldId } from '$lib/procedure/checks.ts';
-import type { StatePath } from '$lib/procedure/machine.ts';
+import type { StatePath } from '$lib/procedure/state-paths.ts';
 import { bathQuestions } from './bath/questions.ts';
 import { electrodeQuestions } from './electrodes/questions.ts';
 import { mixingQuestions, recipeQuestions } from './electrolyte/questions.ts';
