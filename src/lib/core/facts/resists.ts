@@ -1,5 +1,4 @@
 import type { Backing } from './first-aid.ts';
-import type { ResistKind } from './supplies.ts';
 
 /** How a resist behaves on the bench. */
 export interface ResistFacts extends Backing {
@@ -16,8 +15,8 @@ export interface ResistFacts extends Backing {
 const trade = (locator: string) =>
   ({ evidence: 'commonPractice', source: 'tradePractice', locator }) as const;
 
-/** Every resist that a job may name. */
-export const resistFacts: Readonly<Record<ResistKind, ResistFacts>> = {
+/** What masks the metal: every resist that a job may name. */
+export const resistFacts = {
   'nail-varnish': {
     holds: 'fair',
     applied: 'cold',
@@ -67,6 +66,21 @@ export const resistFacts: Readonly<Record<ResistKind, ResistFacts>> = {
     remover: 'white-spirit',
     ...trade('brushed thin, dried for hours'),
   },
+} as const satisfies Readonly<Record<string, ResistFacts>>;
+
+export type ResistKind = keyof typeof resistFacts;
+export const resistKinds = Object.keys(resistFacts) as readonly ResistKind[];
+
+/** Other names for them. */
+export const resistNames: Readonly<Record<string, ResistKind>> = {
+  'nail-polish': 'nail-varnish',
+  varnish: 'nail-varnish',
+  marker: 'permanent-marker',
+  sticker: 'vinyl',
+  tape: 'vinyl',
+  'toner-transfer': 'toner',
+  photoresist: 'dry-film',
+  bitumen: 'asphaltum',
 };
 
 export const isResist = (id: string): id is ResistKind => Object.hasOwn(resistFacts, id);

@@ -3,7 +3,7 @@ import { carryAway, neededAtMetal } from '../../../../src/lib/core/cell/carry-aw
 import { metals, refusedMetals } from '../../../../src/lib/core/facts/metals.ts';
 import { passiveIn } from '../../../../src/lib/core/facts/pairing-facts.ts';
 import { bathSalts, refusedSalts } from '../../../../src/lib/core/facts/salts.ts';
-import { resistKinds } from '../../../../src/lib/core/facts/supplies.ts';
+import { resistKinds } from '../../../../src/lib/core/facts/resists.ts';
 import { refusalRules, warningRules } from '../../../../src/lib/core/rules/index.ts';
 import {
   judgePairing,
