@@ -42,8 +42,8 @@ test('measures a drawing, foresees the bite, and plans for it', async ({ page })
   await expectAccessible(page);
   await page.getByRole('radio', { name: 'bare metal' }).check();
   await expect(page.getByText(/Bare metal 1\.2\d* ± .* cm², 10 % of the face/)).toBeVisible();
-  await page.getByRole('button', { name: 'Take this area' }).click();
-  await expect(page.getByText('Taken.')).toBeVisible();
+  await page.getByRole('button', { name: 'Use this area' }).click();
+  await expect(page.getByText('Used.')).toBeVisible();
   await expect(page.getByRole('textbox', { name: 'Bare area, one piece' })).toHaveValue('1.2');
 });
 
@@ -134,7 +134,7 @@ test('measures by a bank card beside the piece, and within a traced outline', as
   await page.getByRole('radio', { name: /traced by hand/ }).check();
   // an ellipse of 30 × 40 mm by eight points: 2√2·15·20 mm² less the bar
   await expect(page.getByText(/Bare metal 7\.[2-4]\d* ±/)).toBeVisible();
-  await page.getByRole('button', { name: 'One point more' }).click();
+  await page.getByRole('button', { name: 'Add a point' }).click();
   await expect(page.getByRole('button', { name: 'Point 9 of the outline' })).toBeVisible();
   await expectAccessible(page);
 });
@@ -178,7 +178,7 @@ test('a photo of 24 million pixels does not freeze the page, and can be left', a
   expect(ms).toBeLessThan(600);
   const before = await page.getByText(/^Bare metal/).innerText();
   await page.getByRole('radio', { name: 'bare metal' }).check();
-  await page.getByRole('button', { name: 'Leave it' }).click();
+  await page.getByRole('button', { name: 'Cancel' }).click();
   await expect(page.getByRole('progressbar')).toHaveCount(0);
   await expect(page.getByText(/^Bare metal/)).toHaveText(before);
   await expect(page.getByRole('radio', { name: 'resist', exact: true })).toBeChecked();
@@ -191,7 +191,7 @@ test('squares up a photo by four corners, moved by keys', async ({ page }) => {
     '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 50 60" width="1000" height="1200"><rect width="50" height="60" fill="#777"/><rect x="10" y="10" width="30" height="40" fill="#fff"/><rect x="15" y="20" width="15" height="8"/></svg>',
   );
   await choose(page, 'lying.svg', 'image/svg+xml', lying);
-  await page.getByRole('radio', { name: /what lies about it/ }).check();
+  await page.getByRole('radio', { name: /what lies around it/ }).check();
   const drag = (name: string, x: number, y: number) => dragTo(page, `${name} corner`, x, y);
   await drag('Upper left', 0.2, 1 / 6);
   await drag('Upper right', 0.8, 1 / 6);

@@ -84,7 +84,7 @@ test('without storage it says so and starts nothing', async ({ page }) => {
     });
   });
   await page.goto('/');
-  await expect(page.getByRole('alert')).toContainText('gives no storage');
+  await expect(page.getByRole('alert')).toContainText('allows no storage');
   await expect(page.getByRole('button', { name: 'Start a job' })).toBeDisabled();
 });
 

@@ -96,6 +96,6 @@ test('a bad file says what was found and what was expected', async ({ page }) =>
   await expectAccessible(page);
   await take(page, '{"etchwright":1}');
   await expect(page.getByRole('alert')).toHaveText(
-    'Not taken. Found: a job file or a printed plan. Expected: a notebook file of Etchwright, version 1 to 2.',
+    'Not loaded. Found: a job file or a printed plan. Expected: a notebook file of Etchwright, version 1 to 2.',
   );
 });

@@ -104,9 +104,11 @@ for (const [title, file] of demos) {
       offered.set(
         heading,
         await boxes.evaluateAll((all) =>
-          all.map(
-            (box) => box.closest('label')?.querySelector('span')?.firstChild?.textContent?.trim() ?? '',
-          ),
+          all.map((box) => {
+            const label = box.closest('label')?.cloneNode(true) as HTMLElement | undefined;
+            label?.querySelector('small')?.remove();
+            return label?.textContent.trim() ?? '';
+          }),
         ),
       );
     });
@@ -197,11 +199,11 @@ test('what is no settings is said plainly, in the address and in the field, and 
   await page.goto(`/#start=${handed.slice(0, -3)}`);
   await expect(page.getByRole('alert')).toContainText('damaged on the way');
   await page.goto('/#start=%3Cscript%3E');
-  await expect(page.getByRole('alert')).toContainText('no settings of Etchwright');
+  await expect(page.getByRole('alert')).toContainText('not Etchwright settings');
   await page.goto(`/#start=2${handed.slice(1)}`);
   await expect(page.getByRole('alert')).toContainText('later version');
   await page.goto('/#start=');
-  await expect(page.getByRole('alert')).toContainText('no settings of Etchwright');
+  await expect(page.getByRole('alert')).toContainText('not Etchwright settings');
 
   await page.goto('/');
   await page.getByText('From a sheet: type its code').click();
@@ -209,7 +211,7 @@ test('what is no settings is said plainly, in the address and in the field, and 
   for (const [typed, said] of [
     ['AAAA-AAAB', 'a letter is wrong or missing'],
     [shortCode(handed), 'not in this notebook'],
-    ['good morning', 'no settings of Etchwright'],
+    ['good morning', 'not Etchwright settings'],
   ] as const) {
     await field.fill(typed);
     await page.getByRole('button', { name: 'Look it up' }).click();

@@ -111,7 +111,7 @@ test('what a file says was checked is asked again: the same job, once this brows
     mimeType: 'text/plain',
     buffer: Buffer.from(`${lines.join('\n')}\n`),
   });
-  await expect(page.getByText('nobody has checked here')).toBeVisible();
+  await expect(page.getByText('Checks do not come with the file')).toBeVisible();
   await page.getByRole('button', { name: 'Write to the notebook' }).click();
   await expect(page.getByText('Written. Everything is in the notebook.')).toBeVisible();
   const locked = page.getByText('What was seen before mixing no longer holds');

@@ -49,7 +49,7 @@ test('a bath is topped up, moved, handed over, and stands in the year’s note',
   const line = page
     .getByRole('region', { name: /Waste note of a year/ })
     .getByRole('row', { name: /SILVER 1/ });
-  await expect(line).toContainText(/Ag 0.06 g/);
+  await expect(line).toContainText(/Ag 0\.06\sg/);
   await expect(line).toContainText('Town collection');
 
   await page.reload();

@@ -15,7 +15,7 @@ export interface Answer {
   readonly seq: number;
 }
 
-export type Answers = Readonly<Record<CheckId, Answer>>;
+export type Answers = Readonly<Partial<Record<CheckId, Answer>>>;
 
 /** What the freshness of an answer is judged by. */
 export interface Standing {

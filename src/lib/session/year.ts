@@ -59,9 +59,9 @@ const sumsOf = (dots: readonly YearDot[]): YearSums => {
 };
 
 /** Every year with a bite in it, the latest first; by the maker's own calendar. */
-export function yearsIn(told: readonly JobSummary[]): readonly Year[] {
+export function yearsIn(summaries: readonly JobSummary[]): readonly Year[] {
   const years = new Map<number, YearDot[]>();
-  for (const { id, title, pair, came } of told) {
+  for (const { id, title, pair, came } of summaries) {
     if (!pair || !came) continue;
     const { at, pieces, minutes, chargeAh, wantedUm, gotUm } = came;
     const share = gotUm === null || wantedUm <= 0 ? null : gotUm / wantedUm;

@@ -2,7 +2,8 @@ import type { ElementSymbol } from '../facts/elements.ts';
 import type { areaKinds, Faces, Shape, Use, Water } from '../job/choices.ts';
 import type { Shares } from '../mask/shares.ts';
 import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
-import type { ResistKind, SupplyKind } from '../facts/supplies.ts';
+import type { ResistKind } from '../facts/resists.ts';
+import type { SupplyKind } from '../facts/supplies.ts';
 import type {
   Area,
   Charge,

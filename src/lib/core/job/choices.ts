@@ -1,7 +1,8 @@
 import type { ElementSymbol } from '../facts/elements.ts';
 import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
 import type { BathSalt, RefusedSalt } from '../facts/salts.ts';
-import type { ResistKind, SupplyKind } from '../facts/supplies.ts';
+import type { ResistKind } from '../facts/resists.ts';
+import type { SupplyKind } from '../facts/supplies.ts';
 
 /**
  * The words that a job's answers are chosen from. A word's place in its list is its number in printed codes, which

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { resistNames } from '../facts/supplies.ts';
+import { resistNames } from '../facts/resists.ts';
 import {
   areaKinds,
   attachments,

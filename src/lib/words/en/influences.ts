@@ -14,6 +14,7 @@ export const influenceTexts = {
   depth: 'Depth',
   share: 'Share',
   tryIt: 'Try',
+  tryOne: (what: string): string => `Try: ${what}`,
   give: 'Another value: all else stays, and you stop as planned.',
   cannot: 'That cannot be planned: it does not fit, or lies outside what is known.',
 } as const;
@@ -42,6 +43,9 @@ export const inputWords: Readonly<Record<Influence['id'], string>> = {
 
 export const influenceText = ({ low, high }: Influence): string =>
   `${plain(low, 3)} to ${withUnit(plain(high, 3), 'um')}`;
+
+/** @param share of one */
+export const shareText = (share: number): string => withUnit(plain(100 * share, 2), '%');
 
 /** What another value makes of the bite, stopped as planned. @param wanted um */
 export function trialText({ depth, minutes, amps }: Trial, wanted: number): string {

@@ -4,5 +4,7 @@ export const kitTexts = {
   more: (label: string): string => `more: ${label}`,
   unit: (label: string): string => `unit: ${label}`,
   back: 'Back',
+  goOn: 'Continue',
+  noNumber: 'Type a number.',
   problem: 'There is a problem',
 };

@@ -1,3 +1,38 @@
+import { plain } from '../../core/units/format.ts';
+import { clockTime } from './times.ts';
+import { withUnit } from './units.ts';
+
+/** Where the maker notes what the meters show. */
+export const meterTexts = {
+  title: 'What the meter shows',
+  names: { amps: 'Amps', volts: 'Volts', celsius: 'Bath' },
+  due: 'A reading is due.',
+  none: 'Every five minutes. Leave blank what you cannot read.',
+  latest: (at: number, values: string): string => `At ${clockTime(at)}: ${values}.`,
+  note: 'Note it',
+  blank: 'Type what the meter shows, then note it.',
+  noted: 'Noted.',
+  moved: (before: string, after: string): string => `Noted. The stop moves from ${before} to ${after}.`,
+} as const;
+
+interface Meters {
+  readonly amps: number | null;
+  readonly volts: number | null;
+  readonly celsius: number | null;
+}
+
+/** "0.35 A, 2.1 V": what was read, and nothing for what was not. */
+export const readingText = ({ amps, volts, celsius }: Meters): string =>
+  (
+    [
+      [amps, 'A'],
+      [volts, 'V'],
+      [celsius, 'degC'],
+    ] as const
+  )
+    .flatMap(([value, unit]) => (value === null ? [] : [withUnit(plain(value, 3), unit)]))
+    .join(', ');
+
 /** What a reading out of order means, and what to do first. */
 export const readingTexts = {
   'stop-hot': {
@@ -10,11 +45,11 @@ export const readingTexts = {
   },
   'amps-jumped': {
     stop: true,
-    text: 'Amps are up by half: resist is lifting, or the parts touch. Stop and look.',
+    text: 'Amps are up by half, or the same amps need far fewer volts: resist is lifting, or the parts touch. Stop and look.',
   },
   'amps-gone': {
     stop: true,
-    text: 'Amps have fallen below half: film, a loose clip, or the metal is used up. Stop and look. Salt water gives chlorine then: at a pool smell leave and air the room.',
+    text: 'Amps have fallen below half, or the same amps need twice the volts: film, a loose clip, or the metal is used up. Stop and look. Salt water gives chlorine then: at a pool smell leave and air the room.',
   },
   warm: {
     stop: false,

@@ -1,5 +1,6 @@
 /** The screen that asks for the supply. */
 export const supplyTexts = {
+  title: 'What gives the current?',
   kinds: [
     { value: 'bench', label: 'Bench supply', hint: 'with knobs for volts and amps' },
     { value: 'adapter', label: 'Plug-in adapter', hint: 'fixed volts, DC on its label' },
