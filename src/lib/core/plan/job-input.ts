@@ -226,7 +226,8 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
       bath: {
         ...typed.bath,
         salt,
-        record: typed.bath.record ?? null,
+        // a blank name is that of no bath
+        record: typed.bath.record?.trim() === '' ? null : (typed.bath.record ?? null),
         dissolved: Object.fromEntries(
           Object.entries(typed.bath.dissolved).filter(([, amountOf]) => amountOf !== undefined),
         ),
