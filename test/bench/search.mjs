@@ -16,7 +16,7 @@ export async function search() {
     salt: 'NaNO3',
     depth: '0.1 mm',
     note: 'edges clean',
-    step: 'sheet',
+    step: /** @type {const} */ ('sheet'),
     touchedAt: Date.UTC(2026, 2, 3, 12),
     powered: false,
   }));

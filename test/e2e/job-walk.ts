@@ -214,7 +214,7 @@ export async function actsOf(screens: readonly Screen[]): Promise<number> {
 }
 
 export const atHeading = async (page: Page, heading: string): Promise<void> => {
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText(heading, { timeout: 15_000 });
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText(heading);
 };
 
 /** Walks screens in order; `at` looks at each before anything is done on it. */

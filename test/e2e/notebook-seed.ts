@@ -1,7 +1,14 @@
 import { test } from '@playwright/test';
 import type { BrowserContext, Page } from '@playwright/test';
+import type { JobRecord } from '../../src/lib/notebook/records.ts';
 
-type State = Awaited<ReturnType<BrowserContext['storageState']>>;
+type Listed = Awaited<ReturnType<BrowserContext['storageState']>>;
+/** With its databases, which the types leave out. */
+type State = Listed & {
+  readonly origins: readonly {
+    readonly indexedDB: readonly { readonly stores: readonly { readonly name: string }[] }[];
+  }[];
+};
 type Store = 'jobs' | 'baths';
 
 /** A job as the notebook stores it, in a few words. */
@@ -37,7 +44,7 @@ async function freshNotebook(page: Page): Promise<State> {
   );
   const state = await context.storageState({ indexedDB: true });
   await context.close();
-  return state;
+  return state as State;
 }
 /** Made by the first test of a worker that needs one: the shape of the store is the app's own business. */
 let empty: Promise<State> | null = null;
@@ -49,7 +56,7 @@ async function handOver(page: Page, store: Store, records: readonly object[]): P
     cookies,
     origins: origins.map((origin) => ({
       ...origin,
-      indexedDB: (origin.indexedDB ?? []).map((db) => ({
+      indexedDB: origin.indexedDB.map((db) => ({
         ...db,
         stores: db.stores.map((one) =>
           one.name === store ? { ...one, records: records.map((value) => ({ value })) } : one,
@@ -91,7 +98,7 @@ export const seed = (page: Page, jobs: readonly object[]): Promise<void> => fill
 export const seedBaths = (page: Page, baths: readonly object[]): Promise<void> => fill(page, 'baths', baths);
 
 /** Opens a job of this notebook at a question of the state it stands at. */
-export async function openJob(page: Page, job: { readonly id: string }, question = ''): Promise<void> {
+export async function openJob(page: Page, job: JobRecord, question = ''): Promise<void> {
   await seed(page, [job]);
   await page.goto(`/job/?id=${job.id}${question === '' ? '' : `&at=${question}`}`);
 }

@@ -72,8 +72,9 @@ async function format() {
 
 async function lint() {
   // what a rule finds in a file may hang on the types of another: the cache is good for exactly these sources
-  const cache = join(caches, 'eslint', sourcesDigest(root));
-  if (!existsSync(join(root, cache))) rmSync(join(root, caches, 'eslint'), { recursive: true, force: true });
+  const cache = join(caches, 'eslint/gate', sourcesDigest(root));
+  if (!existsSync(join(root, cache)))
+    rmSync(join(root, caches, 'eslint/gate'), { recursive: true, force: true });
   const args = ['-c', 'test/lint/eslint.config.js', '--max-warnings', '0', '.'];
   const cached = ['--cache', '--cache-strategy', 'content', '--cache-location', cache];
   return one(await run('eslint/bin/eslint.js', [...args, ...cached], { beside: true }));
