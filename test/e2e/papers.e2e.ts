@@ -4,7 +4,7 @@ import type { Page } from '@playwright/test';
 import { solveCell } from '../../src/lib/core/cell/solved-field.ts';
 import { planJob } from '../../src/lib/core/plan/plan-job.ts';
 import type { Plan } from '../../src/lib/core/plan/plan.ts';
-import { range } from '../../src/lib/core/units/format.ts';
+import { range } from '../../src/lib/words/en/locale.ts';
 import { readSettings, settingsText } from '../../src/lib/link/settings-text.ts';
 import { shortCode } from '../../src/lib/link/short-code.ts';
 import { figureNames } from '../../src/lib/words/en/figures.ts';

@@ -1,6 +1,6 @@
 import type { Content } from 'pdfmake/interfaces';
 import type { Plan } from '../core/plan/plan.ts';
-import { plain, range } from '../core/units/format.ts';
+import { plain, range } from '$words/locale.ts';
 import { fromSi } from '../core/units/convert.ts';
 import { withUnit } from '$words/units.ts';
 import { cardTexts } from '$words/papers.ts';

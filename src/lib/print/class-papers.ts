@@ -11,6 +11,7 @@ import {
   timeText,
 } from '$words/class.ts';
 import { withUnit } from '$words/units.ts';
+import { language } from '$words/locale.ts';
 import { checkBox, plateMark, ruled } from './drawing/plate-mark.ts';
 import { signalPanel } from './drawing/signal-panel.ts';
 import type { ClassOrder } from './order.ts';
@@ -98,7 +99,7 @@ export function classPapers({ plan, pack, paper }: ClassOrder): TDocumentDefinit
   const stations = Array.from({ length: pack.asked.stations }, (_, n) => stationCard(plan, pack, n + 1));
   return {
     pageSize: pageSizes[paper],
-    language: 'en',
+    language,
     displayTitle: true,
     version: '1.7',
     info: {

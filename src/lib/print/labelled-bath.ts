@@ -6,7 +6,7 @@ import type { FigureId } from '../core/plan/outcome.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { neverFamily } from '../core/rules/asks.ts';
 import { fromSi } from '../core/units/convert.ts';
-import { plain } from '../core/units/format.ts';
+import { plain } from '$words/locale.ts';
 import { dissolvedNames, labelTexts } from '$words/papers.ts';
 import { printPlan } from '$words/printed-plan.ts';
 import { figureNumber, figureText, fill } from '$words/render.ts';

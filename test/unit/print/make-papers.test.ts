@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Plan } from '../../../src/lib/core/plan/plan.ts';
-import { range } from '../../../src/lib/core/units/format.ts';
+import { range } from '../../../src/lib/words/en/locale.ts';
 import { figureNames } from '../../../src/lib/words/en/figures.ts';
 import { printPlan } from '../../../src/lib/words/en/printed-plan.ts';
 import { figureNumber } from '../../../src/lib/words/en/render.ts';

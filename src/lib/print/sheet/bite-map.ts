@@ -1,7 +1,7 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
 import { bandsOf } from '../../core/field/depth-map.ts';
 import type { Plan } from '../../core/plan/plan.ts';
-import { plain } from '../../core/units/format.ts';
+import { plain } from '$words/locale.ts';
 import { bandText, biteMapSummary, biteMapTexts } from '$words/bite-map.ts';
 import { depthBands, strengthOf, thinned } from '../drawing/depth-bands.ts';
 import { round, svg } from '../drawing/hatch.ts';

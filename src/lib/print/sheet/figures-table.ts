@@ -1,7 +1,7 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
 import type { Plan } from '../../core/plan/plan.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
-import { range } from '../../core/units/format.ts';
+import { range } from '$words/locale.ts';
 import type { Figure } from '../../core/units/figure.ts';
 import { figureNames } from '$words/figures.ts';
 import { figureGroups, sheetTexts } from '$words/papers.ts';

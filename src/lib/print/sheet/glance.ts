@@ -1,6 +1,6 @@
 import type { Column, Content } from 'pdfmake/interfaces';
 import type { Plan } from '../../core/plan/plan.ts';
-import { plain, range } from '../../core/units/format.ts';
+import { plain, range } from '$words/locale.ts';
 import type { Figure } from '../../core/units/figure.ts';
 import { sheetTexts } from '$words/papers.ts';
 import { figureNumber, fill } from '$words/render.ts';

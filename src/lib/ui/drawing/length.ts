@@ -1,6 +1,6 @@
 import type { Piece } from '$lib/core/cell/setup.ts';
 import { fromSi } from '$lib/core/units/convert.ts';
-import { plain } from '$lib/core/units/format.ts';
+import { plain } from '$words/locale.ts';
 import { si } from '$lib/core/units/quantity.ts';
 import { withUnit } from '$words/units.ts';
 

@@ -6,7 +6,7 @@ import { findSalt } from '$lib/core/facts/salts.ts';
 import type { ShelfSalt } from '$lib/core/facts/salts.ts';
 import type { Fault } from '$lib/core/plan/fault.ts';
 import { toSi } from '$lib/core/units/convert.ts';
-import { plain } from '$lib/core/units/format.ts';
+import { plain } from '$words/locale.ts';
 import { si } from '$lib/core/units/quantity.ts';
 import type { Temperature } from '$lib/core/units/quantity.ts';
 import { refusedQuantities } from '$words/known.ts';

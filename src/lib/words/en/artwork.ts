@@ -1,4 +1,4 @@
-import { plain } from '../../core/units/format.ts';
+import { count, plain } from './locale.ts';
 import { withUnit } from './units.ts';
 
 const mm = (value: number): string => withUnit(plain(value, 2), 'mm');
@@ -161,18 +161,14 @@ interface Lines {
 export function measuredLines({ measured, pinholes, specks }: Lines, clean: boolean): readonly string[] {
   const { area, error, share, line, gap, islands } = measured;
   const dust = pinholes + specks;
-  const count = (number: number, one: string, many: string): string =>
-    `${String(number)} ${number === 1 ? one : many}`;
   return [
     `Bare metal ${plain(area / 100, 3)} ± ${plain(error / 100, 1)} cm², ${plain(100 * share, 2)} % of the face.`,
     ...(line ? [`Thinnest line of resist ${mm(line.width)}.`] : []),
     ...(gap ? [`Thinnest bare gap ${mm(gap.width)}.`] : []),
-    ...(islands > 0
-      ? [`${count(islands, 'island', 'islands')} of resist: each holds by its own grip alone.`]
-      : []),
+    ...(islands > 0 ? [`${count(islands, 'island')} of resist: each holds by its own grip alone.`] : []),
     ...(dust > 0
       ? [
-          `${count(pinholes, 'pinhole', 'pinholes')} and ${count(specks, 'speck', 'specks')} below the smallest thing meant: ${clean ? 'filled and taken away' : 'kept'}.`,
+          `${count(pinholes, 'pinhole')} and ${count(specks, 'speck')} below the smallest thing meant: ${clean ? 'filled and taken away' : 'kept'}.`,
         ]
       : []),
   ];

@@ -1,6 +1,6 @@
 import type { MetalFamily } from '../../core/facts/metals.ts';
 import type { LearntCell } from '../../core/learn/cell-line.ts';
-import { plain } from '../../core/units/format.ts';
+import { count, plain } from './locale.ts';
 import { withUnit } from './units.ts';
 
 export const benchTexts = {
@@ -22,12 +22,10 @@ interface TaughtRate {
   readonly high: number;
 }
 
-const jobsText = (jobs: number): string => `${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}`;
-
 /** "Your bench, 4 jobs: ..." */
 export function benchText({ jobs, lent, median, low, high }: TaughtRate, isWithStrip = false): string {
   const percent = (share: number): string => plain(100 * share, 2);
-  const whose = jobs === 0 ? `${jobsText(lent)} with other metals or salts` : jobsText(jobs);
+  const whose = jobs === 0 ? `${count(lent, 'job')} with other metals or salts` : count(jobs, 'job');
   return `Your bench, ${whose}${isWithStrip ? ', one of them a test strip' : ''}: it takes ${withUnit(percent(median), '%')} of what the amp-hours could (${percent(low)} to ${percent(high)}).`;
 }
 
@@ -38,7 +36,7 @@ export function cellText({ over, pivot, slope, points }: LearntCell): string {
     Math.abs(more) < 0.05
       ? 'starts where the tables say'
       : `starts ${withUnit(plain(Math.abs(more), 2), 'V')} ${more > 0 ? 'later' : 'sooner'} than the tables say`;
-  return `Volts and amps, noted at ${String(points)} ${points === 1 ? 'setting' : 'settings'}: the current ${offset}, and the cell resists ${plain(slope, 2)} times what it should.`;
+  return `Volts and amps, noted at ${count(points, 'setting')}: the current ${offset}, and the cell resists ${plain(slope, 2)} times what it should.`;
 }
 
 export const lookBackTexts = {
@@ -60,7 +58,7 @@ export const lookBackTexts = {
 
 /** One lesson in a sentence. */
 export const lessonText = (metal: string, salt: string, jobs: number, low: number, high: number): string =>
-  `${metal} with ${salt}, ${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}: the next one is expected at ${plain(100 * low, 2)} to ${withUnit(plain(100 * high, 2), '%')}.`;
+  `${metal} with ${salt}, ${count(jobs, 'job')}: the next one is expected at ${plain(100 * low, 2)} to ${withUnit(plain(100 * high, 2), '%')}.`;
 
 export const rateText = (rate: number): string => withUnit(plain(100 * rate, 2), '%');
 

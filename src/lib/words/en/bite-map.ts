@@ -1,6 +1,6 @@
 import type { CellAbove } from '../../core/cell/bite-map.ts';
 import type { Band, DepthMap, Profile } from '../../core/field/depth-map.ts';
-import { plain } from '../../core/units/format.ts';
+import { plain } from './locale.ts';
 import { withUnit } from './units.ts';
 
 export const biteMapTexts = {

@@ -1,4 +1,4 @@
-import { plain, significant } from '../../core/units/format.ts';
+import { count, plain, significant } from './locale.ts';
 import type { ClassPack, ClassPart, ClassStop } from '../../core/plan/class-pack.ts';
 import type { Plan } from '../../core/plan/plan.ts';
 import { terms } from './terms.ts';
@@ -58,8 +58,6 @@ export const stopTexts: Readonly<Record<ClassStop, string>> = {
   chlorine:
     'Not in this room: if one station’s current turns to chlorine, everybody is in danger. Take a nitrate bath, a larger room, or fewer stations.',
 };
-
-const count = (n: number, one: string, more = `${one}s`): string => `${String(n)} ${n === 1 ? one : more}`;
 
 /** What has to be there, a line each. */
 export function bringLines(pack: ClassPack): readonly string[] {

@@ -1,4 +1,4 @@
-import { plain } from '../../core/units/format.ts';
+import { plain } from './locale.ts';
 import { withUnit } from './units.ts';
 
 export const compareTexts = {

@@ -1,5 +1,5 @@
 import type { JobInput } from '../../core/plan/job-input.ts';
-import { plain } from '../../core/units/format.ts';
+import { plain } from './locale.ts';
 import { fromSi } from '../../core/units/convert.ts';
 import type { UnitSymbol } from '../../core/units/convert.ts';
 import type { Dimension, Quantity } from '../../core/units/quantity.ts';

@@ -1,6 +1,6 @@
 import type { Influence } from '../../core/plan/influence.ts';
 import type { Trial } from '../../core/plan/what-if.ts';
-import { plain } from '../../core/units/format.ts';
+import { plain } from './locale.ts';
 import { withUnit } from './units.ts';
 
 export const influenceTexts = {

@@ -1,4 +1,4 @@
-import { plain, significant } from '../../core/units/format.ts';
+import { plain, significant } from './locale.ts';
 
 /** "You got 60 μm where 100 was planned. Next time 28 min, or 0.4 A for the same 17 min." */
 export function nextTimeText(next: {

@@ -1,3 +1,5 @@
+import { count } from './locale.ts';
+
 /** What the notebook page says. */
 export const notebookTexts = {
   title: 'Notebook file',
@@ -21,14 +23,12 @@ export const notebookTexts = {
 export const kindNames = { jobs: 'jobs', baths: 'baths', preferences: 'preferences' } as const;
 export type Kind = keyof typeof kindNames;
 
-const many = (n: number, what: string): string => `${n} ${what}${n === 1 ? '' : 's'}`;
-
 /** "3 new, 1 the same, 1 conflict" */
 export function countText(fresh: number, same: number, conflicts: number): string {
   return [
     `${fresh} new`,
     ...(same > 0 ? [`${same} the same`] : []),
-    ...(conflicts > 0 ? [many(conflicts, 'conflict')] : []),
+    ...(conflicts > 0 ? [count(conflicts, 'conflict')] : []),
   ].join(', ');
 }
 
@@ -39,11 +39,11 @@ export const choiceWords = {
 } as const;
 
 export const savedText = (jobs: number, baths: number, name: string): string =>
-  `Saved ${many(jobs, 'job')} and ${many(baths, 'bath')} as ${name}. Look for it among your downloads.`;
+  `Saved ${count(jobs, 'job')} and ${count(baths, 'bath')} as ${name}. Look for it among your downloads.`;
 
 /** Said when the records are in, and some pictures are not. */
 export const photosMissing = (left: number, why: string): string =>
-  `Everything is in, but for ${many(left, 'picture')}${why === '' ? '' : ` (${why})`}. Take the same file in again for them; nothing else will be written twice.`;
+  `Everything is in, but for ${count(left, 'picture')}${why === '' ? '' : ` (${why})`}. Take the same file in again for them; nothing else will be written twice.`;
 
 export const badFileText = (found: string, expected: string): string =>
   `Not taken. Found: ${found}. Expected: ${expected}.`;

@@ -1,5 +1,5 @@
 import type { Param, Params } from '../../core/rules/rule.ts';
-import { plain, range, significant } from '../../core/units/format.ts';
+import { plain, range, significant } from './locale.ts';
 import type { Figure } from '../../core/units/figure.ts';
 import { terms } from './terms.ts';
 import { withUnit } from './units.ts';

@@ -1,4 +1,4 @@
-import { plain } from '../../core/units/format.ts';
+import { plain } from './locale.ts';
 import { terms } from './terms.ts';
 
 /** The shelf: baths that are kept between jobs. */

@@ -5,6 +5,7 @@ import type { Source, SourceId } from '../../core/facts/sources.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
 import { refusalRules, warningRules } from '../../core/rules/index.ts';
 import { figureNames } from './figures.ts';
+import { language } from './locale.ts';
 import { terms } from './terms.ts';
 
 /** What each table is called. */
@@ -127,5 +128,5 @@ export function sourceList(figures: Readonly<Record<string, readonly FigureId[]>
       rules: rules.filter((rule) => rule.sources.includes(id)).map((rule) => rule.id.replaceAll('-', ' ')),
       figures: (figures[id] ?? []).map((figure) => figureNames[figure]),
     }))
-    .sort((a, b) => a.title.localeCompare(b.title, 'en'));
+    .sort((a, b) => a.title.localeCompare(b.title, language));
 }

@@ -1,4 +1,4 @@
-import { plain } from '$lib/core/units/format.ts';
+import { plain } from '$words/locale.ts';
 
 const UM = 1e3;
 /** mm: finer than any gauge at a bench */
