@@ -1,4 +1,5 @@
 import type { Content, ContentSection, TableCell, TDocumentDefinitions } from 'pdfmake/interfaces';
+import { readingUnitsOf } from '../core/job/reading-units.ts';
 import type { ClassPack } from '../core/plan/class-pack.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import {
@@ -79,7 +80,12 @@ function leaderSheet(plan: Plan, pack: ClassPack): ContentSection {
       },
       heading(classTexts.evening),
       evening(pack),
-      { text: typeset(timeText(pack)), bold: true, fontSize: 11, margin: [0, 6, 0, 0] },
+      {
+        text: typeset(timeText(pack, readingUnitsOf(plan.job))),
+        bold: true,
+        fontSize: 11,
+        margin: [0, 6, 0, 0],
+      },
       { text: classTexts.own, fontSize: 8.5, color: ink.soft, margin: [0, 2, 0, 0] },
       heading(classTexts.after),
       plateMark(

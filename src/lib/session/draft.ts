@@ -1,3 +1,6 @@
+import { lengthUnits, temperatureUnits } from '../core/job/reading-units.ts';
+import type { ReadingUnits } from '../core/job/reading-units.ts';
+
 /**
  * What the maker has typed, field by field, as typed: nothing is lost when it does not parse. The draft
  * is always a whole job, since every field starts at a sensible value; a step is done when its fields
@@ -71,6 +74,13 @@ export const blankDraft = {
 
 export type FieldId = keyof typeof blankDraft;
 export type Draft = Readonly<Record<FieldId, string>>;
+
+/** How the maker reads lengths and temperatures; what this version does not know is read as the blank draft has it. */
+export const readingUnitsIn = (draft: Draft): ReadingUnits => ({
+  length: lengthUnits.find((unit) => unit === draft['unit.length']) ?? blankDraft['unit.length'],
+  temperature:
+    temperatureUnits.find((unit) => unit === draft['unit.temperature']) ?? blankDraft['unit.temperature'],
+});
 
 /** A draft from storage: unknown fields dropped, missing ones blank. */
 export const draftFrom = (stored: Readonly<Record<string, string>>): Draft =>

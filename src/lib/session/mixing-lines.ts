@@ -1,3 +1,4 @@
+import { readingUnitsOf } from '../core/job/reading-units.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { instructionTexts } from '$words/instructions.ts';
 import { fill } from '$words/render.ts';
@@ -28,7 +29,7 @@ export function mixingLines(plan: Plan, scale: string): readonly MixingLine[] {
   const lines = plan.instructions.filter(({ step }) => step === 'electrolyte');
   const text = (id: string, params: Parameters<typeof fill>[1]): MixingLine => ({
     id,
-    text: fill(instructionTexts[id] ?? '', params),
+    text: fill(instructionTexts[id] ?? '', params, readingUnitsOf(plan.job)),
   });
   return lines.flatMap(({ id, params }): MixingLine[] => {
     if (weighing && id === 'weigh-salt')

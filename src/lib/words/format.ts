@@ -23,7 +23,7 @@ const coarsened = (rounded: number, digits: number, finest: number): number =>
 
 export function numbersIn(locale: string): Numbers {
   const writers = new Map<number, Intl.NumberFormat>();
-  const plurals = new Intl.PluralRules(locale);
+  let plurals: Intl.PluralRules | null = null;
   /** @param least significant digits, zeros among them */
   const written = (value: number, least: number): string => {
     let writer = writers.get(least);
@@ -53,7 +53,8 @@ export function numbersIn(locale: string): Numbers {
       const digits = high > 0 && (high - low) / high < 0.1 ? 3 : 2;
       return [significant(low, digits, finest), significant(high, digits, finest)];
     },
-    count: (n, one, other = `${one}s`) => `${written(n, 1)} ${plurals.select(n) === 'one' ? one : other}`,
+    count: (n, one, other = `${one}s`) =>
+      `${written(n, 1)} ${(plurals ??= new Intl.PluralRules(locale)).select(n) === 'one' ? one : other}`,
   };
 }
 
@@ -71,14 +72,19 @@ export interface Times {
 }
 
 export function timesIn(locale: string): Times {
-  const clock = new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit' });
-  const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium' });
-  const fullDay = new Intl.DateTimeFormat(locale, { dateStyle: 'long' });
-  const both = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
+  /** Made when first used: most pages show no time, and making one takes longer than using it. */
+  const writer = (options: Intl.DateTimeFormatOptions): (() => Intl.DateTimeFormat) => {
+    let made: Intl.DateTimeFormat | null = null;
+    return () => (made ??= new Intl.DateTimeFormat(locale, options));
+  };
+  const clock = writer({ hour: '2-digit', minute: '2-digit' });
+  const day = writer({ dateStyle: 'medium' });
+  const fullDay = writer({ dateStyle: 'long' });
+  const both = writer({ dateStyle: 'medium', timeStyle: 'short' });
   return {
-    clock: (at) => clock.format(at),
+    clock: (at) => clock().format(at),
     clockParts: (at) => {
-      const parts = clock.formatToParts(at);
+      const parts = clock().formatToParts(at);
       const isHalf = ({ type }: Intl.DateTimeFormatPart): boolean => type === 'dayPeriod';
       return {
         digits: parts
@@ -89,8 +95,8 @@ export function timesIn(locale: string): Times {
         half: parts.find(isHalf)?.value ?? '',
       };
     },
-    day: (at) => day.format(at),
-    fullDay: (at) => fullDay.format(at),
-    dayAndClock: (at) => both.format(at),
+    day: (at) => day().format(at),
+    fullDay: (at) => fullDay().format(at),
+    dayAndClock: (at) => both().format(at),
   };
 }

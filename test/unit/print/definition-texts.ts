@@ -31,3 +31,6 @@ function linesOf(node: unknown): string[] {
 /** Every text of a document, a line each, in the order of its definition. */
 export const textsOf = (definition: TDocumentDefinitions): readonly string[] =>
   linesOf(definition.content).filter((line) => line.trim() !== '');
+
+/** A length, an area or a temperature in metric: a number, a blank or nothing, then its unit. */
+export const metric = /(?:^|[\d_\s\u00a0])(?:mm|cm|dm|μm|mm²|cm²|A\/dm²|K\/min)(?![\w/³])|°C/u;

@@ -8,7 +8,7 @@ import { documentOf } from '../../../src/lib/print/papers.ts';
 import { planInWords } from '../../../src/lib/words/en/plan-summary.ts';
 import { amount, cuff, jobOf, patched, pendant, tokens } from '../../fixtures/jobs.ts';
 import type { Raw } from '../../fixtures/jobs.ts';
-import { textsOf } from './definition-texts.ts';
+import { metric, textsOf } from './definition-texts.ts';
 
 /** Stripes on the left, all bare on the right. */
 const design = {
@@ -51,4 +51,36 @@ describe.each(Object.entries(jobs))('%s', (name, raw) => {
     const texts = everyText(planJob(jobOf(raw), solveCell));
     await expect(numbersIn(texts)).toMatchFileSnapshot(`../../fixtures/paper-texts/${name}.txt`);
   });
+});
+
+/** What stays metric for everybody, and why. */
+const stays: readonly { readonly why: string; readonly text: RegExp }[] = [
+  { why: 'the ruler tells whether a printer kept to size, and is checked with any ruler', text: /100 mm/ },
+  { why: 'the same ruler, to be filled in', text: /^Measured _+ mm$/ },
+  { why: 'a formula stands in the units of its source', text: /^[ρk] = [ρk]\(w, 20 °C\)/ },
+  { why: 'the title of a source says what it holds', text: /^CRC Handbook/ },
+  { why: 'EN 62485 gives the opening so', text: /EN 62485/ },
+  { why: 'the state that a molar volume is defined at', text: /^molar volume, 25 °C, 1 atm$/ },
+];
+
+describe.each(Object.entries(jobs))('%s, read in inches and °F', (_, raw) => {
+  const plan = planJob(jobOf({ ...raw, units: { length: 'in', temperature: 'degF' } }), solveCell);
+  const texts = everyText(plan);
+
+  test('has no length, area or temperature left in metric', () => {
+    const left = texts.filter((text) => metric.test(text) && !stays.some((one) => one.text.test(text)));
+    expect(left).toEqual([]);
+  });
+  test('has the same figures as in mm and °C', () => {
+    expect(plan.figures).toEqual(planJob(jobOf(raw), solveCell).figures);
+  });
+});
+
+test('every reason to stay metric is needed', () => {
+  const plan = planJob(jobOf({ ...pendant(), units: { length: 'in', temperature: 'degF' } }), solveCell);
+  for (const { text } of stays)
+    expect(
+      everyText(plan).some((line) => text.test(line)),
+      String(text),
+    ).toBe(true);
 });

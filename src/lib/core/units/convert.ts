@@ -60,6 +60,7 @@ const units = {
   'A/m2': { dimension: 'currentDensity', factor: 1 },
   'A/dm2': { dimension: 'currentDensity', factor: 100 },
   'mA/cm2': { dimension: 'currentDensity', factor: 10 },
+  'A/in2': { dimension: 'currentDensity', factor: 1 / (INCH * INCH) },
   'S/m': { dimension: 'conductivity', factor: 1 },
   'mS/cm': { dimension: 'conductivity', factor: 0.1 },
   '1': { dimension: 'ratio', factor: 1 },
@@ -131,3 +132,10 @@ export function fromSi(value: Quantity<Dimension>, symbol: UnitSymbol): number {
   if (unit.toSi) throw new RangeError(`unit "${symbol}" found, a unit with a scale expected`);
   return (value - (unit.offset ?? 0)) / unit.factor;
 }
+
+/**
+ * A value of one unit in another, to twelve digits: 100 μm are 0.1 mm and not 0.0999….
+ * @throws RangeError when the units measure different things, or `to` is a gauge
+ */
+export const converted = (value: number, from: UnitSymbol, to: UnitSymbol): number =>
+  Number(fromSi(toSi(value, from, units[to].dimension), to).toPrecision(12));

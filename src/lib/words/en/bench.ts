@@ -1,7 +1,8 @@
 import type { MetalFamily } from '../../core/facts/metals.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { LearntCell } from '../../core/learn/cell-line.ts';
 import { count, plain } from './locale.ts';
-import { withUnit } from './units.ts';
+import { amountText, readIn, withUnit } from './units.ts';
 
 export const benchTexts = {
   without: 'Show the plan without it',
@@ -78,8 +79,17 @@ export const stripTexts = {
   lead: 'Take a scrap of the same metal. Mask it, but for four windows of one size. Bite it at these settings in this bath. When a window’s time is up, it is stopped out, and the others go on with fewer amps. Measure the four depths.',
   scrapWidth: 'Scrap, wide',
   scrapHeight: 'Scrap, high',
-  small: 'Too small for four windows: 32 mm wide and 19 mm high is the least.',
-  windowSize: (width: string, height: string): string => `Each window ${width} by ${height} mm, all alike.`,
+  /** @param least of a scrap, mm */
+  small: (
+    { width, height }: { readonly width: number; readonly height: number },
+    units: ReadingUnits,
+  ): string =>
+    `Too small for four windows: ${amountText(width, 'mm', units)} wide and ${amountText(height, 'mm', units)} high is the least.`,
+  /** @param width,height mm */
+  windowSize: (width: number, height: number, units: ReadingUnits): string => {
+    const wide = readIn(width, 'mm', units);
+    return `Each window ${plain(wide.value, 2, wide.finest)} by ${amountText(height, 'mm', units, 2)}, all alike.`;
+  },
   scrap: 'The scrap with its four windows, the clip above',
   bite: 'Bite the strip',
   again: 'Bite another strip',

@@ -1,5 +1,5 @@
 import type { Supply } from '../../core/cell/setup.ts';
-import { amountText } from './render.ts';
+import { amountText } from './units.ts';
 
 /** Says which knobs the plan's figures are for, since the proposal beside them may differ. */
 export function typedKnobs(supply: Supply): string {

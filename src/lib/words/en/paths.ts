@@ -1,9 +1,10 @@
+import { defaultReadingUnits } from '../../core/job/reading-units.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
 import { fromSi } from '../../core/units/convert.ts';
 import type { UnitSymbol } from '../../core/units/convert.ts';
 import { plain } from '../../core/units/format.ts';
 import { si } from '../../core/units/quantity.ts';
-import { figureNames } from './figures.ts';
+import { figureName, figureNames } from './figures.ts';
 import { terms } from './terms.ts';
 import { withUnit } from './units.ts';
 
@@ -62,7 +63,7 @@ export function changeText(change: {
 }): string {
   const { path, before, after } = change;
   const isFigure = Object.hasOwn(figureNames, path);
-  const [name, unit] = names[path] ?? [isFigure ? figureNames[path as FigureId] : path];
+  const [name, unit] = names[path] ?? [isFigure ? figureName(path as FigureId, defaultReadingUnits) : path];
   const text = (value: string | null): string => (isFigure ? (value ?? 'not there') : valueText(value, unit));
   return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${text(before)} before, ${text(after)} now.`;
 }

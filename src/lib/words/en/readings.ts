@@ -1,12 +1,17 @@
+import { limits } from '../../core/facts/bench-facts.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { fill } from './render.ts';
+import { datumText } from './units.ts';
+
 /** What a reading out of order means, and what to do first. */
 export const readingTexts = {
   'stop-hot': {
     stop: true,
-    text: '40 °C or more: stop now. Resist lifts and gas takes over. Let the bath cool.',
+    text: '{stopTemperature} or more: stop now. Resist lifts and gas takes over. Let the bath cool.',
   },
   'volts-high': {
     stop: true,
-    text: '10 V or more: stop now, then turn the volts down to what the plan says.',
+    text: `${datumText(limits.refusedVolts)} or more: stop now, then turn the volts down to what the plan says.`,
   },
   'amps-jumped': {
     stop: true,
@@ -18,6 +23,9 @@ export const readingTexts = {
   },
   warm: {
     stop: false,
-    text: '35 °C or more: turn the amps down, or stop and let it cool. Look at the thermometer every minute.',
+    text: '{warnTemperature} or more: turn the amps down, or stop and let it cool. Look at the thermometer every minute.',
   },
 } as const;
+
+export const readingText = (alarm: keyof typeof readingTexts, units: ReadingUnits): string =>
+  fill(readingTexts[alarm].text, {}, units);
