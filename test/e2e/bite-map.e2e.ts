@@ -20,7 +20,7 @@ test('shows where it bites deepest: a first look, then a finer one, and can be l
   await expect(page.getByRole('img', { name: /Section through the middle/ })).toBeVisible();
   await expect(page.getByRole('img', { name: /tub from above/ })).toBeVisible();
   const shares = await page
-    .locator('details[open] > table')
+    .locator('details[open] table')
     .first()
     .locator('tbody td:last-child')
     .allInnerTexts();

@@ -16,7 +16,7 @@ export async function answerHold(page: Page): Promise<void> {
   const items = page.locator('main li').filter({ has: page.locator('fieldset') });
   for (const item of await items.all()) {
     const asked = (await item.locator('legend').innerText()).split('\n')[0] ?? '';
-    const check = checks.find(({ id }) => asked.startsWith(checkTexts[id]?.asks ?? '?'));
+    const check = checks.find(({ id }) => asked.startsWith(checkTexts[id].asks));
     if (check === undefined) throw new Error(`no check asks "${asked}"`);
     if (check.kind === 'choice') {
       const right = check.options.findIndex(({ ok }) => ok);

@@ -102,7 +102,7 @@ export const pendantJob: readonly Screen[] = [
     },
   },
   { heading: 'Is anything on it?', act: go },
-  { heading: 'How deep shall it bite?', act: go },
+  { heading: 'How deep should it bite?', act: go },
   {
     heading: 'How much of the face stays bare?',
     act: async (hand) => {

@@ -130,7 +130,7 @@ test('killed and opened again at any screen a job goes on there; no screen has a
   expect((await stop.boundingBox())?.height).toBeGreaterThanOrEqual(96);
   await page.reload();
   await atHeading(page, 'Is the supply off?');
-  await expect(page.getByText('A run was on when the page went.')).toBeVisible();
+  await expect(page.getByText('A run was on when the page closed.')).toBeVisible();
   await walk(page, finger(page), pendantBite.slice(1), look);
   await atHeading(page, 'What was done');
 });

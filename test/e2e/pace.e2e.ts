@@ -79,9 +79,9 @@ test('no tap of a whole job waits longer than 100 ms for the next paint on a pho
 test('a change is redrawn with 16 ms of work on a phone four times slower', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
   await startJob(page);
-  const until = pendantJob.findIndex(({ heading }) => heading === 'How deep shall it bite?');
+  const until = pendantJob.findIndex(({ heading }) => heading === 'How deep should it bite?');
   await walk(page, finger(page), pendantJob.slice(0, until));
-  await atHeading(page, 'How deep shall it bite?');
+  await atHeading(page, 'How deep should it bite?');
   const slower = await slowness(page);
   const devtools = await page.context().newCDPSession(page);
   await devtools.send('Performance.enable');

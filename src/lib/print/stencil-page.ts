@@ -21,3 +21,10 @@ export function copiesOn({
     rows: fit(page.height - 2 * mm(PAGE.margin) - mm(PAGE.foot), height),
   };
 }
+
+/** Of the printed bar of 100 mm: what lies outside is no printer's fault and not believed. */
+const BAR = { drawn: 100, least: 80, most: 125 } as const;
+
+/** What to scale by, so that a bar that came out so long becomes 100 mm; null for a length that is not believed. @param measured mm */
+export const barScale = (measured: number): number | null =>
+  measured >= BAR.least && measured <= BAR.most ? BAR.drawn / measured : null;

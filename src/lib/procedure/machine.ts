@@ -1,7 +1,9 @@
 import { assign, setup } from 'xstate';
+import type { StateValueFrom } from 'xstate';
 import { stepIds } from '../core/rules/rule.ts';
 import type { StepId } from '../core/rules/rule.ts';
-import { checkNamed } from './checks.ts';
+import type { Run } from '../core/run/run.ts';
+import { checkNamed, checks } from './checks.ts';
 import type { ProcedureEvent } from './events.ts';
 import { noBasis } from './check-basis.ts';
 import type { CheckBasis } from './check-basis.ts';
@@ -11,15 +13,6 @@ import { stripStates } from './strip-states.ts';
 
 /** Raise when states or context change shape: an older snapshot is then not resumed. */
 export const procedureVersion = 2;
-
-/** One energised stretch. */
-export interface Run {
-  readonly startedAt: number;
-  /** when stop was pressed; null while current may flow */
-  readonly stoppedAt: number | null;
-  /** when the meter was seen at zero */
-  readonly offAt: number | null;
-}
 
 /** Plain data: it is stored as it is. */
 export interface ProcedureContext {
@@ -42,6 +35,8 @@ export interface ProcedureContext {
 
 const order = (step: StepId): number => stepIds.indexOf(step);
 const further = (a: StepId, b: StepId): StepId => (order(a) > order(b) ? a : b);
+
+const powerChecks = new Set<string>(checks.filter(({ hold }) => hold === 'power').map(({ id }) => id));
 
 const endRun = (runs: readonly Run[], change: Partial<Run>): readonly Run[] =>
   runs.map((run, i) => (i === runs.length - 1 ? { ...run, ...change } : run));
@@ -146,9 +141,7 @@ const machineSetup = setup({
     // the mask is new, so nothing seen before the first bite counts for the second
     startRebite: assign(({ context }) => ({
       runsBeforeMask: context.runs.length,
-      answers: Object.fromEntries(
-        Object.entries(context.answers).filter(([check]) => checkNamed(check).hold !== 'power'),
-      ),
+      answers: Object.fromEntries(Object.entries(context.answers).filter(([id]) => !powerChecks.has(id))),
     })),
   },
 });
@@ -322,3 +315,23 @@ export const procedure = machineSetup.createMachine({
 });
 
 export type Procedure = typeof procedure;
+export type StateValue = StateValueFrom<Procedure>;
+
+type PathOf<Value> = Value extends string
+  ? Value
+  : { [State in keyof Value & string]: `${State}.${PathOf<Value[State]>}` }[keyof Value & string];
+type ParentOf<Path> = Path extends `${infer Parent}.${string}` ? Parent : never;
+
+/** Every place in the job, such as `etch.running`; nobody stands in `etch` itself. */
+export type StatePath = Exclude<PathOf<StateValue>, ParentOf<PathOf<StateValue>>>;
+
+/** A state value as a dotted path. */
+export function pathOf(value: StateValue): StatePath {
+  const join = (inner: string | object): string =>
+    typeof inner === 'string'
+      ? inner
+      : Object.entries(inner)
+          .map(([state, within]) => `${state}.${join(within as string | object)}`)
+          .join();
+  return join(value) as StatePath;
+}

@@ -1,15 +1,14 @@
 import type { Plan } from '../core/plan/plan.ts';
+import { endToEnd, stretchesOf } from '../core/run/tally.ts';
+import { toMinutes } from '../core/units/time.ts';
 import { isUnreadable } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import type { Planner } from '../work/planner.ts';
 import { filledDraft, jobFileOf } from './job-file.ts';
-import type { Draft } from './draft.ts';
-import { stretchesOf } from './run-progress.ts';
+import { draftFrom } from './draft.ts';
 import { runsIn, soFar } from './run-log.ts';
 import { summariesIn } from './job-summary.ts';
-
-const MINUTE = 60_000;
 
 /** Amps against minutes with current on. */
 export type Curve = readonly { readonly minutes: number; readonly amps: number }[];
@@ -45,16 +44,12 @@ export function sideOf(record: JobRecord, plan: Plan): Side {
     ) as [number, number, number];
     return { ...own, hasRun: false, curve: plannedCurve(amps, minutes), minutes, chargeAh: charge };
   }
-  let at = 0;
-  const curve = stretchesOf(so.runs, readings, so.target, record.updatedAt).flatMap(({ from, to, amps }) => {
-    const begin = at;
-    at += (to - from) / MINUTE;
-    return [
-      { minutes: begin, amps: amps[0] },
-      { minutes: at, amps: amps[1] },
-    ];
-  });
-  return { ...own, hasRun: true, curve, minutes: so.on / MINUTE, chargeAh: so.chargeAh };
+  const stretches = endToEnd(stretchesOf(so.runs, readings, so.target, record.updatedAt));
+  const curve = stretches.flatMap(({ begin, end, amps }) => [
+    { minutes: toMinutes(begin), amps: amps[0] },
+    { minutes: toMinutes(end), amps: amps[1] },
+  ]);
+  return { ...own, hasRun: true, curve, minutes: toMinutes(so.on), chargeAh: so.chargeAh };
 }
 
 /** A job that may be chosen, the latest first. */
@@ -66,8 +61,8 @@ export interface Choosable {
 }
 
 export async function choosableIn(book: Notebook): Promise<readonly Choosable[]> {
-  const told = await summariesIn(book);
-  return told
+  const summaries = await summariesIn(book);
+  return summaries
     .map(({ id, title, touchedAt }) => ({ id, title, touchedAt }))
     .toSorted((a, b) => b.touchedAt - a.touchedAt);
 }
@@ -79,7 +74,7 @@ export async function choosableIn(book: Notebook): Promise<readonly Choosable[]>
 export async function sideFor(book: Notebook, planner: Planner, id: string): Promise<Side | null> {
   const record = await book.job(id);
   if (record === null || isUnreadable(record)) return null;
-  const draft = record.draft as Draft;
+  const draft = draftFrom(record.draft);
   const plan =
     (record.planAtStart as Plan | null) ??
     (await planner.plan({ typed: jobFileOf(draft), filled: jobFileOf(filledDraft(draft)) }))?.plan ??

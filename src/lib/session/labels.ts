@@ -3,6 +3,12 @@ import { openNotebook } from './jobs.ts';
 import { paperOfRegion } from './paper-size.ts';
 import type { Paper } from './paper-size.ts';
 
+/** Copies of one label that are printed at once at most. */
+const MOST_COPIES = 12;
+
+export const copiesAfter = (copies: number, by: number): number =>
+  Math.min(MOST_COPIES, Math.max(0, copies + by));
+
 /** The paper in the printer, and the first free place of its label sheet. */
 export interface LabelPaper {
   readonly paper: Paper;

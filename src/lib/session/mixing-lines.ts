@@ -1,5 +1,7 @@
 import { readingUnitsOf } from '../core/job/reading-units.ts';
+import { practice } from '../core/facts/bench-facts.ts';
 import type { Plan } from '../core/plan/plan.ts';
+import { fromHours } from '../core/units/time.ts';
 import { instructionTexts } from '$words/instructions.ts';
 import { fill } from '$words/render.ts';
 import { weighingFor } from './stock.ts';
@@ -10,14 +12,21 @@ export interface MixingLine {
   readonly text: string;
 }
 
-/** How the plan's salt is weighed on the maker's scale; null for a bath that is mixed already. */
-export function weighingOf({ figures, job }: Plan, scale: string): Weighing | null {
-  const { salt_mass: salt, bath_volume: bath } = figures;
+/**
+ * How the plan's salt is weighed on the maker's scale, with the water that the tub takes, whole mL; null for a bath
+ * that is mixed already.
+ */
+export function weighingOf(
+  { figures, job }: Plan,
+  scale: string,
+): (Weighing & { readonly tubWaterMl: number }) | null {
+  const { salt_mass: salt, bath_volume: bath, water_volume: water } = figures;
   if (!salt || !bath || job.bath.record !== null) return null;
-  return weighingFor(
+  const weighing = weighingFor(
     { grams: salt.value, strength: job.bath.strength, bathMl: bath.value },
     scale === 'none' ? null : Number(scale),
   );
+  return { ...weighing, tubWaterMl: Math.round(water?.value ?? 0) };
 }
 
 /**
@@ -46,3 +55,6 @@ export function mixingLines(plan: Plan, scale: string): readonly MixingLine[] {
     return [text(id, params)];
   });
 }
+
+/** When the last grain has dissolved, ms since 1970. */
+export const dissolvedAt = (mixedAt: number): number => mixedAt + fromHours(practice.dissolveHours.value);

@@ -23,6 +23,9 @@ export async function happened(id: string, event: ShelfEvent, at: number): Promi
   return after;
 }
 
+/** Salt that goes with water into a bath to keep its strength, g. @param strength g of salt a litre of water */
+export const saltForWater = (waterMl: number, strength: number): number => (waterMl * strength) / 1000;
+
 /** One line of a year's waste note. */
 export interface HandedOver {
   readonly at: number;

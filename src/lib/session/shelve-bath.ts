@@ -3,7 +3,7 @@ import { bathNow } from '../notebook/bath-ledger.ts';
 import type { BathState } from '../notebook/bath-ledger.ts';
 import { bathVersion } from '../notebook/records.ts';
 import type { BathEvent, BathRecord, JobRecord } from '../notebook/records.ts';
-import type { Run } from '../procedure/machine.ts';
+import type { Run } from '../core/run/run.ts';
 import { notebook } from './bench.ts';
 import { newId } from './new-id.ts';
 import { soFar } from './run-log.ts';

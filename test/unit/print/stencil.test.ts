@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { fontFiles } from '../../../src/cli/font-files.ts';
 import { makePapers } from '../../../src/lib/print/make-papers.ts';
 import type { StencilOrder } from '../../../src/lib/print/order.ts';
-import { copiesOn } from '../../../src/lib/print/stencil-page.ts';
+import { barScale, copiesOn } from '../../../src/lib/print/stencil-page.ts';
 import { readPages, squeeze } from './bench.ts';
 
 const MM = 72 / 25.4;
@@ -107,4 +107,10 @@ describe('a stencil', () => {
   test('larger than the page is not printed in part: no copy fits', () => {
     expect(copiesOn({ ...order, width: 250 })).toMatchObject({ columns: 0 });
   });
+});
+
+test('a printed bar scales what is printed next; one out of reason is not believed', () => {
+  expect(barScale(100)).toBe(1);
+  expect(barScale(80)).toBe(1.25);
+  expect([79.9, 125.1, 0, NaN].map(barScale)).toEqual([null, null, null, null]);
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Run } from '../../../src/lib/procedure/machine.ts';
+import type { Run } from '../../../src/lib/core/run/run.ts';
 import { earliestOff, lastStop, runInDoubt, soFar } from '../../../src/lib/session/run-log.ts';
 import { figureOf, pendant, planOf } from '../../fixtures/jobs.ts';
 import { aJob } from '../notebook/records-for-test.ts';

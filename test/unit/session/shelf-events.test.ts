@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto';
 import { expect, test } from 'vitest';
 import { bathNow, withEvent } from '../../../src/lib/notebook/bath-ledger.ts';
 import { connectNotebook } from '../../../src/lib/notebook/store.ts';
-import { handedOverIn, happened } from '../../../src/lib/session/shelf-events.ts';
+import { handedOverIn, happened, saltForWater } from '../../../src/lib/session/shelf-events.ts';
 import { bathEventText } from '../../../src/lib/words/en/shelf.ts';
 import { aBath } from '../notebook/records-for-test.ts';
 
@@ -51,4 +51,8 @@ test('every kind of event has its line', () => {
     'Handed over',
     'Put back on the shelf',
   ]);
+});
+
+test('water spilled from 60 g/L took 60 g a litre with it', () => {
+  expect(saltForWater(250, 60)).toBe(15);
 });

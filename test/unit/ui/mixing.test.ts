@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { boughtSaltIds, shelfSaltIds } from '../../../src/lib/core/facts/salts.ts';
-import { inward, workOut } from '../../../src/lib/ui/known/mixing.ts';
+import { workOut } from '../../../src/lib/ui/known/mixing.ts';
 import type { MixDraft, MixField, MixWay } from '../../../src/lib/ui/known/mixing.ts';
 import { saltName, saltRefusal } from '../../../src/lib/words/en/salt-names.ts';
 
@@ -70,11 +70,6 @@ describe('a refusal', () => {
     const fault = faultOf('mix', 'NaCl', { 'mix.salt': '5', 'mix.water': '100', 'mix.temperature': '95' });
     expect(fault?.field).toBe('mix.temperature');
     expect(fault?.fault.expected).toMatch(/°C$/);
-  });
-  test('rounds what it allows inward', () => {
-    expect(inward(359.96, false)).toBe('359.9');
-    expect(inward(0.99821, true)).toBe('0.9983');
-    expect(inward(26, false)).toBe('26');
   });
 });
 

@@ -6,13 +6,13 @@ import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
 import { alternativeText } from '../../../src/lib/words/en/alternatives.ts';
 import { acrossText, dustText, foreseenLines, measuredLines } from '../../../src/lib/words/en/artwork.ts';
 import { stripTexts } from '../../../src/lib/words/en/bench.ts';
-import { biteMapTexts, profileSummary } from '../../../src/lib/words/en/bite-map.ts';
+import { profileColumns, profileSummary } from '../../../src/lib/words/en/bite-map.ts';
 import { settingsLines } from '../../../src/lib/words/en/from-sheet.ts';
 import { influenceText, influencesIntro, trialText } from '../../../src/lib/words/en/influences.ts';
 import { nextTimeText } from '../../../src/lib/words/en/next-time.ts';
 import { printPlan } from '../../../src/lib/words/en/printed-plan.ts';
 import { depthHint, depthPurposes, polishAllowances } from '../../../src/lib/words/en/purposes.ts';
-import { readingText, readingTexts } from '../../../src/lib/words/en/readings.ts';
+import { alarmText, readingText, readingTexts } from '../../../src/lib/words/en/readings.ts';
 import { fill } from '../../../src/lib/words/en/render.ts';
 import { runWatch } from '../../../src/lib/words/en/run-watch.ts';
 import {
@@ -108,7 +108,7 @@ describe('in inches and °F nothing is left in metric', () => {
     const texts = [
       ...settingsLines(plan.job),
       ...runWatch(plan.figures, inches),
-      ...(Object.keys(readingTexts) as (keyof typeof readingTexts)[]).map((id) => readingText(id, inches)),
+      ...(Object.keys(readingTexts) as (keyof typeof readingTexts)[]).map((id) => alarmText(id, inches)),
       ...[...depthPurposes, ...polishAllowances]
         .filter(({ mm: depth }) => depth !== undefined)
         .map((one) => depthHint(one, inches)),
@@ -121,7 +121,7 @@ describe('in inches and °F nothing is left in metric', () => {
         inches,
       ),
       profileSummary({ at: 0.02, steps: [{ from: 0, to: 0.03, relative: 1 }] }, 100, inches),
-      biteMapTexts.fromLeft(inches),
+      ...profileColumns(inches).map(({ label }) => label),
       influencesIntro(misses, inches),
       influenceText({ id: 'gap', low: 90, high: 110, share: 1, span: null }, inches),
       trialText({ depth: 90, minutes: 20, amps: 1, value: 1 }, 100, inches),

@@ -1,5 +1,8 @@
 import { readTable } from '../chemistry/curve.ts';
+import { landReserve, undercutRatio } from '../facts/bench-facts.ts';
 import { undercutTable } from '../facts/undercut.ts';
+import { greatestDepth } from '../mask/foresee.ts';
+import { converted } from '../units/convert.ts';
 
 export type Regime = keyof typeof undercutTable;
 
@@ -22,3 +25,24 @@ export function undercutOf(regime: Regime, depth: number, width: number, mask: n
   const part = Math.log(thickness / low[0]) / Math.log(high[0] / low[0]);
   return (1 - part) * readTable(low[1], at, 'log') + part * readTable(high[1], at, 'log');
 }
+
+/** Thickness of a coat of resist, mm: thinner than any opening that is bitten. */
+const RESIST = 0.05;
+
+/**
+ * How far the bite creeps under the resist: the surface evens it out, which of the two regimes creeps further.
+ * Before an opening is known, the usual ratio.
+ * @param depth,opening mm
+ * @returns mm
+ */
+export const expectedUndercut = (depth: number, opening: number | null): number =>
+  depth * (opening === null ? undercutRatio.value : undercutOf('polarised', depth, opening, RESIST));
+
+/**
+ * The greatest depth at which the thinnest line still holds its resist.
+ * @param line its width, mm
+ * @param depth,undercut of the bite as wanted, mm
+ * @returns mm; 0 where no depth does
+ */
+export const deepestFor = (line: number, depth: number, undercut: number): number =>
+  greatestDepth(line, undercut / depth, converted(landReserve.value, 'um', 'mm'));

@@ -76,6 +76,18 @@ export interface Weighing {
   readonly volumeError: Volume;
 }
 
+/**
+ * A jar weighed on a maker's scale; what scale and vessel may be off is taken for two standard deviations.
+ * @param scale kg that the scale may be off
+ * @param vessel % of the volume that the vessel may be off
+ */
+export const weighingWith = (mass: Mass, volume: Volume, scale: Mass, vessel: number): Weighing => ({
+  mass,
+  volume,
+  massError: si<'mass'>(scale / 2),
+  volumeError: si<'volume'>((volume * vessel) / 200),
+});
+
 /** A value with its likely range, 5 % to 95 %. */
 export interface Found {
   readonly value: number;

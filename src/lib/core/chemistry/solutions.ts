@@ -54,6 +54,9 @@ export interface Known {
   readonly molarity?: number;
 }
 
+/** A density in kg/m³ as a hydrometer shows it, g/cm³. */
+export const hydrometer = (density: number): number => density / 1000;
+
 export const isRefused = (answer: object): answer is SolutionRefusal => 'refused' in answer;
 
 const celsiusOf = (temperature: Temperature): number => temperature - CELSIUS_ZERO;
@@ -221,6 +224,18 @@ export function mix(salt: ShelfSalt, known: Known, temperature: Temperature): Mi
     density: answer.density,
     volume: si<'volume'>((water * waterDensity(celsius) + mass) / answer.density),
   };
+}
+
+/** The strongest solution that solubility and density table both reach; null at a temperature they do not know. */
+export function strongest(salt: ShelfSalt, temperature: Temperature): Mixed | null {
+  const litre = si<'volume'>(1e-3);
+  const most = mostStrength(salt, temperature);
+  const saturated = isRefused(most)
+    ? most
+    : mix(salt, { water: litre, strength: most.strength }, temperature);
+  if (!isRefused(saturated)) return saturated;
+  const last = mix(salt, { water: litre, massPercent: ends(salt.facts.density)[1] }, temperature);
+  return isRefused(last) ? null : last;
 }
 
 /**

@@ -36,14 +36,3 @@ export const resistNames: Readonly<Record<string, ResistKind>> = {
   photoresist: 'dry-film',
   bitumen: 'asphaltum',
 };
-
-/** What takes each resist off: a flammable solvent, or none. */
-export const removers: Readonly<Record<ResistKind, 'acetone' | 'alcohol' | 'white-spirit' | null>> = {
-  'nail-varnish': 'acetone',
-  'paint-pen': 'acetone',
-  'permanent-marker': 'alcohol',
-  vinyl: null,
-  toner: 'acetone',
-  'dry-film': null,
-  asphaltum: 'white-spirit',
-};

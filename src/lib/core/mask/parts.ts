@@ -100,3 +100,12 @@ export function cleaned(
   const specks = small(resistOf(mask), 1);
   return { mask: { ...mask, bare, cover }, specks: { pinholes, specks } };
 }
+
+/** How far a kept place may lie beside the speck it was put on, mm: two of the finest pixels. */
+const BESIDE = 0.02;
+
+/** Whether a kept place belongs to a small thing. @param speck its middle and the width of a disc of its area, mm */
+export const isPlaceOf = (
+  speck: { readonly x: number; readonly y: number; readonly width: number },
+  [x, y]: readonly [x: number, y: number],
+): boolean => Math.hypot(speck.x - x, speck.y - y) <= speck.width / 2 + BESIDE;

@@ -210,3 +210,6 @@ export function partings(grey: Grey): readonly [Parting, Parting] | null {
   const local = parting('local', even.grey);
   return even.unevenness > UNEVEN && local.doubt < whole.doubt ? [local, whole] : [whole, local];
 }
+
+/** The nearest level that leaves both tones something, of greys 0 to 255. */
+export const usableLevel = (level: number): number => Math.min(254, Math.max(1, Math.round(level)));

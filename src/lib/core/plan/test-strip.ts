@@ -1,5 +1,7 @@
 import { momentsOf } from '../learn/mean.ts';
 import type { Rate } from '../learn/rate.ts';
+import { converted } from '../units/convert.ts';
+import type { Figure } from '../units/figure.ts';
 import type { Plan } from './plan.ts';
 
 /** Of the planned time, when each window of a strip is stopped out: the wanted depth lies between two of them. */
@@ -70,6 +72,36 @@ export const windowRates = (
     return depth === null || depth <= 0 ? null : (rate * depth) / (wanted * share);
   });
 
+/** Of the planned time, how long each window was really bitten. @param bitten min, by window */
+export const bittenShares = (
+  windows: readonly Pick<StripWindow, 'minutes' | 'share'>[],
+  bitten: readonly number[],
+): readonly number[] => windows.map(({ minutes, share }, n) => (share * (bitten[n] ?? minutes)) / minutes);
+
+/** Depths that windows gain, um a minute. */
+export interface StripSpeeds {
+  /** the plan's range */
+  readonly low: number;
+  readonly high: number;
+  /** by the rate that the windows told; null before they told any */
+  readonly fit: number | null;
+}
+
+/** How fast a strip deepens at the plan's amps. @param rate that the windows told; null before */
+export function stripSpeeds(
+  basis: StripBasis,
+  { minutes, share }: Pick<StripWindow, 'minutes' | 'share'>,
+  depth: Pick<Figure, 'value' | 'low' | 'high'>,
+  rate: number | null,
+): StripSpeeds {
+  const planned = (basis.wanted * share) / minutes;
+  return {
+    low: (planned * depth.low) / depth.value,
+    high: (planned * depth.high) / depth.value,
+    fit: rate === null ? null : (planned / basis.rate) * rate,
+  };
+}
+
 /** Windows that stand apart from the others by more than a gauge and a steady bench explain, by their order. */
 export function oddWindows(
   rates: readonly (number | null)[],
@@ -92,6 +124,10 @@ export interface StripLayout {
   readonly height: number;
   readonly windows: readonly { readonly x: number; readonly y: number }[];
 }
+
+/** Bare metal of one window, cm². */
+export const windowArea = ({ width, height }: Pick<StripLayout, 'width' | 'height'>): number =>
+  converted(width * height, 'mm2', 'cm2');
 
 /** Resist left between windows and at the rims, and metal left above them for the clip, mm; our own reading. */
 const LAND = 4;

@@ -1,15 +1,16 @@
-import { dilute, strengthByWeight, strengthen, topUp } from '$lib/core/chemistry/jars.ts';
+import { dilute, strengthByWeight, strengthen, topUp, weighingWith } from '$lib/core/chemistry/jars.ts';
 import type { Change, Found } from '$lib/core/chemistry/jars.ts';
-import { isRefused, mix, mixVolume, mostStrength } from '$lib/core/chemistry/solutions.ts';
+import { hydrometer, isRefused, mix, mixVolume, strongest } from '$lib/core/chemistry/solutions.ts';
 import type { Known, Mixed, SolutionRefusal } from '$lib/core/chemistry/solutions.ts';
 import { findSalt } from '$lib/core/facts/salts.ts';
 import type { ShelfSalt } from '$lib/core/facts/salts.ts';
 import type { Fault } from '$lib/core/plan/fault.ts';
 import { toSi } from '$lib/core/units/convert.ts';
-import { plain } from '$words/locale.ts';
 import { si } from '$lib/core/units/quantity.ts';
 import type { Temperature } from '$lib/core/units/quantity.ts';
-import { refusedQuantities } from '$words/known.ts';
+import { numberIn } from '$lib/core/units/typed-number.ts';
+import { inward } from '$lib/core/units/typed.ts';
+import { mixFaults, refusedQuantities } from '$words/known.ts';
 import { unitSymbol, withUnit } from '$words/units.ts';
 
 /** What was typed, by field; empty where nothing was. */
@@ -62,43 +63,18 @@ const faultAt = (field: MixField, found: string, expected: string): FieldFault =
   fault: { path: field, found, expected },
 });
 
-/** A number as people type it: a comma is a point. Null for what is none. */
-function numberIn(typed: string): number | null {
-  const text = typed.trim().replace(',', '.').replace('−', '-');
-  const number = text === '' ? NaN : Number(text);
-  return Number.isFinite(number) ? number : null;
-}
-
 /** Reads fields that must hold a number; a temperature may be below zero, an amount may not. */
 function read<F extends MixField>(draft: MixDraft, fields: readonly F[]): Answered<Record<F, number>> {
   const faults: FieldFault[] = [];
   const value: Partial<Record<MixField, number>> = {};
   for (const field of fields) {
     const number = numberIn(draft[field]);
-    if (number === null) faults.push(faultAt(field, draft[field].trim(), 'a number'));
+    if (number === null) faults.push(faultAt(field, draft[field].trim(), mixFaults.number));
     else if (field !== 'mix.temperature' && number <= 0)
-      faults.push(faultAt(field, draft[field].trim(), 'a number above 0'));
+      faults.push(faultAt(field, draft[field].trim(), mixFaults.above));
     else value[field] = number;
   }
   return faults.length > 0 ? { faults } : { value: value as Record<F, number> };
-}
-
-/** Four digits, rounded so that the value still lies inside: what is named as allowed is allowed. */
-export function inward(value: number, up: boolean): string {
-  if (value === 0) return '0';
-  const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) - 3);
-  return plain((up ? Math.ceil(value / step - 1e-9) : Math.floor(value / step + 1e-9)) * step);
-}
-
-/** The strongest solution that solubility and density table both reach; null at a temperature they do not know. */
-function strongest(salt: ShelfSalt, warmth: Temperature): Mixed | null {
-  const litre = si<'volume'>(1e-3);
-  const most = mostStrength(salt, warmth);
-  const saturated = isRefused(most) ? most : mix(salt, { water: litre, strength: most.strength }, warmth);
-  if (!isRefused(saturated)) return saturated;
-  const end = salt.facts.density.x.at(-1);
-  const last = end === undefined ? saturated : mix(salt, { water: litre, massPercent: end }, warmth);
-  return isRefused(last) ? null : last;
 }
 
 /** What a field of strength may hold at most, in its own unit. */
@@ -123,29 +99,24 @@ function refusal(refused: SolutionRefusal, { draft, fields, salt, warmth }: Aske
   const first = fields[0] ?? 'mix.salt';
   const typed = (field: MixField): string => withUnit(draft[field].trim(), unitSymbol(mixUnits[field]));
   if (refused.refused === 'needsAmount')
-    return faultAt('mix.salt', 'two strengths', 'the salt or the water, and one strength');
-  if (refused.refused === 'alreadyThere')
-    return faultAt(first, typed(first), 'a value that changes something');
-  if (refused.refused === 'noTable') return faultAt(first, typed(first), 'a salt whose table is known here');
+    return faultAt('mix.salt', mixFaults.twoStrengths, mixFaults.oneStrength);
+  if (refused.refused === 'alreadyThere') return faultAt(first, typed(first), mixFaults.changes);
+  if (refused.refused === 'noTable') return faultAt(first, typed(first), mixFaults.known);
   const within = (field: MixField, what: string, unit: string, low: number, high: number): FieldFault => {
     const [least, most] = [inward(low, true), inward(high, false)];
     const nearest = withUnit(refused.found < refused.low ? least : most, unit);
-    return faultAt(
-      field,
-      typed(field),
-      `${what}${least} to ${withUnit(most, unit)}; the nearest is ${nearest}`,
-    );
+    return faultAt(field, typed(field), mixFaults.within(what, least, withUnit(most, unit), nearest));
   };
   const { quantity, unit, low, high } = refused;
   if (quantity === 'temperature') return within('mix.temperature', '', unit, low, high);
   if (quantity === 'density')
-    return within(first, `${refusedQuantities.density} of `, 'g/cm3', low / 1e3, high / 1e3);
+    return within(first, refusedQuantities.density, 'g/cm3', hydrometer(low), hydrometer(high));
   // solubility and density table end at different places: what is named as allowed must pass both
   const top = strongest(salt, warmth);
   const field = fields.find((one) => mostIn[one] !== undefined);
-  if (top === null) return within(first, `${refusedQuantities[quantity]} of `, unit, low, high);
+  if (top === null) return within(first, refusedQuantities[quantity], unit, low, high);
   return field === undefined
-    ? within(first, `${refusedQuantities.strength} of `, 'g/L', 0, top.strength)
+    ? within(first, refusedQuantities.strength, 'g/L', 0, top.strength)
     : within(field, '', mixUnits[field], 0, mostIn[field]?.(top) ?? high);
 }
 
@@ -169,8 +140,7 @@ function mixed(id: string, draft: MixDraft): Answered<Mixed> {
   const filled = knownFields.filter((field) => draft[field].trim() !== '');
   const [first, second] = filled;
   if (first === undefined || second === undefined || filled.length > 2) {
-    const found = filled.length === 0 ? 'no field filled in' : `${filled.length} fields filled in`;
-    return { faults: [faultAt('mix.salt', found, 'two: salt or water, and one more')] };
+    return { faults: [faultAt('mix.salt', mixFaults.filled(filled.length), mixFaults.two)] };
   }
   const typed = read(draft, [first, second, 'mix.temperature']);
   if ('faults' in typed) return typed;
@@ -222,13 +192,12 @@ function weighed(id: string, draft: MixDraft, scale: number, vessel: number): An
   const typed = read(draft, asked);
   if ('faults' in typed) return typed;
   const { value } = typed;
-  const measured = value['mix.measured'];
-  const weighing = {
-    mass: grams(value['mix.weight']),
-    volume: millilitres(measured),
-    massError: grams(scale / 2),
-    volumeError: millilitres((measured * vessel) / 200),
-  };
+  const weighing = weighingWith(
+    grams(value['mix.weight']),
+    millilitres(value['mix.measured']),
+    grams(scale),
+    vessel,
+  );
   const salt = saltOf(id);
   const warmth = celsius(value['mix.temperature']);
   return answered(strengthByWeight(salt, weighing, warmth), { draft, fields: ['mix.weight'], salt, warmth });

@@ -9,6 +9,8 @@ export interface Aftercare {
   readonly on?: readonly MetalFamily[];
 }
 
+export const aftercareTexts = { title: 'Rinse, strip, dry', odd: 'If it looks odd' } as const;
+
 const aftercare: readonly Aftercare[] = [
   {
     id: 'smut',

@@ -2,6 +2,7 @@ import type { MetalFamily } from '../../core/facts/metals.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { LearntCell } from '../../core/learn/cell-line.ts';
 import { count, plain } from './locale.ts';
+import { spanText } from './times.ts';
 import { amountText, readIn, withUnit } from './units.ts';
 
 export const benchTexts = {
@@ -46,6 +47,8 @@ export const lookBackTexts = {
   none: 'No job has taught anything yet. Note the amps while it bites, and weigh or measure the piece after.',
   drawing: 'Bite rates of your jobs, oldest first, over the range of the tables and the range learnt',
   band: 'Hatched: what the tables expect. Between the lines: where your next job is expected. Dots: your jobs.',
+  jobs: 'The jobs that taught it',
+  order: 'jobs, oldest first',
   job: 'Job',
   when: 'When',
   rate: 'Bite rate',
@@ -103,16 +106,19 @@ export const stripTexts = {
   told: (low: string, high: string): string =>
     `This strip counts as one job: your next one is expected at ${low} to ${high} of what the amp-hours could take.`,
   drawing: 'Depths of the windows against their minutes, with the line through them and the range expected',
+  depthAxis: 'Depth, μm',
+  timeAxis: 'Minutes with current on',
+  table: 'The four windows',
   band: 'Hatched: where the plan’s range lies. Line: through your windows. Dots: your windows.',
   odd: (windows: string): string =>
     `Window ${windows} stands apart. Measure it again; was it stopped out in time, and was its resist whole?`,
   forStrip: 'This bite is the test strip’s: the strip hangs on the clip, not the piece.',
-  biting: (n: number, of: number): string => `Window ${String(n)} of ${String(of)} is next`,
+  runningTitle: 'The test strip bites',
+  betweenTitle: 'Stop a window out',
+  biting: (n: number, of: number, on: number): string =>
+    `Window ${String(n)} of ${String(of)} is next. ${spanText(on)} with current on.`,
   set: (amps: string): string => `Set the supply to ${amps}, then switch on.`,
   stopNow: 'Time for this window. Stop, then switch off at the supply.',
-  stopAt: 'Stop at',
-  toGo: (span: string): string => `${span} to go`,
-  over: (span: string): string => `${span} over`,
   stopOut: (n: number): string =>
     `Lift the strip with tongs. Rinse, dry, and cover window ${String(n)} with varnish. Let it dry.`,
   early: (n: number, span: string): string =>

@@ -11,25 +11,38 @@ export const biteMapTexts = {
   stop: 'Leave it at this look',
   stopped: 'Left at the first look.',
   unsolved:
-    'Not solved: a jug has no walls to reckon with, and pieces that cannot hang side by side have no places. Give the tub’s inner sizes, or fewer pieces.',
+    'Not solved: a jug has no known walls, and pieces that cannot hang side by side have no places. Give the tub’s inner sizes, or fewer pieces.',
   failed: 'Not solved:',
   drawing: 'The face that looks at the plate, stronger where it is bitten deeper',
   model: 'Model, not measured.',
   scattered: 'As if the open parts lay all over the face; your drawing decides where they lie.',
   section: 'Section through the middle of the face, depths enlarged',
   sectionTable: 'The section in numbers',
-  fromLeft: (units: ReadingUnits): string => `${symbolRead('mm', units)} from the left`,
   masked: 'masked',
-  above: 'The tub from above, with the ways of the current',
-  leaves: 'Leaves the piece',
-  lines: 'Lines',
-  disc: 'A disc is reckoned and drawn as the square of its area.',
+  above: 'The tub from above, with the paths of the current',
+  disc: 'A disc is worked out and drawn as a square of the same area.',
   depth: 'Depth',
   share: 'Share',
 } as const;
 
+export const bandColumns = [
+  { id: 'depth', label: biteMapTexts.depth },
+  { id: 'share', label: biteMapTexts.share, isNumber: true },
+] as const;
+
+export const faceColumns = [
+  { id: 'face', label: 'Leaves the piece', isHead: true },
+  { id: 'lines', label: 'Lines', isNumber: true },
+] as const;
+
+export const profileColumns = (units: ReadingUnits) =>
+  [
+    { id: 'place', label: `${symbolRead('mm', units)} from the left`, isHead: true },
+    { id: 'depth', label: `Depth,\u00a0${symbolRead('um', units)}`, isNumber: true },
+  ] as const;
+
 /** A depth without its unit. @param depth um */
-export function depthNumber(depth: number, units: ReadingUnits): string {
+function depthNumber(depth: number, units: ReadingUnits): string {
   const { value, finest } = readIn(depth, 'um', units);
   return plain(value, 3, finest);
 }
@@ -39,6 +52,9 @@ export function bandText({ from, to }: Band, units: ReadingUnits): string {
   if (from === null) return to === null ? 'alike' : `under ${depth(to)}`;
   return to === null ? `${depth(from)} and more` : `${depthNumber(from, units)} to ${depth(to)}`;
 }
+
+/** A band's share of the bare area. */
+export const bandShare = ({ share }: Band): string => `${plain(100 * share, 2)} %`;
 
 /** The number that stands in a band. */
 export function bandNumber({ from, to }: Band, units: ReadingUnits): string {
@@ -109,7 +125,18 @@ export function profileSummary({ steps }: Profile, mean: number, units: ReadingU
   return `Across the middle: ${depthNumber(least, units)} to ${amountText(most, 'um', units, 3)} deep, depths drawn enlarged.`;
 }
 
-/** How many ways of the current begin on each face of the first piece. */
+type Step = Profile['steps'][number];
+
+export function stepPlace({ from, to }: Step, units: ReadingUnits): string {
+  const [start, end] = [from, to].map((metres) => plain(readIn(1e3 * metres, 'mm', units).value, 3));
+  return `${start ?? ''} to ${end ?? ''}`;
+}
+
+/** @param mean um */
+export const stepDepth = ({ relative }: Step, mean: number, units: ReadingUnits): string =>
+  relative === 0 ? biteMapTexts.masked : depthNumber(relative * mean, units);
+
+/** How many paths of the current begin on each face of the first piece. */
 export function linesByFace({
   plates,
   lines,

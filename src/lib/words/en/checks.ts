@@ -1,3 +1,6 @@
+import type { CheckId, HoldId } from '../../procedure/checks.ts';
+import { withUnit } from './units.ts';
+
 /** A check in words: what is asked, what can be seen, and what to do about each answer that is not right. */
 export interface CheckText {
   readonly asks: string;
@@ -7,7 +10,7 @@ export interface CheckText {
   readonly fixes: Readonly<Record<string, string>>;
 }
 
-export const holdTexts: Readonly<Record<string, { readonly title: string; readonly lead: string }>> = {
+export const holdTexts: Readonly<Record<HoldId, { readonly title: string; readonly lead: string }>> = {
   mixing: { title: 'Stop and look: before mixing', lead: 'Look at each thing and say what you see.' },
   power: {
     title: 'Stop and look: before power',
@@ -16,6 +19,25 @@ export const holdTexts: Readonly<Record<string, { readonly title: string; readon
   lifting: { title: 'Stop and look: before lifting', lead: 'Look first, then put your hands near.' },
   storing: { title: 'Stop and look: before storing', lead: 'Smell from arm’s length, then look.' },
 };
+
+/** How many checks of a hold are left. */
+export const holdLeft = (left: number): string => (left === 0 ? 'All seen.' : `${String(left)} to look at.`);
+
+/** Beside each check, how its answer stands. */
+export const freshnessTexts = {
+  fresh: 'seen',
+  wrong: 'put it right',
+  changed: 'check again',
+  old: 'check again: half an hour has passed',
+  spent: 'look again: the current has been off',
+  unanswered: '',
+} as const;
+
+/** Of a check that is read off a scale. */
+export const readingChecks = {
+  say: 'That is what I read',
+  said: (value: number, unit: string): string => `You read ${withUnit(String(value), unit)}.`,
+} as const;
 
 const putOnGloves = 'Take whole nitrile gloves. Blow one up and look for leaks; change torn ones.';
 const putOnGoggles = 'Put splash goggles over your eyes now. Glasses leave the sides open.';
@@ -34,7 +56,8 @@ export const initialsTexts = {
   said: (value: string): string => `Seen by ${value.replace(' ', ' and ')}.`,
 } as const;
 
-export const checkTexts: Readonly<Record<string, CheckText>> = {
+/** Complete by type: a check without its words does not compile. */
+export const checkTexts: Readonly<Record<CheckId, CheckText>> = {
   'goggles-for-salt': {
     asks: 'Your goggles are',
     options: { 'on-eyes': 'over my eyes', 'on-bench': 'on the bench', none: 'I have none' },

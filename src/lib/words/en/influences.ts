@@ -13,6 +13,7 @@ export const influenceTexts = {
   depth: 'Depth',
   share: 'Share',
   tryIt: 'Try',
+  tryOne: (what: string): string => `Try: ${what}`,
   give: 'Another value: all else stays, and you stop as planned.',
   cannot: 'That cannot be planned: it does not fit, or lies outside what is known.',
 } as const;
@@ -56,6 +57,9 @@ export function influenceText({ low, high }: Influence, units: ReadingUnits): st
   const least = readIn(low, 'um', units);
   return `${plain(least.value, 3, least.finest)} to ${amountText(high, 'um', units, 3)}`;
 }
+
+/** @param share of one */
+export const shareText = (share: number): string => withUnit(plain(100 * share, 2), '%');
 
 /** What another value makes of the bite, stopped as planned. @param wanted um */
 export function trialText({ depth, minutes, amps }: Trial, wanted: number, units: ReadingUnits): string {

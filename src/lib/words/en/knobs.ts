@@ -1,6 +1,13 @@
 import type { Supply } from '../../core/cell/setup.ts';
 import { amountText } from './units.ts';
 
+/** The screen that says how to set the supply. */
+export const knobsTexts = {
+  title: 'Set the knobs',
+  papers: 'Papers for the bench',
+  noArea: 'The bare area is still missing. Choose Resist above and give it.',
+} as const;
+
 /** Says which knobs the plan's figures are for, since the proposal beside them may differ. */
 export function typedKnobs(supply: Supply): string {
   const knobs =

@@ -1,7 +1,39 @@
 import { limits } from '../../core/facts/bench-facts.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { fill } from './render.ts';
-import { datumText } from './units.ts';
+import { clockTime } from './times.ts';
+import { amountText, datumText } from './units.ts';
+
+/** Where the maker notes what the meters show. */
+export const meterTexts = {
+  title: 'What the meter shows',
+  names: { amps: 'Amps', volts: 'Volts', celsius: 'Bath' },
+  due: 'A reading is due.',
+  none: 'Every five minutes. Leave blank what you cannot read.',
+  latest: (at: number, values: string): string => `At ${clockTime(at)}: ${values}.`,
+  note: 'Note it',
+  blank: 'Type what the meter shows, then note it.',
+  noted: 'Noted.',
+  moved: (before: string, after: string): string => `Noted. The stop moves from ${before} to ${after}.`,
+} as const;
+
+interface Meters {
+  readonly amps: number | null;
+  readonly volts: number | null;
+  readonly celsius: number | null;
+}
+
+/** "0.35 A, 2.1 V": what was read, and nothing for what was not. */
+export const readingText = ({ amps, volts, celsius }: Meters, units: ReadingUnits): string =>
+  (
+    [
+      [amps, 'A'],
+      [volts, 'V'],
+      [celsius, 'degC'],
+    ] as const
+  )
+    .flatMap(([value, unit]) => (value === null ? [] : [amountText(value, unit, units, 3)]))
+    .join(', ');
 
 /** What a reading out of order means, and what to do first. */
 export const readingTexts = {
@@ -15,11 +47,11 @@ export const readingTexts = {
   },
   'amps-jumped': {
     stop: true,
-    text: 'Amps are up by half: resist is lifting, or the parts touch. Stop and look.',
+    text: 'Amps are up by half, or the same amps need far fewer volts: resist is lifting, or the parts touch. Stop and look.',
   },
   'amps-gone': {
     stop: true,
-    text: 'Amps have fallen below half: film, a loose clip, or the metal is used up. Stop and look. Salt water gives chlorine then: at a pool smell leave and air the room.',
+    text: 'Amps have fallen below half, or the same amps need twice the volts: film, a loose clip, or the metal is used up. Stop and look. Salt water gives chlorine then: at a pool smell leave and air the room.',
   },
   warm: {
     stop: false,
@@ -27,5 +59,5 @@ export const readingTexts = {
   },
 } as const;
 
-export const readingText = (alarm: keyof typeof readingTexts, units: ReadingUnits): string =>
+export const alarmText = (alarm: keyof typeof readingTexts, units: ReadingUnits): string =>
   fill(readingTexts[alarm].text, {}, units);

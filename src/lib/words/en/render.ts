@@ -49,8 +49,11 @@ function boundedText({ value, unit, bound }: Amount, units: ReadingUnits): strin
   return withUnit(plain(safe * BOUND_STEP), read.unit);
 }
 
+/** The word for an id. One that no table knows stands as it is: a salt, say, in a record of another version. */
+export const termText = (id: string): string => terms[id] ?? id;
+
 function paramText(param: Param, units: ReadingUnits): string {
-  if (typeof param === 'string') return terms[param] ?? param;
+  if (typeof param === 'string') return termText(param);
   return 'working' in param ? figureText(param, units) : boundedText(param, units);
 }
 
@@ -71,8 +74,8 @@ export const phrase = (template: string, params: Params, units: ReadingUnits): s
     return paramText(param, units);
   });
 
+export const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** A sentence with its blanks filled: the same with a capital. */
-export function fill(template: string, params: Params, units: ReadingUnits): string {
-  const text = phrase(template, params, units);
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
+export const fill = (template: string, params: Params, units: ReadingUnits): string =>
+  sentenceCase(phrase(template, params, units));

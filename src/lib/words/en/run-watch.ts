@@ -29,7 +29,7 @@ export function runWatch(figures: Figures, units: ReadingUnits): readonly string
     ...(hydrogen ? [`Hydrogen rises, ${hydrogen} in all: no lid, no flame.`] : []),
     ...(likely && limit
       ? [
-          `Chlorine: at most ${likely} while the metal bites. Amps falling away are the sign of more: the room reaches ${datumText(limits.chlorineShort)} ${limit} later. Supply off, leave, air it.`,
+          `Chlorine: at most ${likely} while the metal bites. Amps falling below half are the sign of more: the room reaches ${datumText(limits.chlorineShort)} ${limit} later. Supply off, leave, air it.`,
         ]
       : []),
   ];

@@ -127,6 +127,13 @@ export const datumText = ({ value, unit }: { readonly value: number; readonly un
 export const lengthText = (metres: number, units: ReadingUnits, digits?: number): string =>
   amountText(metres, 'm', units, digits);
 
+/** A length beside a drawing: three digits are enough to hold a ruler against. @param metres m */
+export const rulerText = (metres: number, units: ReadingUnits): string => lengthText(metres, units, 3);
+
+/** No finer than a calliper reads. @param metres m */
+export const calliperText = (metres: number, units: ReadingUnits): string =>
+  lengthText(Math.round(metres * 1e5) / 1e5, units, 3);
+
 /** @param area m² */
 export const areaText = (area: number, units: ReadingUnits, digits?: number): string =>
   amountText(area, 'm2', units, digits);

@@ -1,3 +1,7 @@
+import { ampHours } from './amounts.ts';
+import { bathLine } from './shelf.ts';
+import { withUnit } from './units.ts';
+
 /** Where a bath may go, by use and country. Shown as of November 2026: laws differ and change. */
 export const wasteTexts = {
   home: 'Work at home: take it to the household hazardous-waste collection, untreated, and ask before you come. An etching bath may not count as household waste: say what it holds.',
@@ -13,4 +17,24 @@ export const wasteTexts = {
     'Upright, in a tray, locked away from children, pets, food and frost. Apart from acids, ammonia, bleach, solvents, and from the other metal group’s jar.',
   scale:
     'For scale, not a pouring limit: United States rule 40 CFR 261.24 calls liquid waste toxic from 5 mg/L silver. Copper has no line there, and does harm in water all the same.',
+} as const;
+
+/** The screen that asks where the bath of a job goes. */
+export const storeTexts = {
+  title: 'Keep the bath, or hand it over?',
+  bath: 'The bath',
+  ways: [
+    { value: 'shelf', label: 'Keep it for the next job', hint: 'a bath lasts for years' },
+    { value: 'handed-over', label: 'Hand it over', hint: 'untreated, to the hazardous-waste collection' },
+  ],
+  notKept: (why: string): string => `Not noted: ${why}. Write on the label by hand.`,
+  noPlan: 'the plan that this job began with is missing',
+  label: 'Write on the label',
+  used: (salt: string, strength: number, chargeAh: number, perLitre: number): string =>
+    `${bathLine(salt, strength)}. ${withUnit(ampHours(chargeAh), 'A.h')} so far, ${withUnit(ampHours(perLitre), 'A.h')} per litre.`,
+  holds: (metals: string): string => `Holds ${metals}.`,
+  notForDrinking: 'Not for drinking.',
+  law: 'What the law asks here',
+  planned: 'What the bath holds, as planned',
+  locked: 'Opens when you have chosen one.',
 } as const;

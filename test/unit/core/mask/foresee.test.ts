@@ -4,11 +4,11 @@ import type { Design, Wishes } from '../../../../src/lib/core/mask/design.ts';
 import { compensated, foresee, greatestDepth, undercutMask } from '../../../../src/lib/core/mask/foresee.ts';
 import { inverted, maskOf, resistOf } from '../../../../src/lib/core/mask/mask.ts';
 import { measure } from '../../../../src/lib/core/mask/measure.ts';
-import { cleaned, middleOf } from '../../../../src/lib/core/mask/parts.ts';
+import { cleaned, isPlaceOf, middleOf } from '../../../../src/lib/core/mask/parts.ts';
 import { greyOf, shrinkOf } from '../../../../src/lib/core/mask/raster.ts';
 import type { PictureFault } from '../../../../src/lib/core/mask/raster.ts';
 import { sharesOf } from '../../../../src/lib/core/mask/shares.ts';
-import { partings } from '../../../../src/lib/core/mask/threshold.ts';
+import { partings, usableLevel } from '../../../../src/lib/core/mask/threshold.ts';
 import { onePointFewer, onePointMore, roundedOutline } from '../../../../src/lib/core/mask/traced.ts';
 import { drawn, SHEET } from '../../../fixtures/targets.ts';
 import type { Figure } from '../../../fixtures/targets.ts';
@@ -214,4 +214,14 @@ test('what the field sees of a design keeps its bare area', () => {
   // rows run upwards from the foot
   const half = resist((_, y) => y < 0);
   expect(sharesOf(half).cells[0]).toBe('f');
+});
+
+test('a kept place belongs to the speck it was put on', () => {
+  const speck = { x: 3, y: 4, width: 0.2 };
+  expect(isPlaceOf(speck, [3.1, 4])).toBe(true);
+  expect(isPlaceOf(speck, [3.2, 4])).toBe(false);
+});
+
+test('a level leaves both tones something', () => {
+  expect([-5, 0, 99.6, 254, 300].map(usableLevel)).toEqual([1, 1, 100, 254, 254]);
 });

@@ -1,11 +1,14 @@
 import { expect, test } from 'vitest';
 import {
   basisOf,
+  bittenShares,
   layOut,
   oddWindows,
   stripOf,
   stripRate,
   stripShares,
+  stripSpeeds,
+  windowArea,
   windowRates,
 } from '../../../../src/lib/core/plan/test-strip.ts';
 import { figureOf, pendant, planOf } from '../../../fixtures/jobs.ts';
@@ -92,4 +95,29 @@ test('a window that stands apart is named, three or more being measured; a gauge
 test('a window bitten longer than planned tells its rate by the time it really had', () => {
   const [early, late] = [windowRates(basis, [60], [0.5]), windowRates(basis, [60], [0.6])];
   expect((early[0] ?? 0) / (late[0] ?? 1)).toBeCloseTo(1.2, 9);
+});
+
+test('windows have the share of the planned time that they really had', () => {
+  const windows = [
+    { minutes: 10, share: 0.5 },
+    { minutes: 16, share: 0.8 },
+  ];
+  expect(bittenShares(windows, [12])).toEqual([0.6, 0.8]);
+});
+
+test('a strip deepens as the plan’s depth over its minutes, and at the rate its windows told', () => {
+  // 100 um in 20 min
+  const speeds = stripSpeeds(
+    { wanted: 100, rate: 0.8 },
+    { minutes: 10, share: 0.5 },
+    { value: 90, low: 72, high: 108 },
+    1,
+  );
+  expect(speeds.low).toBeCloseTo(4, 12);
+  expect(speeds.high).toBeCloseTo(6, 12);
+  expect(speeds.fit).toBeCloseTo(6.25, 12);
+});
+
+test('a window of 8 by 14 mm is 1.12 cm²', () => {
+  expect(windowArea({ width: 8, height: 14 })).toBe(1.12);
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fromSi, spellingsOf, toSi, unitsOf } from '../../../../src/lib/core/units/convert.ts';
+import { converted, fromSi, spellingsOf, toSi, unitsOf } from '../../../../src/lib/core/units/convert.ts';
 import { dimensions } from '../../../fixtures/dimensions.ts';
 
 const everyUnit = dimensions.flatMap((dimension) =>
@@ -74,4 +74,20 @@ describe('refuses', () => {
   test('the way back to a gauge', () => {
     expect(() => fromSi(toSi(1, 'mm', 'length'), 'gauge-BS')).toThrow(/gauge-BS/);
   });
+});
+
+test.each([
+  [100, 'um', 'mm', 0.1],
+  [0.1, 'mm', 'um', 100],
+  [2500, 'mg', 'g', 2.5],
+  [0.07, '1', '%', 7],
+  [68, 'degF', 'degC', 20],
+  [7, 'um', 'um', 7],
+] as const)('%d %s is exactly %s as %d', (value, from, to, expected) => {
+  expect(converted(value, from, to)).toBe(expected);
+});
+
+test('units of two dimensions are not converted into each other', () => {
+  expect(() => converted(1, 'mm', 'mL')).toThrow(RangeError);
+  expect(() => converted(1, 'mm', 'gauge-BS')).toThrow(RangeError);
 });

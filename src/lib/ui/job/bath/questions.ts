@@ -1,6 +1,7 @@
+import { storeTexts } from '$words/waste.ts';
 import type { Question } from '../questions.ts';
 import Store from './Store.svelte';
 
 export const bathQuestions: readonly Question[] = [
-  { id: 'bath.store', title: 'Keep the bath, or hand it over?', fields: [], component: Store, action: null },
+  { id: 'bath.store', title: storeTexts.title, fields: [], component: Store, action: null },
 ];

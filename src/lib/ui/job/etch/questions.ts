@@ -1,16 +1,18 @@
+import { lookTexts } from '$words/look.ts';
+import { runTexts, stoppingTexts } from '$words/run.ts';
 import type { Question } from '../questions.ts';
 import Looking from './Looking.svelte';
 import Running from './Running.svelte';
 import Stopping from './Stopping.svelte';
 
+const alone = { fields: [], action: null } as const;
+
 export const runningQuestions: readonly Question[] = [
-  { id: 'etch.running', title: 'Biting', fields: [], component: Running, action: null },
+  { ...alone, id: 'etch.running', title: runTexts.title, component: Running },
 ];
-
 export const stoppingQuestions: readonly Question[] = [
-  { id: 'etch.stopping', title: 'Is the supply off?', fields: [], component: Stopping, action: null },
+  { ...alone, id: 'etch.stopping', title: stoppingTexts.title, component: Stopping },
 ];
-
 export const lookingQuestions: readonly Question[] = [
-  { id: 'etch.looking', title: 'Deep enough?', fields: [], component: Looking, action: null },
+  { ...alone, id: 'etch.looking', title: lookTexts.title, component: Looking },
 ];

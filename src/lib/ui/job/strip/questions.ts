@@ -1,3 +1,5 @@
+import { stripTexts } from '$words/bench.ts';
+import { stoppingTexts } from '$words/run.ts';
 import type { Question } from '../questions.ts';
 import StripBetween from './StripBetween.svelte';
 import StripRunning from './StripRunning.svelte';
@@ -6,11 +8,11 @@ import StripStopping from './StripStopping.svelte';
 const alone = { fields: [], action: null } as const;
 
 export const stripRunningQuestions: readonly Question[] = [
-  { ...alone, id: 'strip.running', title: 'The test strip bites', component: StripRunning },
+  { ...alone, id: 'strip.running', title: stripTexts.runningTitle, component: StripRunning },
 ];
 export const stripStoppingQuestions: readonly Question[] = [
-  { ...alone, id: 'strip.stopping', title: 'Is the supply off?', component: StripStopping },
+  { ...alone, id: 'strip.stopping', title: stoppingTexts.title, component: StripStopping },
 ];
 export const stripBetweenQuestions: readonly Question[] = [
-  { ...alone, id: 'strip.between', title: 'Stop a window out', component: StripBetween },
+  { ...alone, id: 'strip.between', title: stripTexts.betweenTitle, component: StripBetween },
 ];

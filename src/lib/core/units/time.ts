@@ -1,0 +1,13 @@
+/** Times of the wall clock, which counts in milliseconds. */
+
+export const MINUTE = 60_000;
+export const HOUR = 60 * MINUTE;
+
+/** @param ms of wall time @returns min */
+export const toMinutes = (ms: number): number => ms / MINUTE;
+
+/** @param minutes any number @returns ms */
+export const fromMinutes = (minutes: number): number => minutes * MINUTE;
+
+/** @param hours any number @returns ms */
+export const fromHours = (hours: number): number => hours * HOUR;

@@ -1,0 +1,12 @@
+/** Attributes that tie a control to its hint and its fault, for a reader who cannot see them beside it. */
+export function describedBy(
+  id: string,
+  hint: string | undefined,
+  fault: string | undefined,
+): { readonly 'aria-invalid': 'true' | undefined; readonly 'aria-describedby': string | undefined } {
+  const ids = [hint ? `${id}-hint` : '', fault ? `${id}-fault` : ''].filter((one) => one !== '');
+  return {
+    'aria-invalid': fault ? 'true' : undefined,
+    'aria-describedby': ids.length === 0 ? undefined : ids.join(' '),
+  };
+}

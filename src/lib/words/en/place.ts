@@ -1,0 +1,13 @@
+/** The screen that asks where the work is done, and for whom. */
+export const placeTexts = {
+  title: 'Where, and for whom?',
+  uses: [
+    { value: 'home', label: 'For myself, at home' },
+    { value: 'selling', label: 'For sale' },
+    { value: 'teaching', label: 'In a class' },
+  ],
+  papers: [
+    { value: 'A4', label: 'A4' },
+    { value: 'Letter', label: 'US Letter' },
+  ],
+};

@@ -1,0 +1,106 @@
+import type { SupplyKind } from '../../core/facts/supplies.ts';
+import { clockTime, spanText } from './times.ts';
+
+/** What stands on the screen of a run, of the piece or of a test strip. */
+export const runTexts = {
+  title: 'Biting',
+  answerChanged: 'An answer changed. Stop now, then look again.',
+  timeIsUp: 'Time is up. Stop, then switch off at the supply.',
+  heldElsewhere: 'Another page holds this run. Switch off at the supply, then take over here.',
+  switchOn: 'Switch on at the supply now, then read the amps.',
+  stopAt: 'Stop at',
+  /** @param left ms, below 0 when time is up */
+  left: (left: number): string => (left > 0 ? `${spanText(left)} to go` : `${spanText(-left)} over`),
+  /** called out so many minutes before the end */
+  called: { 1: 'One minute left.', 5: 'Five minutes left.' },
+  away: (span: number): string => `Away ${spanText(span)}: the time kept running.`,
+  passed: (percent: number): string => `${String(percent)} % of the time with current on has passed.`,
+  usedUp: 'The planned time is used up.',
+  lookDue: 'A look is due.',
+  nextLook: (at: number): string => `Next look at ${clockTime(at)}.`,
+  noLook: 'No look before the stop.',
+  wrong: 'Something looks wrong',
+  look: 'Stop for a look',
+  on: 'Current on for',
+  charge: 'Amp-hours so far',
+  of: (whole: string): string => `of ${whole}`,
+  ownAlarm: (at: number): string =>
+    `Set your phone’s own alarm for ${clockTime(at)} too: a sleeping page rings no bell.`,
+  card: (at: number): string =>
+    `Write ${clockTime(at)} on the card, so that it stands there when the phone is dead.`,
+  screen: {
+    asked: '',
+    held: 'The screen stays on.',
+    refused: 'The screen may go dark here: look at the clock yourself.',
+    absent: 'This browser cannot keep the screen on: look at the clock yourself.',
+  },
+  tryBell: 'Try the bell',
+  rung: 'Three tones. Not heard: turn the volume up.',
+  notRung: 'Press once more: the browser asks twice.',
+  stop: 'Stop',
+  thenOff: 'Then switch off at the supply: only you can.',
+} as const;
+
+/** Something looks wrong: what is asked and what comes first. */
+export const wrongTexts = {
+  asks: 'What do you see or smell?',
+  first: 'Power off first.',
+  thenOff: 'Then switch off at the supply.',
+  back: 'Back to the clock',
+} as const;
+
+/** After Stop: whether the supply is off. */
+export const stoppingTexts = {
+  title: 'Is the supply off?',
+  /** @param late ms since the run was to stop */
+  wentAway: (startedAt: number, planned: number, late: number): string =>
+    `A run was on when the page closed. It began at ${clockTime(startedAt)} and was to stop at ${clockTime(planned)}${late > 60_000 ? `, ${spanText(late)} ago` : ''}.`,
+  powered: 'Until then it counts as powered: hands out of the bath, off the clips.',
+  since: (span: number): string => `${spanText(span)} since Stop.`,
+  answers: 'The supply',
+  notZero: 'Switch off at the supply itself, then read again. Still not zero: pull its plug.',
+} as const;
+
+interface SupplyOffTexts {
+  readonly asks: string;
+  /** the answer that ends the run, and the same once the maker was unsure */
+  readonly zero: string;
+  readonly zeroAfter: string;
+  readonly notZero: string;
+  readonly notSure: string;
+  /** how it is made dead when there is no meter to believe */
+  readonly dead: string;
+}
+
+const withMeter: SupplyOffTexts = {
+  asks: 'Switch off at the supply. What does its meter read?',
+  zero: 'Supply off, meter reads zero',
+  zeroAfter: 'Supply off: plug pulled',
+  notZero: 'It reads something else',
+  notSure: 'Not sure, or no meter',
+  dead: 'Pull the plug of the supply. Then it is zero: press the first answer.',
+};
+const pluggedIn: SupplyOffTexts = {
+  asks: 'Switch off and unplug the supply.',
+  zero: 'Supply off: pulled out of the wall',
+  zeroAfter: 'Supply off: pulled out of the wall',
+  notZero: 'It is still on',
+  notSure: 'Not sure',
+  dead: withMeter.dead,
+};
+const supplyOff: Readonly<Partial<Record<SupplyKind, SupplyOffTexts>>> = {
+  bench: withMeter,
+  adapter: {
+    ...pluggedIn,
+    dead: 'Pull the adapter out of the wall. Then it is off: press the first answer.',
+  },
+  battery: {
+    ...pluggedIn,
+    zero: 'Supply off: battery disconnected',
+    zeroAfter: 'Supply off: battery disconnected',
+    dead: 'Take one lead off the battery, or its fuse out. Then it is off: press the first answer.',
+  },
+};
+
+/** How a supply of this kind is seen to be off, and what to do when that is not sure. */
+export const supplyOffTexts = (kind: string): SupplyOffTexts => supplyOff[kind as SupplyKind] ?? pluggedIn;
