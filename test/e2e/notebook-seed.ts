@@ -4,11 +4,12 @@ import type { JobRecord } from '../../src/lib/notebook/records.ts';
 
 type Listed = Awaited<ReturnType<BrowserContext['storageState']>>;
 /** With its databases, which the types leave out. */
-type State = Listed & {
-  readonly origins: readonly {
+interface State {
+  readonly cookies: Listed['cookies'];
+  readonly origins: readonly (Listed['origins'][number] & {
     readonly indexedDB: readonly { readonly stores: readonly { readonly name: string }[] }[];
-  }[];
-};
+  })[];
+}
 type Store = 'jobs' | 'baths';
 
 /** A job as the notebook stores it, in a few words. */
@@ -44,7 +45,7 @@ async function freshNotebook(page: Page): Promise<State> {
   );
   const state = await context.storageState({ indexedDB: true });
   await context.close();
-  return state as State;
+  return state as unknown as State;
 }
 /** Made by the first test of a worker that needs one: the shape of the store is the app's own business. */
 let empty: Promise<State> | null = null;

@@ -2,13 +2,15 @@ import { expect, test } from '@playwright/test';
 import { solveCell } from '../../src/lib/core/cell/solved-field.ts';
 import { planJob } from '../../src/lib/core/plan/plan-job.ts';
 import type { Plan } from '../../src/lib/core/plan/plan.ts';
-import { range } from '../../src/lib/core/units/format.ts';
+import { defaultReadingUnits } from '../../src/lib/core/job/reading-units.ts';
+import type { FigureId } from '../../src/lib/core/plan/outcome.ts';
+import { range } from '../../src/lib/words/en/locale.ts';
 import { readSettings, settingsText } from '../../src/lib/link/settings-text.ts';
 import { shortCode } from '../../src/lib/link/short-code.ts';
 import { draftOf } from '../../src/lib/session/jobs-from-plan.ts';
-import { figureNames } from '../../src/lib/words/en/figures.ts';
+import { figureName } from '../../src/lib/words/en/figures.ts';
 import { printPlan } from '../../src/lib/words/en/printed-plan.ts';
-import { figureNumber } from '../../src/lib/words/en/render.ts';
+import { figureParts } from '../../src/lib/words/en/render.ts';
 import { unitSymbol } from '../../src/lib/words/en/units.ts';
 import { jobAt } from '../fixtures/job-at.ts';
 import { cuff, jobOf, pendant, tokens } from '../fixtures/jobs.ts';
@@ -27,7 +29,7 @@ const shown = ({ figures }: Plan): object =>
   Object.fromEntries(
     Object.entries(figures).map(([id, figure]) => [
       id,
-      `${figureNumber(figure)} ${figure.unit}, ${range(figure.low, figure.high)}`,
+      `${figureParts(figure, defaultReadingUnits).number} ${figure.unit}, ${range(figure.low, figure.high)}`,
     ]),
   );
 
@@ -109,8 +111,10 @@ for (const [title, file] of demos) {
     const all = pages.map(({ squeezed }) => squeezed).join('');
     for (const [id, figure] of Object.entries(plan.figures)) {
       const limits = figure.low === figure.high ? '' : range(figure.low, figure.high);
-      const name = figureNames[id as keyof typeof figureNames];
-      expect(all).toContain(squeeze(`${name}${figureNumber(figure)}${unitSymbol(figure.unit)}${limits}`));
+      const name = figureName(id as FigureId, defaultReadingUnits);
+      const { number, unit } = figureParts(figure, defaultReadingUnits);
+      expect(unit).toBe(unitSymbol(figure.unit));
+      expect(all).toContain(squeeze(`${name}${number}${unit}${limits}`));
     }
     for (const { text } of printPlan(plan).cautions) expect(all).toContain(squeeze(text));
     for (const text of ['NOT FOOD — DO NOT DRINK', 'Piece on +. Plate on −.', 'Help now', 'What to wear']) {

@@ -1,10 +1,11 @@
 import type { Content } from 'pdfmake/interfaces';
 import type { Plan } from '../core/plan/plan.ts';
-import { plain, range } from '../core/units/format.ts';
+import { fromTo, plain } from '$words/locale.ts';
+import { readingUnitsOf } from '../core/job/reading-units.ts';
 import { fromSi } from '../core/units/convert.ts';
 import { withUnit } from '$words/units.ts';
 import { cardTexts } from '$words/papers.ts';
-import { figureNumber, fill } from '$words/render.ts';
+import { figureParts, fill } from '$words/render.ts';
 import { familyOf } from './bath-hazards.ts';
 import { jobMark } from './drawing/job-mark.ts';
 import { bare, checkBox } from './drawing/plate-mark.ts';
@@ -31,18 +32,24 @@ export interface WriteIn {
 
 export function writeIns({ settings, figures, job }: Plan): WriteIn[] {
   if (!settings) return [];
-  const { minutes } = settings;
-  const limits = withUnit(range(minutes.low, minutes.high), 'min');
-  const stop = { label: cardTexts.stop, value: figureNumber(minutes), unit: 'min' };
+  const units = readingUnitsOf(job);
+  const minutes = figureParts(settings.minutes, units);
+  const limits = withUnit(fromTo(minutes.low, minutes.high), 'min');
+  const stop = { label: cardTexts.stop, value: minutes.number, unit: 'min' };
   if (settings.control === 'amps') {
-    const { display, stopCharge } = settings;
-    const charge = withUnit(figureNumber(stopCharge), stopCharge.unit);
+    const display = figureParts(settings.display, units);
+    const charge = figureParts(settings.stopCharge, units);
     return [
-      { ...stop, note: cardTexts.orCharge.replace('{range}', limits).replace('{charge}', charge) },
+      {
+        ...stop,
+        note: cardTexts.orCharge
+          .replace('{range}', limits)
+          .replace('{charge}', withUnit(charge.number, charge.unit)),
+      },
       { label: cardTexts.amps, value: plain(settings.amps), unit: 'A', note: cardTexts.knob },
       {
         label: cardTexts.volts,
-        value: figureNumber(display),
+        value: display.number,
         unit: 'V',
         note: cardTexts.display.replace('{ceiling}', withUnit(plain(settings.ceiling), 'V')),
       },
@@ -50,15 +57,16 @@ export function writeIns({ settings, figures, job }: Plan): WriteIn[] {
   }
   // Amps belong to the volts they were worked out for, so they stand here only when those are the ones set.
   const { current, volts } = figures;
-  const drawn = current && volts?.value === settings.volts && job.supply.showsAmps ? current : null;
+  const isDrawn = current && volts?.value === settings.volts && job.supply.showsAmps;
+  const drawn = isDrawn ? figureParts(current, units) : null;
   return [
     { ...stop, note: limits },
     { label: cardTexts.volts, value: plain(settings.volts), unit: 'V', note: cardTexts.knob },
     {
       label: cardTexts.amps,
-      value: drawn ? figureNumber(drawn) : null,
+      value: drawn?.number ?? null,
       unit: 'A',
-      note: drawn ? cardTexts.drawn.replace('{range}', range(drawn.low, drawn.high)) : cardTexts.noMeter,
+      note: drawn ? cardTexts.drawn.replace('{range}', fromTo(drawn.low, drawn.high)) : cardTexts.noMeter,
     },
   ];
 }
@@ -98,18 +106,23 @@ export const writeIn = ({ label, value, unit, note }: WriteIn): Content => ({
 
 function front(plan: Plan, marks: Marks | null): Content[] {
   const { job } = plan;
+  const units = readingUnitsOf(job);
   const family = familyOf(plan);
-  const bath = fill(cardTexts.bath, {
-    salt: job.bath.salt,
-    strength: { value: fromSi(job.bath.strength, 'g/L'), unit: 'g/L' },
-  });
+  const bath = fill(
+    cardTexts.bath,
+    {
+      salt: job.bath.salt,
+      strength: { value: fromSi(job.bath.strength, 'g/L'), unit: 'g/L' },
+    },
+    units,
+  );
   const look = plan.settings?.firstLook;
   return [
     {
       columns: [
         {
           width: '*',
-          text: family === null ? '' : fill('{f}', { f: `group-${family}` }),
+          text: family === null ? '' : fill('{f}', { f: `group-${family}` }, units),
           bold: true,
           fontSize: 14,
           color: ink.accent,
@@ -138,7 +151,7 @@ function front(plan: Plan, marks: Marks | null): Content[] {
     ...(look
       ? [
           {
-            text: fill(cardTexts.firstLook, { look }),
+            text: fill(cardTexts.firstLook, { look }, units),
             bold: true,
             fontSize: 14,
             margin: [0, 8, 0, 0],

@@ -1,6 +1,7 @@
 import type { Content, ContentSection } from 'pdfmake/interfaces';
+import { readingUnitsOf } from '../core/job/reading-units.ts';
 import type { Plan } from '../core/plan/plan.ts';
-import { cutTexts } from '$words/papers.ts';
+import { cutTexts, laminateText } from '$words/papers.ts';
 import { bathLabel, label, labelHeight } from './bath-label.ts';
 import { benchCard, card } from './bench-card.ts';
 import { cutPage, safeArea } from './cut-page.ts';
@@ -32,7 +33,7 @@ export function cardPage(plan: Plan, wanted: Wanted): ContentSection {
     const besideLabel = left + mm(label.width + GUTTER);
     const told = notes([
       cutTexts.print,
-      ...(wanted.card ? [cutTexts.card] : []),
+      ...(wanted.card ? [laminateText('card', readingUnitsOf(plan.job))] : []),
       ...(wanted.label ? [cutTexts.label] : []),
     ]);
     const wide = mm(safeArea.width);

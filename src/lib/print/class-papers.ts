@@ -1,4 +1,5 @@
 import type { Content, ContentSection, TableCell, TDocumentDefinitions } from 'pdfmake/interfaces';
+import { readingUnitsOf } from '../core/job/reading-units.ts';
 import type { ClassPack } from '../core/plan/class-pack.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import {
@@ -11,6 +12,7 @@ import {
   timeText,
 } from '$words/class.ts';
 import { withUnit } from '$words/units.ts';
+import { language } from '$words/locale.ts';
 import { checkBox, plateMark, ruled } from './drawing/plate-mark.ts';
 import { signalPanel } from './drawing/signal-panel.ts';
 import type { ClassOrder } from './order.ts';
@@ -78,7 +80,12 @@ function leaderSheet(plan: Plan, pack: ClassPack): ContentSection {
       },
       heading(classTexts.evening),
       evening(pack),
-      { text: typeset(timeText(pack)), bold: true, fontSize: 11, margin: [0, 6, 0, 0] },
+      {
+        text: typeset(timeText(pack, readingUnitsOf(plan.job))),
+        bold: true,
+        fontSize: 11,
+        margin: [0, 6, 0, 0],
+      },
       { text: classTexts.own, fontSize: 8.5, color: ink.soft, margin: [0, 2, 0, 0] },
       heading(classTexts.after),
       plateMark(
@@ -98,7 +105,7 @@ export function classPapers({ plan, pack, paper }: ClassOrder): TDocumentDefinit
   const stations = Array.from({ length: pack.asked.stations }, (_, n) => stationCard(plan, pack, n + 1));
   return {
     pageSize: pageSizes[paper],
-    language: 'en',
+    language,
     displayTitle: true,
     version: '1.7',
     info: {

@@ -113,7 +113,7 @@ export function jobSheet(plan: Plan, marks: Marks | null): ContentSection {
       ...steps(plan, sheetWidth(paper)),
       ...figuresTable(plan),
       ...biteMap(plan),
-      readings(),
+      readings(plan),
       result(plan),
       ...annex(plan),
     ],

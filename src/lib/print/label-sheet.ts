@@ -1,5 +1,6 @@
 import type { Content, ContentSection, TDocumentDefinitions } from 'pdfmake/interfaces';
 import { cutTexts } from '$words/papers.ts';
+import { language } from '$words/locale.ts';
 import { bathLabel, label } from './bath-label.ts';
 import { standingBar } from './drawing/scale-bar.ts';
 import { labelOfShelf } from './labelled-bath.ts';
@@ -82,7 +83,7 @@ export function labelSheets(order: LabelsOrder): TDocumentDefinitions {
   return {
     pageSize: pageSizes[order.paper],
     pageOrientation: 'landscape',
-    language: 'en',
+    language,
     displayTitle: true,
     version: '1.7',
     info: { title: cutTexts.sheetTitle, creator: 'Etchwright', producer: 'Etchwright' },

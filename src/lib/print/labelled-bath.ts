@@ -5,11 +5,12 @@ import type { MetalGroup } from '../core/facts/metal-groups.ts';
 import type { FigureId } from '../core/plan/outcome.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { neverFamily } from '../core/rules/asks.ts';
+import { defaultReadingUnits, readingUnitsOf } from '../core/job/reading-units.ts';
 import { fromSi } from '../core/units/convert.ts';
-import { plain } from '../core/units/format.ts';
+import { plain } from '$words/locale.ts';
 import { dissolvedNames, labelTexts } from '$words/papers.ts';
 import { printPlan } from '$words/printed-plan.ts';
-import { figureNumber, figureText, fill } from '$words/render.ts';
+import { figureParts, figureText, fill } from '$words/render.ts';
 import { terms } from '$words/terms.ts';
 import { withUnit } from '$words/units.ts';
 import { bathHazards, hazardsOf } from './bath-hazards.ts';
@@ -37,17 +38,24 @@ const joined = (text: string, metals: readonly string[], holds: string): string 
 /** The label of the bath that a plan uses, to be filled in by hand. */
 export function labelOfPlan(plan: Plan, code: string): LabelledBath {
   const { job, figures } = plan;
+  const units = readingUnitsOf(job);
   const percent = figures.mass_percent;
   const metals = (Object.keys(dissolvedNames) as FigureId[]).flatMap((id) => {
     const figure = figures[id];
-    return figure ? [`${dissolvedNames[id] ?? ''}\u00a0${withUnit(figureNumber(figure), figure.unit)}`] : [];
+    if (!figure) return [];
+    const { number, unit } = figureParts(figure, units);
+    return [`${dissolvedNames[id] ?? ''}\u00a0${withUnit(number, unit)}`];
   });
-  const text = fill(labelTexts.contents, {
-    metal: job.piece.metal,
-    salt: job.bath.salt,
-    strength: { value: fromSi(job.bath.strength, 'g/L'), unit: 'g/L' },
-    share: percent ? labelTexts.share.replace('{percent}', figureText(percent)) : '',
-  });
+  const text = fill(
+    labelTexts.contents,
+    {
+      metal: job.piece.metal,
+      salt: job.bath.salt,
+      strength: { value: fromSi(job.bath.strength, 'g/L'), unit: 'g/L' },
+      share: percent ? labelTexts.share.replace('{percent}', figureText(percent, units)) : '',
+    },
+    units,
+  );
   const hazards = bathHazards(plan);
   return {
     head: hazards ? (terms[`group-${hazards.family}`] ?? '') : '',
@@ -92,12 +100,16 @@ export function labelOfShelf(bath: ShelfBath): LabelledBath {
     ([element, mgPerLitre]) =>
       `${terms[`element-${element}`] ?? element}\u00a0${withUnit(plain(mgPerLitre, 2), 'mg/L')}`,
   );
-  const text = fill(labelTexts.contents, {
-    metal: bath.group,
-    salt: bath.salt,
-    strength: { value: bath.strength, unit: 'g/L' },
-    share: '',
-  });
+  const text = fill(
+    labelTexts.contents,
+    {
+      metal: bath.group,
+      salt: bath.salt,
+      strength: { value: bath.strength, unit: 'g/L' },
+      share: '',
+    },
+    defaultReadingUnits,
+  );
   const holdsSilver = bath.group === 'silver' || (bath.dissolved['Ag'] ?? 0) > 0;
   const known = findBoughtSalt(bath.salt) !== null;
   return {

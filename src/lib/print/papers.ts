@@ -1,6 +1,7 @@
 import type { ContentSection, TDocumentDefinitions } from 'pdfmake/interfaces';
 import type { Plan } from '../core/plan/plan.ts';
 import { sheetTexts } from '$words/papers.ts';
+import { language } from '$words/locale.ts';
 import { cardPage } from './card-page.ts';
 import { classPapers } from './class-papers.ts';
 import { labelSheets } from './label-sheet.ts';
@@ -32,7 +33,7 @@ const kindOf = ({ kinds }: PapersOrder): string =>
 export function papers(plan: Plan, order: PapersOrder = jobPapers): TDocumentDefinitions {
   return {
     pageSize: pageSizes[plan.job.paper],
-    language: 'en',
+    language,
     displayTitle: true,
     version: '1.7',
     info: {

@@ -1,6 +1,7 @@
 import type { Column, Content, ContentSection } from 'pdfmake/interfaces';
 import type { ClassPack } from '../core/plan/class-pack.ts';
 import type { Plan } from '../core/plan/plan.ts';
+import { readingUnitsOf } from '../core/job/reading-units.ts';
 import { fromSi } from '../core/units/convert.ts';
 import { classTexts } from '$words/class.ts';
 import { cardTexts } from '$words/papers.ts';
@@ -56,10 +57,15 @@ const hold = ([title, checks]: readonly [string, readonly string[]]): Content =>
 /** A page to stand at one station: what to set, and what two people have to see. */
 export function stationCard(plan: Plan, { asked }: ClassPack, n: number): ContentSection {
   const family = familyOf(plan);
-  const bath = fill(cardTexts.bath, {
-    salt: plan.job.bath.salt,
-    strength: { value: fromSi(plan.job.bath.strength, 'g/L'), unit: 'g/L' },
-  });
+  const units = readingUnitsOf(plan.job);
+  const bath = fill(
+    cardTexts.bath,
+    {
+      salt: plan.job.bath.salt,
+      strength: { value: fromSi(plan.job.bath.strength, 'g/L'), unit: 'g/L' },
+    },
+    units,
+  );
   // an adult mixes beforehand: that hold is not this page's
   const holds = cardHolds(plan).filter(([title]) => title !== cardTexts.beforeMixing);
   return {
@@ -69,7 +75,9 @@ export function stationCard(plan: Plan, { asked }: ClassPack, n: number): Conten
     section: [
       { text: classTexts.station(n, asked.stations), bold: true, fontSize: 36, lineHeight: 1 },
       {
-        text: typeset([family === null ? '' : fill('{f}', { f: `group-${family}` }), bath].join(' · ')),
+        text: typeset(
+          [family === null ? '' : fill('{f}', { f: `group-${family}` }, units), bath].join(' · '),
+        ),
         bold: true,
         fontSize: 14,
         color: ink.accent,

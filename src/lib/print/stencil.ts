@@ -1,5 +1,6 @@
 import type { Content, TDocumentDefinitions } from 'pdfmake/interfaces';
 import { stencilTexts } from '$words/papers.ts';
+import { language } from '$words/locale.ts';
 import { scaleBar } from './drawing/scale-bar.ts';
 import type { StencilOrder } from './order.ts';
 import { faces, ink, mm, pageSizes } from './paper.ts';
@@ -60,7 +61,7 @@ export function stencil(order: StencilOrder): TDocumentDefinitions {
   return {
     pageSize: page,
     pageMargins: [left, top, left, top],
-    language: 'en',
+    language,
     displayTitle: true,
     version: '1.7',
     info: {

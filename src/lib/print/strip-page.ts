@@ -1,10 +1,11 @@
 import type { Content, ContentSection } from 'pdfmake/interfaces';
 import type { FirstAidLine } from '../core/facts/first-aid.ts';
+import { readingUnitsOf } from '../core/job/reading-units.ts';
 import { resistFacts } from '../core/facts/resists.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { helpFirst, helpPages } from '$words/help.ts';
 import type { HelpPage } from '$words/help.ts';
-import { cutTexts, stripTexts } from '$words/papers.ts';
+import { laminateText, stripTexts } from '$words/papers.ts';
 import { familyOf } from './bath-hazards.ts';
 import { cutPage } from './cut-page.ts';
 import { outline } from './drawing/outline.ts';
@@ -79,7 +80,7 @@ export function stripPage(plan: Plan): ContentSection {
         },
       ),
       place(left + mm(149), top + mm(strip.height + 6), mm(41), {
-        text: cutTexts.hang,
+        text: laminateText('hang', readingUnitsOf(plan.job)),
         fontSize: 8.5,
         color: ink.soft,
         lineHeight: 1,

@@ -4,8 +4,9 @@ import type { BathSalt } from '../core/facts/salts.ts';
 import { resistFacts } from '../core/facts/resists.ts';
 import { worn } from '../core/facts/wear.ts';
 import type { ThingId, Verdict, Worn } from '../core/facts/wear.ts';
+import { readingUnitsOf } from '../core/job/reading-units.ts';
 import type { Plan } from '../core/plan/plan.ts';
-import { cutTexts, wearTexts } from '$words/papers.ts';
+import { laminateText, wearTexts } from '$words/papers.ts';
 import {
   airTexts,
   bodyTexts,
@@ -136,7 +137,7 @@ export function wearPage(plan: Plan): ContentSection {
         { text: labelWins, bold: true, fontSize: 11, lineHeight: 1 },
       ),
       place(left + mm(149), top + mm(wearCard.height + 6), mm(41), {
-        text: cutTexts.hang,
+        text: laminateText('hang', readingUnitsOf(plan.job)),
         fontSize: 8.5,
         color: ink.soft,
         lineHeight: 1,

@@ -1,3 +1,4 @@
+import { defaultReadingUnits } from '../core/job/reading-units.ts';
 import { besideAnswers } from '../core/plan/input-paths.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { figureText } from '$words/render.ts';
@@ -45,7 +46,9 @@ export function checkBasisOf(plan: Plan): CheckBasis {
   const { settings } = plan;
   return {
     inputs,
-    figures: Object.fromEntries(Object.entries(plan.figures).map(([id, figure]) => [id, figureText(figure)])),
+    figures: Object.fromEntries(
+      Object.entries(plan.figures).map(([id, figure]) => [id, figureText(figure, defaultReadingUnits)]),
+    ),
     mostVolts: settings === null ? 0 : settings.control === 'amps' ? settings.ceiling : settings.volts,
     mayMix: plan.refusals.length === 0,
     mayPower: plan.refusals.length === 0 && settings !== null,

@@ -1,3 +1,4 @@
+import { fullDayText } from '$words/times.ts';
 import type { JobLine } from './jobs.ts';
 
 /** Words of a search: every one of them has to be found. */
@@ -6,9 +7,6 @@ const wordsOf = (typed: string): readonly string[] =>
     .toLocaleLowerCase()
     .split(/\s+/)
     .filter((word) => word !== '');
-
-/** Made once: making one takes longer than using it. */
-const dates = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
 
 /** What a job is found by: title, note, metal, salt and depth in words, and its date as the maker writes it. */
 const haystack = (line: JobLine, named: (id: string) => string): string =>
@@ -20,7 +18,7 @@ const haystack = (line: JobLine, named: (id: string) => string): string =>
     named(line.salt),
     line.salt,
     line.depth,
-    dates.format(line.touchedAt),
+    fullDayText(line.touchedAt),
     new Date(line.touchedAt).toISOString().slice(0, 10),
   ]
     .join(' ')

@@ -1,3 +1,4 @@
+import { readingUnitsOf } from '../core/job/reading-units.ts';
 import { practice } from '../core/facts/bench-facts.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { fromHours } from '../core/units/time.ts';
@@ -37,7 +38,7 @@ export function mixingLines(plan: Plan, scale: string): readonly MixingLine[] {
   const lines = plan.instructions.filter(({ step }) => step === 'electrolyte');
   const text = (id: string, params: Parameters<typeof fill>[1]): MixingLine => ({
     id,
-    text: fill(instructionTexts[id] ?? '', params),
+    text: fill(instructionTexts[id] ?? '', params, readingUnitsOf(plan.job)),
   });
   return lines.flatMap(({ id, params }): MixingLine[] => {
     if (weighing && id === 'weigh-salt')

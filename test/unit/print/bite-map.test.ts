@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { solveCell } from '../../../src/lib/core/cell/solved-field.ts';
 import { bandsOf } from '../../../src/lib/core/field/depth-map.ts';
+import { defaultReadingUnits } from '../../../src/lib/core/job/reading-units.ts';
 import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
 import { bandText, biteMapTexts } from '../../../src/lib/words/en/bite-map.ts';
 import { sheetTexts } from '../../../src/lib/words/en/papers.ts';
@@ -28,7 +29,7 @@ describe('where a drawing is bitten deepest', () => {
     expect(sheet).toContain(squeeze(biteMapTexts.model));
     const bands = bandsOf(plan.map, plan.job.piece.depth * 1e6);
     expect(bands.length).toBeGreaterThan(2);
-    for (const band of bands) expect(sheet).toContain(squeeze(bandText(band)));
+    for (const band of bands) expect(sheet).toContain(squeeze(bandText(band, defaultReadingUnits)));
     expect(bands.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9);
   });
   test('is not in the code at the head of the sheet, which says so', async () => {

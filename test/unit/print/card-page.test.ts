@@ -6,7 +6,8 @@ import { scaleBar } from '../../../src/lib/print/drawing/scale-bar.ts';
 import { pictogramSide } from '../../../src/lib/print/drawing/pictograms.ts';
 import { labelOfPlan } from '../../../src/lib/print/labelled-bath.ts';
 import { jobPapers } from '../../../src/lib/print/order.ts';
-import { figureNumber } from '../../../src/lib/words/en/render.ts';
+import { defaultReadingUnits } from '../../../src/lib/core/job/reading-units.ts';
+import { figureParts } from '../../../src/lib/words/en/render.ts';
 import { examples, planOf, print, readPages, squeeze } from './bench.ts';
 import type { Page, Placed } from './bench.ts';
 
@@ -119,7 +120,7 @@ describe.each(cases)('the page of cut-outs of %s', (_name, make) => {
     const dissolved = Object.entries(plan.figures).filter(([id]) => id.startsWith('dissolved_metal.'));
     expect(dissolved.length).toBeGreaterThan(0);
     for (const [, figure] of dissolved) {
-      expect(page.squeezed).toContain(squeeze(`${figureNumber(figure)} mg/L`));
+      expect(page.squeezed).toContain(squeeze(`${figureParts(figure, defaultReadingUnits).number} mg/L`));
     }
   });
 });

@@ -1,9 +1,11 @@
 import { beforeAll, describe, expect, test } from 'vitest';
+import { defaultReadingUnits } from '../../../src/lib/core/job/reading-units.ts';
+import type { FigureId } from '../../../src/lib/core/plan/outcome.ts';
 import type { Plan } from '../../../src/lib/core/plan/plan.ts';
-import { range } from '../../../src/lib/core/units/format.ts';
-import { figureNames } from '../../../src/lib/words/en/figures.ts';
+import { range } from '../../../src/lib/words/en/locale.ts';
+import { figureName } from '../../../src/lib/words/en/figures.ts';
 import { printPlan } from '../../../src/lib/words/en/printed-plan.ts';
-import { figureNumber } from '../../../src/lib/words/en/render.ts';
+import { figureParts } from '../../../src/lib/words/en/render.ts';
 import { unitSymbol } from '../../../src/lib/words/en/units.ts';
 import { examples, planOf, print, readPages, squeeze } from './bench.ts';
 import type { Page } from './bench.ts';
@@ -38,8 +40,10 @@ describe.each(examples)('the papers of %s', (name) => {
   test("show every figure with the plan's own value, unit and limits", () => {
     for (const [id, figure] of Object.entries(plan.figures)) {
       const limits = figure.low === figure.high ? '' : range(figure.low, figure.high);
-      const title = figureNames[id as keyof typeof figureNames];
-      expect(sheet).toContain(squeeze(`${title}${figureNumber(figure)}${unitSymbol(figure.unit)}${limits}`));
+      const title = figureName(id as FigureId, defaultReadingUnits);
+      const { number, unit } = figureParts(figure, defaultReadingUnits);
+      expect(unit).toBe(unitSymbol(figure.unit));
+      expect(sheet).toContain(squeeze(`${title}${number}${unit}${limits}`));
     }
   });
 

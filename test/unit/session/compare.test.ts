@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { sideOf } from '../../../src/lib/session/compare.ts';
+import { defaultReadingUnits } from '../../../src/lib/core/job/reading-units.ts';
 import { differenceText, doneRows } from '../../../src/lib/words/en/compare.ts';
 import { figureOf, pendant, planOf } from '../../fixtures/jobs.ts';
 import { aJob } from '../notebook/records-for-test.ts';
@@ -43,17 +44,16 @@ test('a job that ran is held by its readings, its breaks left out, and what was 
   expect(side.chargeAh).toBeCloseTo((10 * 0.3 + 10 * 0.4) / 60, 9);
   expect(side.curve[0]).toEqual({ minutes: 0, amps: 0.2 });
   expect(side.curve.at(-1)?.minutes).toBeCloseTo(20, 9);
-  const said = differenceText(sideOf(aJob('a', { draft: { title: 'One' } }), plan), side, 2).replaceAll(
-    '\u00a0',
-    ' ',
-  );
+  const said = differenceText(
+    sideOf(aJob('a', { draft: { title: 'One' } }), plan),
+    side,
+    2,
+    defaultReadingUnits,
+  ).replaceAll('\u00a0', ' ');
   expect(said).toMatch(
     /^2 answers differ: “Two” ran 20 min at 0\.35 A, against .* min at .* A, and measured 90 μm deep, against 100 μm planned\.$/,
   );
-  expect(doneRows(side, side).map(([, before]) => before.replaceAll('\u00a0', ' '))).toEqual([
-    '20 min',
-    '0.35 A',
-    '0.117 A·h',
-    '90 μm',
-  ]);
+  expect(
+    doneRows(side, side, defaultReadingUnits).map(([, before]) => before.replaceAll('\u00a0', ' ')),
+  ).toEqual(['20 min', '0.35 A', '0.117 A·h', '90 μm']);
 });

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { defaultReadingUnits } from '../../../src/lib/core/job/reading-units.ts';
 import { enlargement, sectionOf, sectionTop } from '../../../src/lib/ui/drawing/section-path.ts';
 import { outlineOf } from '../../../src/lib/ui/drawing/length.ts';
 import { layOutTub } from '../../../src/lib/ui/drawing/tub-layout.ts';
 import { sectionSummary } from '../../../src/lib/words/en/drawings.ts';
-import { lengthText } from '../../../src/lib/words/en/lengths.ts';
+import { rulerText } from '../../../src/lib/words/en/units.ts';
 import { jobOf, patched, pendant } from '../../fixtures/jobs.ts';
 
 describe('the tub drawn to scale', () => {
@@ -64,15 +65,24 @@ describe('the section', () => {
 describe('the section in words', () => {
   test('says how deep, how far sideways, and what stays', () => {
     const cut = { thickness: 0.001, depth: 0.0001, undercut: 0.00008 } as const;
-    expect(sectionSummary({ ...cut, faces: 1 }, false)).toBe(
+    expect(sectionSummary({ ...cut, faces: 1 }, false, defaultReadingUnits)).toBe(
       '1\u00a0mm sheet: 0.1\u00a0mm down, about 0.08\u00a0mm sideways under the resist. 0.9\u00a0mm of metal stays below.',
     );
-    expect(sectionSummary({ ...cut, faces: 2 }, false)).toContain('on each face');
-    expect(sectionSummary({ ...cut, depth: 0.001, faces: 1 }, true)).toContain('right through');
+    expect(sectionSummary({ ...cut, faces: 2 }, false, defaultReadingUnits)).toContain('on each face');
+    expect(sectionSummary({ ...cut, depth: 0.001, faces: 1 }, true, defaultReadingUnits)).toContain(
+      'right through',
+    );
+  });
+  test('says the same in inches for who reads them', () => {
+    const cut = { thickness: 0.001, depth: 0.0001, undercut: 0.00008, faces: 1 } as const;
+    const inches = { length: 'in', temperature: 'degF' } as const;
+    expect(sectionSummary(cut, false, inches).replaceAll('\u00a0', ' ')).toBe(
+      '0.0394 in sheet: 0.0039 in down, about 0.0031 in sideways under the resist. 0.0354 in of metal stays below.',
+    );
   });
 });
 
 test('a disc is measured across, not by the square that stands for it', () => {
   const disc = { shape: 'disc', width: 0.0265868, height: 0.0265868 } as Parameters<typeof outlineOf>[0];
-  expect(lengthText(outlineOf(disc).width, 'mm')).toBe('30\u00a0mm');
+  expect(rulerText(outlineOf(disc).width, defaultReadingUnits)).toBe('30\u00a0mm');
 });

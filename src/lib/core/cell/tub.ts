@@ -3,7 +3,7 @@ import type { Area, Length, Volume } from '../units/quantity.ts';
 import type { Cathode, Piece, Tub } from './setup.ts';
 
 /** Thickness taken for a plate whose own was not asked for. */
-const PLATE_THICKNESS = si<'length'>(0.001);
+export const plateThickness = si<'length'>(0.001);
 
 /** The tub as a box: a round one becomes the rectangle of equal floor, a jug a cube of its water. */
 export interface TubBox {
@@ -54,7 +54,7 @@ export const immersedHeight = (cathode: Cathode, tub: Tub): Length =>
 export function displaced(piece: Piece, cathode: Cathode, tub: Tub): Volume {
   const oneFace = piece.faces === 'both' ? piece.faceArea / 2 : piece.faceArea;
   const pieces = oneFace * piece.thickness * piece.count;
-  return si<'volume'>(pieces + cathode.width * immersedHeight(cathode, tub) * PLATE_THICKNESS);
+  return si<'volume'>(pieces + cathode.width * immersedHeight(cathode, tub) * plateThickness);
 }
 
 /** A disc is held as the square of equal area: its diameter is what has to fit. */
@@ -73,7 +73,7 @@ export function misfit(piece: Piece, cathode: Cathode, tub: Tub): Misfit | null 
   const isOver = (taken: number, room: number) => taken > room + LOST;
   if (isOver(reach * piece.height, tub.fill)) return 'tooTall';
   const across = Math.max(reach * piece.width, cathode.width);
-  const along = cathode.gap + piece.thickness + PLATE_THICKNESS;
+  const along = cathode.gap + piece.thickness + plateThickness;
   if (tub.kind === 'round') {
     if (isOver(across, tub.diameter)) return 'tooWide';
     if (isOver(Math.hypot(across, along), tub.diameter)) return 'tooLong';
@@ -145,7 +145,7 @@ export function remedyFor(
   if (reason === 'tooLong') {
     const across = Math.max(own, cathode.width);
     const long = tub.kind === 'round' ? Math.sqrt(room ** 2 - across ** 2) : tub.length;
-    const thick = piece.thickness + PLATE_THICKNESS;
+    const thick = piece.thickness + plateThickness;
     if (long - thick >= NEAREST) return mm('plate-near', downTo(long - thick, MM));
     const needed = NEAREST + thick;
     return tub.kind === 'round'

@@ -1,7 +1,7 @@
 import type { FaceCurrent } from './solve.ts';
 
 /** Width over which the bite is averaged before it is compared, m: nobody reports a depth at an edge. */
-const WINDOW = 2e-3;
+export const averagingWindow = 2e-3;
 
 /** How much of a cell lies within a window. */
 const overlap = (centre: number, size: number, at: number, window: number): number =>
@@ -12,7 +12,7 @@ const overlap = (centre: number, size: number, at: number, window: number): numb
  * @param window m; 0 leaves them as they are
  * @returns A/m², by face
  */
-export function averaged(faces: readonly FaceCurrent[], window = WINDOW): Float64Array {
+export function averaged(faces: readonly FaceCurrent[], window = averagingWindow): Float64Array {
   const means = Float64Array.from(faces, ({ density }) => density);
   if (window === 0) return means;
   const sheets = new Map<string, number[]>();
@@ -67,7 +67,7 @@ function areaQuantile(densities: Float64Array, areas: readonly number[], share: 
  * @param window m of averaging beforehand
  * @returns share, 1 for an even bite
  */
-export function evennessOf(faces: readonly FaceCurrent[], window = WINDOW): number {
+export function evennessOf(faces: readonly FaceCurrent[], window = averagingWindow): number {
   const means = averaged(faces, window);
   const areas = faces.map(({ area }) => area);
   return areaQuantile(means, areas, 0.05) / areaQuantile(means, areas, 0.95);

@@ -1,4 +1,4 @@
-/** Units that a maker may want lengths read back in; a depth stays in mm, its figure in μm. */
+/** Units that a maker may want lengths read back in; with mm and cm a depth stays in mm, its figure in μm. */
 export const lengthUnits = ['mm', 'cm', 'in'] as const;
 export const temperatureUnits = ['degC', 'degF'] as const;
 

@@ -135,6 +135,12 @@ const CLIP = 12;
 /** A window narrower than this is measured by no gauge, mm. */
 const NARROWEST = 3;
 
+/** The smallest scrap that takes all windows, mm. */
+export const leastScrap = {
+  width: (stripShares.length + 1) * LAND + stripShares.length * NARROWEST,
+  height: CLIP + LAND + NARROWEST,
+} as const;
+
 /**
  * Four windows on the scrap at hand, as large as it lets them.
  * @param width,height of the scrap, mm, hung by its upper edge

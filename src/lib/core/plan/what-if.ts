@@ -36,7 +36,7 @@ export interface Trial {
 }
 
 /** How far a hand misses what it sets, our own reading: mm, shares, K and min. */
-const MISSES = { gap: 3, knob: 0.05, strength: 0.1, temperature: 3, minutes: 1 } as const;
+export const misses = { gap: 3, knob: 0.05, strength: 0.1, temperature: 3, minutes: 1 } as const;
 /** As near as a plate is hung, mm. */
 const NEAREST = 5;
 
@@ -64,11 +64,11 @@ export function spansOf(
   const knob = supply.control === 'amps' ? supply.amps : supply.volts;
   const celsius = bath.temperature - CELSIUS_ZERO;
   return {
-    gap: about(cathode.gap * 1e3, MISSES.gap, 'mm', [NEAREST, Infinity]),
-    knob: about(knob, MISSES.knob * knob, supply.control === 'amps' ? 'A' : 'V'),
-    strength: about(bath.strength, MISSES.strength * bath.strength, 'g/L', [weakest, dissolves]),
-    temperature: about(celsius, MISSES.temperature, 'degC', coveredTemperatures(salt)),
-    time: about(minutes, MISSES.minutes, 'min'),
+    gap: about(cathode.gap * 1e3, misses.gap, 'mm', [NEAREST, Infinity]),
+    knob: about(knob, misses.knob * knob, supply.control === 'amps' ? 'A' : 'V'),
+    strength: about(bath.strength, misses.strength * bath.strength, 'g/L', [weakest, dissolves]),
+    temperature: about(celsius, misses.temperature, 'degC', coveredTemperatures(salt)),
+    time: about(minutes, misses.minutes, 'min'),
   };
 }
 

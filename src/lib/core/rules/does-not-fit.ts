@@ -1,5 +1,16 @@
 import { misfit, remedyFor } from '../cell/tub.ts';
-import type { Block } from './rule.ts';
+import type { Remedy } from '../cell/tub.ts';
+import type { Amount, Block } from './rule.ts';
+
+const bounds: Readonly<Record<Remedy['way'], NonNullable<Amount['bound']>>> = {
+  'fill-to': 'least',
+  'tub-across': 'least',
+  'tub-long': 'least',
+  'tub-holds': 'least',
+  'plate-narrow': 'most',
+  'plate-near': 'most',
+  'hang-most': 'most',
+};
 
 /** The parts cannot hang in this tub. */
 export const doesNotFit = {
@@ -11,6 +22,6 @@ export const doesNotFit = {
     const reason = misfit(piece, cathode, tub);
     if (reason === null || tub.kind === 'jug') return null;
     const { way, amount } = remedyFor(reason, piece, cathode, tub);
-    return { misfit: reason, way, amount };
+    return { misfit: reason, way, amount: { ...amount, bound: bounds[way] } };
   },
 } as const satisfies Block;

@@ -19,8 +19,15 @@ export type StepId = (typeof stepIds)[number];
 /** Signal words as ANSI Z535 defines them: will kill or maim, could, minor or moderate, no injury. */
 export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
 
+/** An amount in a text; a bound is rounded to its safe side where it is read in another unit. */
+export interface Amount {
+  readonly value: number;
+  readonly unit: string;
+  readonly bound?: 'least' | 'most';
+}
+
 /** What fills a blank in a text: a word by id, an amount, or a figure with its range. */
-export type Param = string | { readonly value: number; readonly unit: string } | Figure;
+export type Param = string | Amount | Figure;
 export type Params = Readonly<Record<string, Param>>;
 
 /** What a rule looks at. Figures are there once the plan has been computed. */

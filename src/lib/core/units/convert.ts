@@ -60,6 +60,7 @@ const units = {
   'A/m2': { dimension: 'currentDensity', factor: 1 },
   'A/dm2': { dimension: 'currentDensity', factor: 100 },
   'mA/cm2': { dimension: 'currentDensity', factor: 10 },
+  'A/in2': { dimension: 'currentDensity', factor: 1 / (INCH * INCH) },
   'S/m': { dimension: 'conductivity', factor: 1 },
   'mS/cm': { dimension: 'conductivity', factor: 0.1 },
   '1': { dimension: 'ratio', factor: 1 },

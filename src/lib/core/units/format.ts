@@ -1,4 +1,4 @@
-/** Writing numbers: enough digits to act on, never more than are known. */
+/** Numbers as faults and fields write them, whatever the language; what people read is written by `words`. */
 
 /**
  * A value to so many significant digits, without exponent; 1234 becomes 1230 at three digits.
@@ -16,10 +16,3 @@ export const plain = (value: number, digits = 4): string =>
   significant(value, digits)
     .replace(/(\.\d*?)0+$/, '$1')
     .replace(/\.$/, '');
-
-/** Low and high to the digits that their spread deserves: two, or three when they nearly agree. */
-export function range(low: number, high: number): string {
-  const digits = high > 0 && (high - low) / high < 0.1 ? 3 : 2;
-  const [a, b] = [significant(low, digits), significant(high, digits)];
-  return a === b ? a : `${a} to ${b}`;
-}

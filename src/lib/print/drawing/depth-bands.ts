@@ -1,4 +1,5 @@
 import type { Band, DepthMap } from '../../core/field/depth-map.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { numberedBands } from '$words/bite-map.ts';
 import { faces, ink } from '../paper.ts';
 import { round, svg } from './hatch.ts';
@@ -25,7 +26,7 @@ const NUMERAL = { width: 5.2, height: 10 } as const;
 const DARK = 0.6;
 
 /** A face with its bands of depth, numbers in them. @param side of the longer side, pt */
-export function depthBands(map: DepthMap, bands: readonly Band[], side: number): string {
+export function depthBands(map: DepthMap, bands: readonly Band[], side: number, units: ReadingUnits): string {
   const { columns, rows } = map;
   const [width, height] = [columns.at(-1) ?? 1, rows.at(-1) ?? 1];
   const scale = side / Math.max(width, height);
@@ -36,7 +37,7 @@ export function depthBands(map: DepthMap, bands: readonly Band[], side: number):
     );
     return `<path d="${path.join('')}" fill="${thinned(strengthOf(n, bands.length))}"/>`;
   });
-  const numbers = numberedBands(bands, map, scale, NUMERAL).map(({ number, n, x, y }) => {
+  const numbers = numberedBands(bands, map, scale, NUMERAL, units).map(({ number, n, x, y }) => {
     const colour = strengthOf(n, bands.length) > DARK ? ink.paper : ink.black;
     return `<text x="${round(x)}" y="${round(y + 3)}" font-family="${faces.text}" font-size="8.5" text-anchor="middle" fill="${colour}">${number.replace('<', '&lt;').replace('>', '&gt;')}</text>`;
   });

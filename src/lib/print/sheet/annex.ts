@@ -1,12 +1,15 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
 import { sources as catalogue } from '../../core/facts/sources.ts';
 import type { Source } from '../../core/facts/sources.ts';
+import { readingUnitsOf } from '../../core/job/reading-units.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { Plan } from '../../core/plan/plan.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
 import type { Figure, WorkingInput } from '../../core/units/figure.ts';
-import { evidenceNames, figureNames, inputNames, remarkTexts } from '$words/figures.ts';
+import { evidenceNames, figureName, inputName, remarkText } from '$words/figures.ts';
 import { figureGroups, sheetTexts, sourceReadings } from '$words/papers.ts';
-import { amountText, figureText } from '$words/render.ts';
+import { figureText } from '$words/render.ts';
+import { amountText } from '$words/units.ts';
 import { bare, ruled } from '../drawing/plate-mark.ts';
 import { faces, ink, tabular } from '../paper.ts';
 import { typeset, typesetFormula } from '../typeset.ts';
@@ -41,27 +44,29 @@ const cite = (ids: readonly string[], numbers: Numbers): string =>
         .sort((a, b) => a - b)
         .join(', ')}]`;
 
-const nameOf = (id: string): string => inputNames[id] ?? figureNames[id as FigureId];
-
-function inputRow({ id, value, unit, evidence, sources }: WorkingInput, numbers: Numbers): TableCell[] {
+function inputRow(
+  { id, value, unit, evidence, sources }: WorkingInput,
+  numbers: Numbers,
+  units: ReadingUnits,
+): TableCell[] {
   const cited = cite(sources, numbers);
   return [
-    { text: typeset(nameOf(id)) },
-    { text: typeset(amountText(value, unit)), alignment: 'right', ...tabular },
+    { text: typeset(inputName(id, units)) },
+    { text: typeset(amountText(value, unit, units)), alignment: 'right', ...tabular },
     { text: `${evidenceNames[evidence]}${cited === '' ? '' : `\u00a0${cited}`}`, color: ink.soft },
   ];
 }
 
-function working([id, figure]: Entry, numbers: Numbers): Content {
+function working([id, figure]: Entry, numbers: Numbers, units: ReadingUnits): Content {
   const { formula, inputs, remarks, sources } = figure.working;
-  const rows = inputs.map((input) => inputRow(input, numbers));
+  const rows = inputs.map((input) => inputRow(input, numbers, units));
   const rests = cite(sources, numbers);
   return {
     fontSize: 8,
     lineHeight: 0.95,
     stack: [
-      { text: typeset(figureNames[id]), bold: true, fontSize: 9.5 },
-      { text: typeset(figureText(figure)), fontSize: 9, ...tabular },
+      { text: typeset(figureName(id, units)), bold: true, fontSize: 9.5 },
+      { text: typeset(figureText(figure, units)), fontSize: 9, ...tabular },
       {
         text: typesetFormula(formula, { bold: true, font: faces.quiet }),
         fontSize: 9,
@@ -77,7 +82,7 @@ function working([id, figure]: Entry, numbers: Numbers): Content {
             },
           ]),
       ...remarks.map((remark): Content => ({
-        text: typeset(remarkTexts[remark] ?? remark),
+        text: typeset(remarkText(remark, units)),
         margin: [0, 1.5, 0, 0],
       })),
       ...(rests === ''
@@ -88,11 +93,12 @@ function working([id, figure]: Entry, numbers: Numbers): Content {
 }
 
 /** Two workings side by side; a row of the table is never torn by a page. */
-function pairs(entries: readonly Entry[], numbers: Numbers): TableCell[][] {
+function pairs(entries: readonly Entry[], numbers: Numbers, units: ReadingUnits): TableCell[][] {
   const rows: TableCell[][] = [];
   for (let i = 0; i < entries.length; i += 2) {
     const [left, right] = [entries[i], entries[i + 1]];
-    if (left) rows.push([working(left, numbers), right ? working(right, numbers) : { text: '' }]);
+    if (left)
+      rows.push([working(left, numbers, units), right ? working(right, numbers, units) : { text: '' }]);
   }
   return rows;
 }
@@ -128,7 +134,11 @@ export function annex(plan: Plan): Content[] {
       ...(sectionHeading(sheetTexts.workings, sheetTexts.workingsNote) as object),
     } as Content,
     {
-      table: { widths: ['*', '*'], dontBreakRows: true, body: pairs(entries, numbers) },
+      table: {
+        widths: ['*', '*'],
+        dontBreakRows: true,
+        body: pairs(entries, numbers, readingUnitsOf(plan.job)),
+      },
       layout: {
         ...ruled(6, false),
         paddingLeft: (i) => (i === 0 ? 0 : 9),

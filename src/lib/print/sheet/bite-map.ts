@@ -1,7 +1,8 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
 import { bandsOf } from '../../core/field/depth-map.ts';
+import { readingUnitsOf } from '../../core/job/reading-units.ts';
 import type { Plan } from '../../core/plan/plan.ts';
-import { plain } from '../../core/units/format.ts';
+import { plain } from '$words/locale.ts';
 import { bandText, biteMapSummary, biteMapTexts } from '$words/bite-map.ts';
 import { depthBands, strengthOf, thinned } from '../drawing/depth-bands.ts';
 import { round, svg } from '../drawing/hatch.ts';
@@ -24,6 +25,7 @@ const swatch = (fill: string): string =>
 export function biteMap({ map, job }: Plan): Content[] {
   // plans that older versions kept have none
   if (!map) return [];
+  const units = readingUnitsOf(job);
   const mean = job.piece.depth * 1e6;
   const bands = bandsOf(map, mean);
   const head: TableCell[] = ['', biteMapTexts.depth, biteMapTexts.share].map((text) => ({
@@ -33,7 +35,7 @@ export function biteMap({ map, job }: Plan): Content[] {
   }));
   const rows = bands.map((band, n): TableCell[] => [
     { svg: swatch(thinned(strengthOf(n, bands.length))), margin: [0, 2.5, 0, 0] },
-    { text: typeset(bandText(band)), ...tabular },
+    { text: typeset(bandText(band, units)), ...tabular },
     { text: typeset(`${plain(100 * band.share, 2)} %`), ...tabular },
   ]);
   return [
@@ -41,10 +43,13 @@ export function biteMap({ map, job }: Plan): Content[] {
       unbreakable: true,
       margin: [0, 6, 0, 12],
       stack: [
-        sectionHeading(biteMapTexts.title, `${biteMapSummary(bands, mean, null)} ${biteMapTexts.model}`),
+        sectionHeading(
+          biteMapTexts.title,
+          `${biteMapSummary(bands, mean, null, units)} ${biteMapTexts.model}`,
+        ),
         {
           columns: [
-            { width: 'auto', stack: [{ svg: depthBands(map, bands, SIDE) }] },
+            { width: 'auto', stack: [{ svg: depthBands(map, bands, SIDE, units) }] },
             {
               width: '*',
               margin: [18, 0, 0, 0],

@@ -1,12 +1,13 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
 import type { Plan } from '../../core/plan/plan.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
-import { range } from '../../core/units/format.ts';
+import { readingUnitsOf } from '../../core/job/reading-units.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { fromTo } from '$words/locale.ts';
 import type { Figure } from '../../core/units/figure.ts';
-import { figureNames } from '$words/figures.ts';
+import { figureName } from '$words/figures.ts';
 import { figureGroups, sheetTexts } from '$words/papers.ts';
-import { figureNumber } from '$words/render.ts';
-import { unitSymbol } from '$words/units.ts';
+import { figureParts } from '$words/render.ts';
 import { ruled } from '../drawing/plate-mark.ts';
 import { surenessBar } from '../drawing/range-bar.ts';
 import { faces, ink, tabular } from '../paper.ts';
@@ -24,17 +25,16 @@ const small = (text: string, alignment: 'left' | 'right' = 'left'): TableCell =>
   margin: [0, 3, 0, 0],
 });
 
-const row = (id: FigureId, figure: Figure): TableCell[] => [
-  { text: typeset(figureNames[id]), fontSize: 9.5 },
-  { text: figureNumber(figure), bold: true, fontSize: 10.5, alignment: 'right', ...tabular },
-  { text: typeset(unitSymbol(figure.unit)), fontSize: 9.5, font: faces.quiet },
-  { svg: surenessBar(figure, BAR), margin: [0, 2, 0, 0] },
-  {
-    text: figure.low === figure.high ? '' : range(figure.low, figure.high),
-    fontSize: 9.5,
-    ...tabular,
-  },
-];
+function row(id: FigureId, figure: Figure, units: ReadingUnits): TableCell[] {
+  const { number, unit, low, high, isExact } = figureParts(figure, units);
+  return [
+    { text: typeset(figureName(id, units)), fontSize: 9.5 },
+    { text: number, bold: true, fontSize: 10.5, alignment: 'right', ...tabular },
+    { text: typeset(unit), fontSize: 9.5, font: faces.quiet },
+    { svg: surenessBar(figure, BAR), margin: [0, 2, 0, 0] },
+    { text: isExact ? '' : fromTo(low, high), fontSize: 9.5, ...tabular },
+  ];
+}
 
 function group(title: string, rows: TableCell[][]): Content {
   const head: TableCell[] = [
@@ -54,14 +54,15 @@ function group(title: string, rows: TableCell[][]): Content {
 
 /** Every figure of the plan, grouped; a figure that the plan has not is left out, never guessed. */
 export function figuresTable(plan: Plan): Content[] {
+  const units = readingUnitsOf(plan.job);
   const groups = figureGroups.flatMap(({ title, ids }) => {
     const rows = ids.flatMap((id) => {
       const figure = plan.figures[id];
-      return figure ? [row(id, figure)] : [];
+      return figure ? [row(id, figure, units)] : [];
     });
     return rows.length > 0 ? [group(title, rows)] : [];
   });
-  const note = sheetTexts.figuresNote.replace('{supply}', supplyText(plan));
+  const note = sheetTexts.figuresNote.replace('{supply}', supplyText(plan.job));
   const [first, ...rest] = groups;
   if (first === undefined) return [];
   return [{ unbreakable: true, stack: [sectionHeading(sheetTexts.figures, note), first] }, ...rest];

@@ -1,30 +1,36 @@
 import type { Column, Content } from 'pdfmake/interfaces';
 import type { Plan } from '../../core/plan/plan.ts';
-import { plain, range } from '../../core/units/format.ts';
+import { plain } from '$words/locale.ts';
+import { readingUnitsOf } from '../../core/job/reading-units.ts';
 import type { Figure } from '../../core/units/figure.ts';
 import { sheetTexts } from '$words/papers.ts';
-import { figureNumber, fill } from '$words/render.ts';
-import { unitSymbol } from '$words/units.ts';
+import { figureParts, fill } from '$words/render.ts';
 import { bare, plateMark } from '../drawing/plate-mark.ts';
 import { rangeBand } from '../drawing/range-bar.ts';
 import { faces, ink, tabular } from '../paper.ts';
 import { typeset } from '../typeset.ts';
 
+/** A figure with the ends of its range as they are read. */
+interface Shown {
+  readonly figure: Figure;
+  readonly low: string;
+  readonly high: string;
+}
+
 /** Width of the band under a large figure, pt. */
 const BAND = 96;
 
-/** A number to be read across the bench, its unit beside it in lighter weight. */
+/** A number to be read across the bench, its unit's sign beside it in lighter weight. */
 export const hero = (value: string, unit: string, fontSize: number): Content => ({
   text: [
     { text: value, bold: true, fontSize, ...tabular },
-    ...typeset(` ${unitSymbol(unit)}`, { fontSize: fontSize * 0.55, font: faces.quiet }),
+    ...typeset(` ${unit}`, { fontSize: fontSize * 0.55, font: faces.quiet }),
   ],
   lineHeight: 0.95,
 });
 
-function limits(figure: Figure): Content[] {
-  const { low, high } = figure;
-  if (low === high) return [];
+function limits({ figure, low, high }: Shown): Content[] {
+  if (figure.low === figure.high) return [];
   const end = (text: string, alignment: 'left' | 'right'): Column => ({
     width: BAND / 2,
     text,
@@ -33,10 +39,9 @@ function limits(figure: Figure): Content[] {
     alignment,
     ...tabular,
   });
-  const [least = '', most = ''] = range(low, high).split(' to ');
   return [
     { svg: rangeBand(figure, BAND), margin: [0, 1, 0, 0] },
-    { columns: [end(least, 'left'), end(most, 'right')] },
+    { columns: [end(low, 'left'), end(low === high ? '' : high, 'right')] },
   ];
 }
 
@@ -44,15 +49,18 @@ interface Pane {
   readonly head: string;
   readonly value: string;
   readonly unit: string;
-  readonly figure?: Figure;
+  readonly shown?: Shown;
   readonly note: string;
 }
 
-const shown = (figure: Figure) => ({ value: figureNumber(figure), unit: figure.unit, figure });
-
-function panesOf({ settings }: Plan): Pane[] {
+function panesOf({ settings, job }: Plan): Pane[] {
   if (!settings) return [];
+  const units = readingUnitsOf(job);
   const { minutes } = settings;
+  const shown = (figure: Figure): Pick<Pane, 'value' | 'unit' | 'shown'> => {
+    const { number, unit, low, high } = figureParts(figure, units);
+    return { value: number, unit, shown: { figure, low, high } };
+  };
   const panes: Pane[] =
     settings.control === 'amps'
       ? [
@@ -60,18 +68,26 @@ function panesOf({ settings }: Plan): Pane[] {
             head: sheetTexts.set,
             value: plain(settings.amps),
             unit: 'A',
-            note: fill(sheetTexts.ceiling, {
-              ceiling: { value: settings.ceiling, unit: 'V' },
-              display: settings.display,
-            }),
+            note: fill(
+              sheetTexts.ceiling,
+              {
+                ceiling: { value: settings.ceiling, unit: 'V' },
+                display: settings.display,
+              },
+              units,
+            ),
           },
           {
             head: sheetTexts.stopAfter,
             ...shown(minutes),
-            note: fill(sheetTexts.atCharge, {
-              charge: settings.stopCharge,
-              amps: { value: settings.amps, unit: 'A' },
-            }),
+            note: fill(
+              sheetTexts.atCharge,
+              {
+                charge: settings.stopCharge,
+                amps: { value: settings.amps, unit: 'A' },
+              },
+              units,
+            ),
           },
         ]
       : [
@@ -81,11 +97,11 @@ function panesOf({ settings }: Plan): Pane[] {
   return [...panes, { head: sheetTexts.firstLook, ...shown(settings.firstLook), note: sheetTexts.lookHow }];
 }
 
-const paneContent = ({ head, value, unit, figure, note }: Pane): Content => ({
+const paneContent = ({ head, value, unit, shown, note }: Pane): Content => ({
   stack: [
     { text: head, bold: true, fontSize: 10.5, color: ink.accent },
     hero(value, unit, 36),
-    ...(figure ? limits(figure) : []),
+    ...(shown ? limits(shown) : []),
     { text: typeset(note), fontSize: 9.5, lineHeight: 0.98, margin: [0, 4, 0, 0] },
   ],
 });

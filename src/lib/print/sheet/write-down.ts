@@ -1,7 +1,9 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
+import type { FigureId } from '../../core/plan/outcome.ts';
+import { readingUnitsOf } from '../../core/job/reading-units.ts';
 import type { Plan } from '../../core/plan/plan.ts';
-import { figureNumber } from '$words/render.ts';
-import { withUnit } from '$words/units.ts';
+import { figureParts } from '$words/render.ts';
+import { symbolRead, withUnit } from '$words/units.ts';
 import { readingHeads, resultLines, resultTexts, sheetTexts } from '$words/papers.ts';
 import { bare, checkBox, plateMark } from '../drawing/plate-mark.ts';
 import { ink, tabular } from '../paper.ts';
@@ -11,35 +13,38 @@ import { sectionHeading } from './section-heading.ts';
 const READINGS = 13;
 
 /** A table to fill in with a pencil: rows high enough for a hand that has just left a glove. */
-export const readings = (): Content => ({
-  unbreakable: true,
-  margin: [0, 0, 0, 12],
-  stack: [
-    sectionHeading(sheetTexts.readings, sheetTexts.readingsNote),
-    {
-      table: {
-        widths: [14, 58, 44, 46, 46, 40, '*'],
-        heights: (i) => (i === 0 ? 12 : 21),
-        body: [
-          readingHeads.map((head): TableCell => ({ text: head, fontSize: 9, color: ink.soft })),
-          ...Array.from({ length: READINGS }, (_, i): TableCell[] => [
-            { text: String(i + 1), fontSize: 9, color: ink.soft, margin: [0, 5, 0, 0], ...tabular },
-            ...readingHeads.slice(1).map((): TableCell => ({ text: '' })),
-          ]),
-        ],
+export function readings({ job }: Plan): Content {
+  const heads = readingHeads(readingUnitsOf(job));
+  return {
+    unbreakable: true,
+    margin: [0, 0, 0, 12],
+    stack: [
+      sectionHeading(sheetTexts.readings, sheetTexts.readingsNote),
+      {
+        table: {
+          widths: [14, 58, 44, 46, 46, 40, '*'],
+          heights: (i) => (i === 0 ? 12 : 21),
+          body: [
+            heads.map((head): TableCell => ({ text: head, fontSize: 9, color: ink.soft })),
+            ...Array.from({ length: READINGS }, (_, i): TableCell[] => [
+              { text: String(i + 1), fontSize: 9, color: ink.soft, margin: [0, 5, 0, 0], ...tabular },
+              ...heads.slice(1).map((): TableCell => ({ text: '' })),
+            ]),
+          ],
+        },
+        layout: {
+          hLineWidth: (i) => (i === 0 ? 0 : i === 1 ? 0.9 : 0.4),
+          vLineWidth: (i) => (i <= 1 || i === heads.length ? 0 : 0.4),
+          hLineColor: (i) => (i === 1 ? ink.black : ink.soft),
+          vLineColor: () => ink.soft,
+          paddingTop: () => 1,
+          paddingBottom: () => 1,
+          paddingLeft: (i) => (i === 0 ? 0 : 4),
+        },
       },
-      layout: {
-        hLineWidth: (i) => (i === 0 ? 0 : i === 1 ? 0.9 : 0.4),
-        vLineWidth: (i) => (i <= 1 || i === readingHeads.length ? 0 : 0.4),
-        hLineColor: (i) => (i === 1 ? ink.black : ink.soft),
-        vLineColor: () => ink.soft,
-        paddingTop: () => 1,
-        paddingBottom: () => 1,
-        paddingLeft: (i) => (i === 0 ? 0 : 4),
-      },
-    },
-  ],
-});
+    ],
+  };
+}
 
 /** A blank to write in, with its unit after it and the plan's own number under its name. */
 function blank(name: string, unit: string, plan: string | null): Content {
@@ -71,11 +76,16 @@ const tick = (text: string): Content => ({
 
 /** What came of it, beside what the plan foretold. */
 export function result(plan: Plan): Content {
-  const blanks = resultLines.map(({ name, unit, plan: id }) => {
-    const figure = id === null ? undefined : plan.figures[id];
-    const told = figure && resultTexts.plan.replace('{value}', withUnit(figureNumber(figure), figure.unit));
-    return blank(name, unit, told ?? null);
-  });
+  const units = readingUnitsOf(plan.job);
+  const foretold = (id: FigureId): string | null => {
+    const figure = plan.figures[id];
+    if (!figure) return null;
+    const { number, unit } = figureParts(figure, units);
+    return resultTexts.plan.replace('{value}', withUnit(number, unit));
+  };
+  const blanks = resultLines.map(({ name, unit, plan: id }) =>
+    blank(name, symbolRead(unit, units), id === null ? null : foretold(id)),
+  );
   const half = Math.ceil(blanks.length / 2);
   const line = { type: 'line', x1: 0, x2: 380, lineWidth: 0.5, lineColor: ink.soft } as const;
   return {

@@ -1,9 +1,8 @@
 import type { Piece } from '$lib/core/cell/setup.ts';
 import { si } from '$lib/core/units/quantity.ts';
-import type { LengthUnit } from '$words/lengths.ts';
 
 /** The maker's unit, from a field that holds text. */
-export const lengthUnit = (typed: string): LengthUnit => (typed === 'in' ? 'in' : 'mm');
+export const lengthUnit = (typed: string): 'mm' | 'in' => (typed === 'in' ? 'in' : 'mm');
 
 /** Width and height as a ruler finds them, m: a disc is planned as the square of equal area, and is round again here. */
 export function outlineOf({ shape, width, height }: Pick<Piece, 'shape' | 'width' | 'height'>) {

@@ -1,6 +1,7 @@
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { Alternative } from '../../core/plan/alternatives.ts';
-import { plain } from '../../core/units/format.ts';
-import { withUnit } from './units.ts';
+import { plain } from './locale.ts';
+import { amountText, withUnit } from './units.ts';
 
 export const alternativesTexts = {
   title: 'Gentler and more even, or quicker',
@@ -12,12 +13,15 @@ export const alternativesTexts = {
 const heads = { gentler: 'Gentler', quicker: 'Quicker' } as const;
 
 /** One other way in three sentences at most. */
-export function alternativeText({ id, gap, control, setting, minutes, evenness }: Alternative): string {
+export function alternativeText(
+  { id, gap, control, setting, minutes, evenness }: Alternative,
+  units: ReadingUnits,
+): string {
   const knob = control === 'amps' ? withUnit(plain(setting, 2), 'A') : withUnit(plain(setting, 2), 'V');
   const bite =
     evenness === null || Math.abs(evenness.then - evenness.now) < 1
       ? ''
       : ` Shallow parts get ${withUnit(plain(evenness.then, 2), '%')} of the deep ones, not ${withUnit(plain(evenness.now, 2), '%')}.`;
   const care = id === 'gentler' ? '' : ' It warms and fizzes more: look sooner.';
-  return `${heads[id]}: gap ${withUnit(plain(gap, 2), 'mm')}, ${knob}, about ${withUnit(plain(minutes, 2), 'min')}.${bite}${care}`;
+  return `${heads[id]}: gap ${amountText(gap, 'mm', units, 2)}, ${knob}, about ${withUnit(plain(minutes, 2), 'min')}.${bite}${care}`;
 }

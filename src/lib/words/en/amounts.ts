@@ -1,15 +1,21 @@
-import { plain } from '../../core/units/format.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { fromTo, plain } from './locale.ts';
+import { readIn, withUnit } from './units.ts';
 
 const UM = 1e3;
 /** mm: finer than any gauge at a bench */
 const FINEST = 1e-3;
 
-const millimetres = (um: number): string => plain(Math.round(um / UM / FINEST) * FINEST, 2);
-
-/** A depth as makers speak of it: "0.08 to 0.12 mm". */
-export function depthText({ low, high }: { readonly low: number; readonly high: number }): string {
-  const [a, b] = [millimetres(low), millimetres(high)];
-  return `${a === b ? a : `${a} to ${b}`} mm`;
+/** A depth as makers speak of it: "0.08 to 0.12 mm". @param low,high um */
+export function depthText(
+  { low, high }: { readonly low: number; readonly high: number },
+  units: ReadingUnits,
+): string {
+  const [a, b] = [low, high].map((um) => {
+    const { value, finest } = readIn(um / UM, 'mm', units);
+    return plain(value, 2, finest || FINEST);
+  }) as [string, string];
+  return withUnit(fromTo(a, b), readIn(high / UM, 'mm', units).unit);
 }
 
 /** Amp-hours, as fine as a small piece needs and no finer. */

@@ -1,7 +1,9 @@
-import { plain } from '../../core/units/format.ts';
-import { withUnit } from './units.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { count, plain } from './locale.ts';
+import { amountText, readIn } from './units.ts';
 
-const mm = (value: number): string => withUnit(plain(value, 2), 'mm');
+/** @param value mm */
+const length = (value: number, units: ReadingUnits): string => amountText(value, 'mm', units, 2);
 
 export const artTexts = {
   title: 'Measure it from a drawing or a photo',
@@ -69,17 +71,22 @@ export const tracedNames = (count: number): readonly string[] =>
   Array.from({ length: count }, (_, n) => `Point ${String(n + 1)} of the outline`);
 
 /** What the card says of the piece's width, beside what was typed, mm. */
-export const acrossText = (across: number, width: number): string =>
-  `By the card the piece is ${mm(across)} wide; you said ${mm(width)}.`;
+export const acrossText = (across: number, width: number, units: ReadingUnits): string =>
+  `By the card the piece is ${length(across, units)} wide; you said ${length(width, units)}.`;
 
 /** One small thing, with the number it has on the picture. */
 export function dustText(
   { kind, x, y, width }: { kind: 'pinhole' | 'speck'; x: number; y: number; width: number },
   number: number,
+  units: ReadingUnits,
 ): string {
   const does = kind === 'pinhole' ? 'Fill pinhole' : 'Take speck';
-  const place = `${plain(x, 2)} from the left, ${plain(y, 2)} from the top`;
-  return `${does} ${String(number)}${kind === 'speck' ? ' away' : ''}: ${mm(width)} wide, ${place}`;
+  const [left, top] = [x, y].map((one) => {
+    const { value, finest } = readIn(one, 'mm', units);
+    return plain(value, 2, finest);
+  }) as [string, string];
+  const place = `${left} from the left, ${top} from the top`;
+  return `${does} ${String(number)}${kind === 'speck' ? ' away' : ''}: ${length(width, units)} wide, ${place}`;
 }
 
 export const dustLeft = ({
@@ -159,21 +166,22 @@ interface Lines {
 }
 
 /** What was measured, a line each. */
-export function measuredLines({ measured, pinholes, specks }: Lines, clean: boolean): readonly string[] {
+export function measuredLines(
+  { measured, pinholes, specks }: Lines,
+  clean: boolean,
+  units: ReadingUnits,
+): readonly string[] {
   const { area, error, share, line, gap, islands } = measured;
   const dust = pinholes + specks;
-  const count = (number: number, one: string, many: string): string =>
-    `${String(number)} ${number === 1 ? one : many}`;
+  const bare = readIn(area / 100, 'cm2', units);
   return [
-    `Bare metal ${plain(area / 100, 3)} ± ${plain(error / 100, 1)} cm², ${plain(100 * share, 2)} % of the face.`,
-    ...(line ? [`Thinnest line of resist ${mm(line.width)}.`] : []),
-    ...(gap ? [`Thinnest bare gap ${mm(gap.width)}.`] : []),
-    ...(islands > 0
-      ? [`${count(islands, 'island', 'islands')} of resist: each holds by its own grip alone.`]
-      : []),
+    `Bare metal ${plain(bare.value, 3)} ± ${amountText(error / 100, 'cm2', units, 1)}, ${amountText(100 * share, '%', units, 2)} of the face.`,
+    ...(line ? [`Thinnest line of resist ${length(line.width, units)}.`] : []),
+    ...(gap ? [`Thinnest bare gap ${length(gap.width, units)}.`] : []),
+    ...(islands > 0 ? [`${count(islands, 'island')} of resist: each holds by its own grip alone.`] : []),
     ...(dust > 0
       ? [
-          `${count(pinholes, 'pinhole', 'pinholes')} and ${count(specks, 'speck', 'specks')} below the smallest detail meant: ${clean ? 'filled and taken away' : 'kept'}.`,
+          `${count(pinholes, 'pinhole')} and ${count(specks, 'speck')} below the smallest detail meant: ${clean ? 'filled and taken away' : 'kept'}.`,
         ]
       : []),
   ];
@@ -185,16 +193,17 @@ export function foreseenLines(
   depth: number,
   undercut: number,
   greatest: number | null,
+  units: ReadingUnits,
 ): readonly string[] {
   const parts = lost === 1 ? 'one part of the resist is' : `${String(lost)} parts of the resist are`;
   return [
-    `At ${mm(depth)} the bite creeps about ${mm(undercut)} under the resist.`,
+    `At ${length(depth, units)} the bite creeps about ${length(undercut, units)} under the resist.`,
     lost === 0 ? 'Every line keeps some of its width.' : `By then ${parts} gone.`,
     ...(greatest === null
       ? []
       : [
           greatest > 0
-            ? `Down to ${mm(greatest)} every line keeps enough to hold.`
+            ? `Down to ${length(greatest, units)} every line keeps enough to hold.`
             : 'The thinnest line is too thin for any depth: draw it thicker.',
         ]),
     ...(lost > 0

@@ -1,7 +1,7 @@
 import type { Away, Held, NeverTreat } from '../../core/plan/away.ts';
 import type { Use } from '../../core/cell/setup.ts';
 import type { WasteStream } from '../../core/facts/waste-codes.ts';
-import { plain } from '../../core/units/format.ts';
+import { plain } from './locale.ts';
 import { terms } from './terms.ts';
 import { converted } from '../../core/units/convert.ts';
 import { withUnit } from './units.ts';

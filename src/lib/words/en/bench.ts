@@ -1,8 +1,9 @@
 import type { MetalFamily } from '../../core/facts/metals.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { LearntCell } from '../../core/learn/cell-line.ts';
-import { plain } from '../../core/units/format.ts';
+import { count, plain } from './locale.ts';
 import { spanText } from './times.ts';
-import { withUnit } from './units.ts';
+import { amountText, readIn, withUnit } from './units.ts';
 
 export const benchTexts = {
   without: 'Show the plan without it',
@@ -23,12 +24,10 @@ interface TaughtRate {
   readonly high: number;
 }
 
-const jobsText = (jobs: number): string => `${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}`;
-
 /** "Your bench, 4 jobs: ..." */
 export function benchText({ jobs, lent, median, low, high }: TaughtRate, isWithStrip = false): string {
   const percent = (share: number): string => plain(100 * share, 2);
-  const whose = jobs === 0 ? `${jobsText(lent)} with other metals or salts` : jobsText(jobs);
+  const whose = jobs === 0 ? `${count(lent, 'job')} with other metals or salts` : count(jobs, 'job');
   return `Your bench, ${whose}${isWithStrip ? ', one of them a test strip' : ''}: it takes ${withUnit(percent(median), '%')} of what the amp-hours could (${percent(low)} to ${percent(high)}).`;
 }
 
@@ -39,7 +38,7 @@ export function cellText({ over, pivot, slope, points }: LearntCell): string {
     Math.abs(more) < 0.05
       ? 'starts where the tables say'
       : `starts ${withUnit(plain(Math.abs(more), 2), 'V')} ${more > 0 ? 'later' : 'sooner'} than the tables say`;
-  return `Volts and amps, noted at ${String(points)} ${points === 1 ? 'setting' : 'settings'}: the current ${offset}, and the cell resists ${plain(slope, 2)} times what it should.`;
+  return `Volts and amps, noted at ${count(points, 'setting')}: the current ${offset}, and the cell resists ${plain(slope, 2)} times what it should.`;
 }
 
 export const lookBackTexts = {
@@ -63,7 +62,7 @@ export const lookBackTexts = {
 
 /** One lesson in a sentence. */
 export const lessonText = (metal: string, salt: string, jobs: number, low: number, high: number): string =>
-  `${metal} with ${salt}, ${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}: the next one is expected at ${plain(100 * low, 2)} to ${withUnit(plain(100 * high, 2), '%')}.`;
+  `${metal} with ${salt}, ${count(jobs, 'job')}: the next one is expected at ${plain(100 * low, 2)} to ${withUnit(plain(100 * high, 2), '%')}.`;
 
 export const rateText = (rate: number): string => withUnit(plain(100 * rate, 2), '%');
 
@@ -83,8 +82,17 @@ export const stripTexts = {
   lead: 'Take a scrap of the same metal. Mask it, but for four windows of one size. Bite it at these settings in this bath. When a window’s time is up, it is stopped out, and the others go on with fewer amps. Measure the four depths.',
   scrapWidth: 'Scrap, wide',
   scrapHeight: 'Scrap, high',
-  small: 'Too small for four windows: 32 mm wide and 19 mm high is the least.',
-  windowSize: (width: string, height: string): string => `Each window ${width} by ${height} mm, all alike.`,
+  /** @param least of a scrap, mm */
+  small: (
+    { width, height }: { readonly width: number; readonly height: number },
+    units: ReadingUnits,
+  ): string =>
+    `Too small for four windows: ${amountText(width, 'mm', units)} wide and ${amountText(height, 'mm', units)} high is the least.`,
+  /** @param width,height mm */
+  windowSize: (width: number, height: number, units: ReadingUnits): string => {
+    const wide = readIn(width, 'mm', units);
+    return `Each window ${plain(wide.value, 2, wide.finest)} by ${amountText(height, 'mm', units, 2)}, all alike.`;
+  },
   scrap: 'The scrap with its four windows, the clip above',
   bite: 'Bite the strip',
   again: 'Bite another strip',

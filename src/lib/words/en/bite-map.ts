@@ -1,7 +1,8 @@
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { CellAbove } from '../../core/cell/bite-map.ts';
 import type { Band, DepthMap, Profile } from '../../core/field/depth-map.ts';
-import { plain } from '../../core/units/format.ts';
-import { withUnit } from './units.ts';
+import { plain } from './locale.ts';
+import { amountText, readIn, symbolRead, withUnit } from './units.ts';
 
 export const biteMapTexts = {
   title: 'Where it bites deepest',
@@ -34,25 +35,31 @@ export const faceColumns = [
   { id: 'lines', label: 'Lines', isNumber: true },
 ] as const;
 
-export const profileColumns = [
-  { id: 'place', label: 'mm from the left', isHead: true },
-  { id: 'depth', label: withUnit('Depth,', 'um'), isNumber: true },
-] as const;
+export const profileColumns = (units: ReadingUnits) =>
+  [
+    { id: 'place', label: `${symbolRead('mm', units)} from the left`, isHead: true },
+    { id: 'depth', label: `Depth,\u00a0${symbolRead('um', units)}`, isNumber: true },
+  ] as const;
 
-const um = (value: number): string => plain(value, 3);
+/** A depth without its unit. @param depth um */
+function depthNumber(depth: number, units: ReadingUnits): string {
+  const { value, finest } = readIn(depth, 'um', units);
+  return plain(value, 3, finest);
+}
 
-export function bandText({ from, to }: Band): string {
-  if (from === null) return to === null ? 'alike' : `under ${withUnit(um(to), 'um')}`;
-  return to === null ? `${withUnit(um(from), 'um')} and more` : `${um(from)} to ${withUnit(um(to), 'um')}`;
+export function bandText({ from, to }: Band, units: ReadingUnits): string {
+  const depth = (um: number): string => amountText(um, 'um', units, 3);
+  if (from === null) return to === null ? 'alike' : `under ${depth(to)}`;
+  return to === null ? `${depth(from)} and more` : `${depthNumber(from, units)} to ${depth(to)}`;
 }
 
 /** A band's share of the bare area. */
 export const bandShare = ({ share }: Band): string => `${plain(100 * share, 2)} %`;
 
 /** The number that stands in a band. */
-export function bandNumber({ from, to }: Band): string {
-  if (from === null) return to === null ? '' : `<${um(to)}`;
-  return to === null ? `>${um(from)}` : um((from + to) / 2);
+export function bandNumber({ from, to }: Band, units: ReadingUnits): string {
+  if (from === null) return to === null ? '' : `<${depthNumber(to, units)}`;
+  return to === null ? `>${depthNumber(from, units)}` : depthNumber((from + to) / 2, units);
 }
 
 /** A band's number with its place in a drawing. */
@@ -74,6 +81,7 @@ export function numberedBands(
   { columns, rows }: DepthMap,
   scale: number,
   letter: { readonly width: number; readonly height: number },
+  units: ReadingUnits,
 ): readonly Numbered[] {
   const [width, height] = [(columns.at(-1) ?? 0) * scale, (rows.at(-1) ?? 0) * scale];
   const placed: Numbered[] = [];
@@ -82,7 +90,7 @@ export function numberedBands(
   for (const n of order) {
     const band = bands[n];
     if (!band) continue;
-    const number = bandNumber(band);
+    const number = bandNumber(band, units);
     const [x, y] = [band.at[0] * scale, height - band.at[1] * scale];
     const isOut =
       x < half(number) || x > width - half(number) || y < letter.height / 2 || y > height - letter.height / 2;
@@ -97,28 +105,36 @@ export function numberedBands(
 }
 
 /** What the map says, in two sentences. */
-export function biteMapSummary(bands: readonly Band[], mean: number, error: number | null): string {
+export function biteMapSummary(
+  bands: readonly Band[],
+  mean: number,
+  error: number | null,
+  units: ReadingUnits,
+): string {
   const [first, last] = [bands.at(0), bands.at(-1)];
   if (!first || !last) return '';
   const trust = error === null ? '' : ` The grid is off by ${withUnit(plain(100 * error, 1), '%')} or so.`;
-  return `For ${withUnit(um(mean), 'um')} on average the shallowest places get ${bandText(first)}, the deepest ${bandText(last)}.${trust}`;
+  return `For ${amountText(mean, 'um', units, 3)} on average the shallowest places get ${bandText(first, units)}, the deepest ${bandText(last, units)}.${trust}`;
 }
 
 /** What the section says. @param mean um */
-export function profileSummary({ steps }: Profile, mean: number): string {
+export function profileSummary({ steps }: Profile, mean: number, units: ReadingUnits): string {
   const depths = steps.flatMap(({ relative }) => (relative > 0 ? [relative * mean] : []));
   if (depths.length === 0) return 'No bare metal on this line.';
   const [least, most] = [Math.min(...depths), Math.max(...depths)];
-  return `Across the middle: ${um(least)} to ${withUnit(um(most), 'um')} deep, depths drawn enlarged.`;
+  return `Across the middle: ${depthNumber(least, units)} to ${amountText(most, 'um', units, 3)} deep, depths drawn enlarged.`;
 }
 
 type Step = Profile['steps'][number];
 
-export const stepPlace = ({ from, to }: Step): string => `${plain(1e3 * from, 3)} to ${plain(1e3 * to, 3)}`;
+export function stepPlace({ from, to }: Step, units: ReadingUnits): string {
+  const [start, end] = [from, to].map((metres) => plain(readIn(1e3 * metres, 'mm', units).value, 3));
+  return `${start ?? ''} to ${end ?? ''}`;
+}
 
 /** @param mean um */
-export const stepDepth = ({ relative }: Step, mean: number): string =>
-  relative === 0 ? biteMapTexts.masked : um(relative * mean);
+export const stepDepth = ({ relative }: Step, mean: number, units: ReadingUnits): string =>
+  relative === 0 ? biteMapTexts.masked : depthNumber(relative * mean, units);
 
 /** How many paths of the current begin on each face of the first piece. */
 export function linesByFace({

@@ -1,8 +1,10 @@
-import { plain, significant } from '../../core/units/format.ts';
+import { count, plain, significant } from './locale.ts';
+import { readingUnitsOf } from '../../core/job/reading-units.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { ClassPack, ClassPart, ClassStop } from '../../core/plan/class-pack.ts';
 import type { Plan } from '../../core/plan/plan.ts';
 import { terms } from './terms.ts';
-import { withUnit } from './units.ts';
+import { readIn, withUnit } from './units.ts';
 
 export const classTexts = {
   title: 'Evening class',
@@ -59,7 +61,11 @@ export const stopTexts: Readonly<Record<ClassStop, string>> = {
     'Not in this room: if one station’s current turns to chlorine, everybody is in danger. Take a nitrate bath, a larger room, or fewer stations.',
 };
 
-const count = (n: number, one: string, more = `${one}s`): string => `${String(n)} ${n === 1 ? one : more}`;
+/** Two digits: it is taken in by eye. */
+function roughly(value: number, unit: string, units: ReadingUnits): string {
+  const read = readIn(value, unit, units);
+  return withUnit(significant(read.value, 2, read.finest), read.unit);
+}
 
 /** What has to be there, a line each. */
 export function bringLines(pack: ClassPack): readonly string[] {
@@ -82,7 +88,7 @@ export const beforeLines = (plan: Plan, pack: ClassPack): readonly string[] => [
   ...(pack.air === null
     ? []
     : [
-        `Open windows: all plates together need ${withUnit(significant(pack.air.flow, 2), 'm3/h')} of fresh air, or openings of ${withUnit(significant(pack.air.opening, 2), 'cm2')} high up. No lid on any tub. No flame.`,
+        `Open windows: all plates together need ${withUnit(significant(pack.air.flow, 2), 'm3/h')} of fresh air, or openings of ${roughly(pack.air.opening, 'cm2', readingUnitsOf(plan.job))} high up. No lid on any tub. No flame.`,
       ]),
   ...(pack.chlorine === null
     ? []
@@ -103,7 +109,7 @@ export function afterLines({ waste, dissolved, asked }: ClassPack): readonly str
 }
 
 /** Whether the evening is long enough, in a sentence. */
-export function timeText({ asked, parts, over, fittingDepth }: ClassPack): string {
+export function timeText({ asked, parts, over, fittingDepth }: ClassPack, units: ReadingUnits): string {
   const whole = parts.reduce((sum, { minutes }) => sum + minutes, 0);
   if (over === 0) {
     return `It takes ${withUnit(plain(whole, 3), 'min')} of ${withUnit(plain(asked.minutes, 3), 'min')}.`;
@@ -111,7 +117,7 @@ export function timeText({ asked, parts, over, fittingDepth }: ClassPack): strin
   const way =
     fittingDepth === null
       ? 'Even without biting it would not fit: mask beforehand, or take two evenings.'
-      : `A depth of ${withUnit(significant(fittingDepth / 1e3, 2), 'mm')} would fit; or mask beforehand, or let another adult start supplies.`;
+      : `A depth of ${roughly(fittingDepth / 1e3, 'mm', units)} would fit; or mask beforehand, or let another adult start supplies.`;
   return `Too long by ${withUnit(plain(over, 2), 'min')}: it takes ${withUnit(plain(whole, 3), 'min')}, and there are ${withUnit(plain(asked.minutes, 3), 'min')}. ${way}`;
 }
 

@@ -1,5 +1,6 @@
-import { plain } from '../../core/units/format.ts';
-import { withUnit } from './units.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { plain } from './locale.ts';
+import { amountText, withUnit } from './units.ts';
 
 export const compareTexts = {
   page: 'Two jobs side by side',
@@ -52,7 +53,7 @@ const share = (now: number, before: number): string => {
 };
 
 /** The difference in one sentence: what the second took and gave beside the first. */
-export function differenceText(first: Held, second: Held, changed: number): string {
+export function differenceText(first: Held, second: Held, changed: number, units: ReadingUnits): string {
   const answers =
     changed === 0
       ? 'No answer differs'
@@ -62,15 +63,19 @@ export function differenceText(first: Held, second: Held, changed: number): stri
   const [before, now] = [depthOf(first), depthOf(second)];
   const depth =
     before && now && before.um > 0
-      ? `, and ${now.isMeasured ? 'measured' : 'is to come'} ${withUnit(plain(now.um, 3), 'um')} deep${
+      ? `, and ${now.isMeasured ? 'measured' : 'is to come'} ${amountText(now.um, 'um', units, 3)} deep${
           now.isMeasured === before.isMeasured ? `, ${share(now.um, before.um)}` : ''
-        }, against ${withUnit(plain(before.um, 3), 'um')} ${before.isMeasured ? 'measured' : 'planned'}`
+        }, against ${amountText(before.um, 'um', units, 3)} ${before.isMeasured ? 'measured' : 'planned'}`
       : '';
   return `${answers}: “${second.title}” ${second.hasRun ? 'ran' : 'is to run'} ${withUnit(plain(second.minutes, 2), 'min')} at ${withUnit(plain(meanAmps(second), 3), 'A')}, against ${withUnit(plain(first.minutes, 2), 'min')} at ${withUnit(plain(meanAmps(first), 3), 'A')}${depth}.`;
 }
 
 /** Rows of what was done, first and second. */
-export function doneRows(first: Held, second: Held): readonly (readonly [string, string, string])[] {
+export function doneRows(
+  first: Held,
+  second: Held,
+  units: ReadingUnits,
+): readonly (readonly [string, string, string])[] {
   const both = (name: string, text: (one: Held) => string): readonly [string, string, string] => [
     name,
     text(first),
@@ -80,6 +85,6 @@ export function doneRows(first: Held, second: Held): readonly (readonly [string,
     both(compareTexts.minutes, ({ minutes }) => withUnit(plain(minutes, 2), 'min')),
     both(compareTexts.mean, (one) => withUnit(plain(meanAmps(one), 3), 'A')),
     both(compareTexts.charge, ({ chargeAh }) => withUnit(plain(chargeAh, 3), 'A.h')),
-    both(compareTexts.measured, ({ gotUm }) => (gotUm === null ? '' : withUnit(plain(gotUm, 3), 'um'))),
+    both(compareTexts.measured, ({ gotUm }) => (gotUm === null ? '' : amountText(gotUm, 'um', units, 3))),
   ];
 }

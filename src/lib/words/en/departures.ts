@@ -1,6 +1,6 @@
 import { currentLimits } from '../../core/run/alarms.ts';
 import type { Cause, Departure } from '../../core/run/departure.ts';
-import { plain } from '../../core/units/format.ts';
+import { plain } from './locale.ts';
 
 /** What makes a run leave its plan, and the first thing to do: power off wherever it could hurt. */
 const causes: Readonly<Record<Cause, { readonly is: string; readonly act: string }>> = {

@@ -1,5 +1,5 @@
-import { calliperText, lengthText } from './lengths.ts';
-import type { LengthUnit } from './lengths.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { calliperText, rulerText } from './units.ts';
 
 /** Tub, piece and plate, from above and from the side. */
 export const tubTexts = {
@@ -30,9 +30,9 @@ export function partsText(
   count: number,
   piece: Size,
   plate: Size & { readonly gap: number },
-  unit: LengthUnit,
+  units: ReadingUnits,
 ): string {
-  const as = (metres: number): string => lengthText(metres, unit);
+  const as = (metres: number): string => rulerText(metres, units);
   const pieces = count > 1 ? `${String(count)} pieces` : 'Piece';
   return (
     `${pieces} on plus, ${as(piece.width)} wide and ${as(piece.height)} high; ` +
@@ -62,9 +62,13 @@ interface Cut {
 }
 
 /** What the section says, in a sentence or two. */
-export function sectionSummary({ thickness, depth, undercut, faces }: Cut, isThrough: boolean): string {
-  const [sheet, aside] = [calliperText(thickness), calliperText(undercut)];
+export function sectionSummary(
+  { thickness, depth, undercut, faces }: Cut,
+  isThrough: boolean,
+  units: ReadingUnits,
+): string {
+  const [sheet, aside] = [calliperText(thickness, units), calliperText(undercut, units)];
   return isThrough
     ? `${sheet} sheet, bitten right through; about ${aside} sideways under the resist.`
-    : `${sheet} sheet: ${lengthText(depth, 'mm')} down${faces === 2 ? ' on each face' : ''}, about ${aside} sideways under the resist. ${calliperText(Math.max(0, thickness - faces * depth))} of metal stays below.`;
+    : `${sheet} sheet: ${rulerText(depth, units)} down${faces === 2 ? ' on each face' : ''}, about ${aside} sideways under the resist. ${calliperText(Math.max(0, thickness - faces * depth), units)} of metal stays below.`;
 }

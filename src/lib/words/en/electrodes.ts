@@ -1,4 +1,4 @@
-import { fill } from './render.ts';
+import { termText } from './render.ts';
 
 /** The screens that ask for hanger, plate and tub. */
 export const electrodeTexts = {
@@ -22,7 +22,7 @@ export const electrodeTexts = {
 export const plateMetals = (metal: string) => [
   {
     value: 'same',
-    label: fill('The piece’s own metal: {metal}', { metal }),
+    label: `The piece’s own metal: ${termText(metal)}`,
     hint: 'Nothing foreign gets into the bath. Scrap will do; it gains metal.',
   },
   {

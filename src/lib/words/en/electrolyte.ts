@@ -1,7 +1,7 @@
-import { plain, significant } from '../../core/units/format.ts';
+import { plain, significant } from './locale.ts';
 import { wornMark } from './away.ts';
-import { amountText, fill, termText } from './render.ts';
-import { unitSymbol, withUnit } from './units.ts';
+import { sentenceCase, termText } from './render.ts';
+import { amountText, unitSymbol, withUnit } from './units.ts';
 
 /** The screens that ask for the bath, and mix it. */
 export const electrolyteTexts = {
@@ -19,7 +19,7 @@ export const electrolyteTexts = {
   theirSalt: 'The bath’s salt',
   keptSalt: (bath: string, salt: string): string => `${bath} is ${termText(salt)}, and stays that. Go on.`,
   forMetal: (metal: string): string => `For ${termText(metal)}`,
-  saltName: (salt: string): string => fill('{salt}', { salt }),
+  saltName: (salt: string): string => sentenceCase(termText(salt)),
   otherJar: 'Another jar, or one without a label',
   whichJar: 'What does its label say?',
   noLabel: 'Nothing: no label',

@@ -1,6 +1,12 @@
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { averagingWindow } from '../../core/field/evenness.ts';
+import { plateThickness } from '../../core/cell/tub.ts';
+import { limits, ventilation } from '../../core/facts/bench-facts.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
+import { phrase } from './render.ts';
+import { datumText } from './units.ts';
 
-/** What each figure is called on screen and paper. */
+/** What each figure is called on screen and paper, with blanks for limits. */
 export const figureNames: Readonly<Record<FigureId, string>> = {
   equivalent_weight: 'Equivalent weight',
   water_volume: 'Water to add',
@@ -29,8 +35,8 @@ export const figureNames: Readonly<Record<FigureId, string>> = {
   current_asked: 'Amps that the cell would take at these volts',
   heating_rate: 'Warming, without cooling',
   bath_temperature_end: 'Bath at the end',
-  minutes_to_warn_temperature: 'Bath at 35 °C after',
-  minutes_to_stop_temperature: 'Bath at 40 °C after',
+  minutes_to_warn_temperature: 'Bath at {warnTemperature} after',
+  minutes_to_stop_temperature: 'Bath at {stopTemperature} after',
   hydrogen: 'Hydrogen given off',
   minutes_to_4_percent_in_1_L: 'Hydrogen burns under a closed 1 L lid after',
   hydrogen_air: 'Fresh air that carries the hydrogen off',
@@ -52,8 +58,10 @@ export const figureNames: Readonly<Record<FigureId, string>> = {
   sludge_mass: 'Sludge, counted dry',
 };
 
+export const figureName = (id: FigureId, units: ReadingUnits): string => phrase(figureNames[id], {}, units);
+
 /** Inputs of workings that are no figures themselves. */
-export const inputNames: Readonly<Record<string, string>> = {
+const inputNames: Readonly<Record<string, string>> = {
   wanted_depth: 'wanted depth',
   bare_area: 'bare area, whole batch',
   piece_width: 'piece, width',
@@ -81,7 +89,7 @@ export const inputNames: Readonly<Record<string, string>> = {
   flammable_share: 'hydrogen burns from',
   warn_temperature: 'bath is warm from',
   stop_temperature: 'bath is stopped at',
-  chlorine_limit: 'chlorine, 15 minute limit',
+  chlorine_limit: `chlorine, ${String(limits.chlorineShort.validFor.time[1])} minute limit`,
   chlorine_share: 'share of the current that may make chlorine',
   air_mixing: 'how badly the air mixes, factor',
   hydrogen_air_form: 'fresh air for each ampere',
@@ -110,8 +118,11 @@ export const inputNames: Readonly<Record<string, string>> = {
   roomFactor: 'room, factor',
 };
 
+export const inputName = (id: string, units: ReadingUnits): string =>
+  inputNames[id] ?? figureName(id as FigureId, units);
+
 /** Remarks that belong to a working. */
-export const remarkTexts: Readonly<Record<string, string>> = {
+const remarkTexts: Readonly<Record<string, string>> = {
   'closed-form':
     'Closed form, gap/(k·A) with end allowance, not a solved field: range widened for where the bare parts lie.',
   'solved-field':
@@ -120,10 +131,10 @@ export const remarkTexts: Readonly<Record<string, string>> = {
     'Where the bare parts lie is not known without a drawing: scattered over the face and close together are both solved, and both lie inside the range.',
   'lots-closed-form':
     'The cell is solved for the whole batch; for fewer pieces its resistance is scaled by the closed form.',
-  'averaged-2-mm': 'Averaged over 2 mm; edges bite deeper still. Model, not measured.',
+  'averaged-2-mm': 'Averaged over {averaging}; edges bite deeper still. Model, not measured.',
   'above-one-percent': 'Constituents above 1 %, shares summing to one (ASTM G102).',
   'parts-immersed':
-    'Tub to the line, less the liquid that pieces and plate push aside (plate taken 1 mm thick).',
+    'Tub to the line, less the liquid that pieces and plate push aside (plate taken {plateThickness} thick).',
   anhydrous: 'Counted as the water-free salt; crystal water counts as water.',
   'energised-time': 'Time with current on; looks do not count.',
   'mean-depth': 'Mean over the bare metal; edges bite deeper than the middle.',
@@ -133,13 +144,20 @@ export const remarkTexts: Readonly<Record<string, string>> = {
   'no-more-salt': 'More table salt takes the silver up again.',
   'pH-decides': 'Stop when the pH is right, not when the sum is used up: too much lifts copper again.',
   'stays-damp': 'Counted dry; it is kept damp, and weighs 5 to 20 times this.',
-  'likely-case':
-    'While the metal dissolves next to no chlorine forms; 1 % of the charge is taken as the most that is likely, in a closed room. No source: our own guess.',
-  'warmer-conducts': 'A warmer bath conducts better, up to 40 °C, and passes more current.',
+  'likely-case': `While the metal dissolves next to no chlorine forms; ${datumText(ventilation.chlorineShare)} of the charge is taken as the most that is likely, in a closed room. No source: our own guess.`,
+  'warmer-conducts': 'A warmer bath conducts better, up to {stopTemperature}, and passes more current.',
   'ten-hours': 'Cut off at ten hours.',
   'fault-case': 'As if all of the charge made chlorine, in a closed room: a fault, not the run.',
   'no-credit-for-plating-out': 'As if none of it plated out on the plate.',
 };
+
+const remarkParams = {
+  averaging: { value: 1e3 * averagingWindow, unit: 'mm' },
+  plateThickness: { value: 1e3 * plateThickness, unit: 'mm' },
+};
+
+export const remarkText = (id: string, units: ReadingUnits): string =>
+  phrase(remarkTexts[id] ?? id, remarkParams, units);
 
 /** Evidence words, as shown beside a number. */
 export const evidenceNames = {

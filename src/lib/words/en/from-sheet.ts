@@ -1,10 +1,7 @@
+import { readingUnitsOf } from '../../core/job/reading-units.ts';
 import type { JobInput } from '../../core/plan/job-input.ts';
-import { plain } from '../../core/units/format.ts';
-import { fromSi } from '../../core/units/convert.ts';
-import type { UnitSymbol } from '../../core/units/convert.ts';
-import type { Dimension, Quantity } from '../../core/units/quantity.ts';
 import { terms } from './terms.ts';
-import { withUnit } from './units.ts';
+import { amountText, areaText, lengthText, temperatureText } from './units.ts';
 
 export const fromSheetTexts = {
   title: 'Start from this sheet',
@@ -27,24 +24,24 @@ export const sheetFaults = {
   'no-job': 'No job can be planned from these settings. Nothing was started.',
 } as const;
 
-const shown = (value: Quantity<Dimension>, unit: UnitSymbol): string =>
-  withUnit(plain(fromSi(value, unit)), unit);
 const named = (id: string): string => terms[id] ?? id;
 
-function sizeText({ shape, width, height }: JobInput['piece']): string {
-  if (shape !== 'disc') return `${shown(width, 'mm')} × ${shown(height, 'mm')}`;
-  return `disc ${withUnit(plain(Number((fromSi(width, 'mm') * Math.sqrt(4 / Math.PI)).toPrecision(6))), 'mm')}`;
-}
-
 /** Settings in short lines, to compare with the sheet in the hand. */
-export function settingsLines({ piece, bath, resist, supply }: JobInput): readonly string[] {
-  const size = `${sizeText(piece)}, ${shown(piece.thickness, 'mm')} thick`;
+export function settingsLines(job: JobInput): readonly string[] {
+  const { piece, bath, resist, supply } = job;
+  const units = readingUnitsOf(job);
+  const length = (metres: number): string => lengthText(metres, units);
+  // a disc is planned as the square of its area
+  const size =
+    piece.shape === 'disc'
+      ? `disc ${length(Number((piece.width * Math.sqrt(4 / Math.PI)).toPrecision(6)))}`
+      : `${length(piece.width)} × ${length(piece.height)}`;
   const limit = supply.control === 'volts' ? supply.maxAmps : supply.amps;
-  const volts = shown(supply.control === 'volts' ? supply.volts : supply.maxVolts, 'V');
+  const volts = amountText(supply.control === 'volts' ? supply.volts : supply.maxVolts, 'V');
   return [
-    `${piece.count > 1 ? `${piece.count} × ` : ''}${named(piece.metal)}, ${size}`,
-    `${shown(piece.depth, 'mm')} deep${piece.openArea === null ? '' : `, ${shown(piece.openArea, 'cm2')} bare`}`,
-    `${named(bath.salt)}, ${shown(bath.strength, 'g/L')} of water, ${shown(bath.temperature, 'degC')}`,
-    `${resist.replaceAll('-', ' ')}; supply ${volts}${limit === null ? '' : `, ${shown(limit, 'A')} at most`}`,
+    `${piece.count > 1 ? `${piece.count} × ` : ''}${named(piece.metal)}, ${size}, ${length(piece.thickness)} thick`,
+    `${length(piece.depth)} deep${piece.openArea === null ? '' : `, ${areaText(piece.openArea, units)} bare`}`,
+    `${named(bath.salt)}, ${amountText(bath.strength, 'g/L')} of water, ${temperatureText(bath.temperature, units)}`,
+    `${resist.replaceAll('-', ' ')}; supply ${volts}${limit === null ? '' : `, ${amountText(limit, 'A')} at most`}`,
   ].map((line) => line.charAt(0).toUpperCase() + line.slice(1));
 }

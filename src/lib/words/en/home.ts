@@ -1,3 +1,5 @@
+import { clockTime, dayText } from './times.ts';
+
 /** What the start page says. Steps and metals have their words elsewhere; this page opens without them. */
 export const home = {
   description: 'A guide through salt-water electrolytic etching for makers of small jewellery.',
@@ -54,12 +56,10 @@ export const standingTexts = {
 
 /** "today 10:42", "yesterday 16:05", "3 Nov 2026" by the reader's own calendar. */
 export function whenTouched(at: number, now: number): string {
-  const then = new Date(at);
-  const clock = `${then.getHours()}:${String(then.getMinutes()).padStart(2, '0')}`;
   const dayOf = (date: Date): number =>
     new Date(date.getFullYear(), date.getMonth(), date.getDate()).getTime();
-  const days = Math.round((dayOf(new Date(now)) - dayOf(then)) / 86_400_000);
-  if (days === 0) return `today ${clock}`;
-  if (days === 1) return `yesterday ${clock}`;
-  return new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' }).format(then);
+  const days = Math.round((dayOf(new Date(now)) - dayOf(new Date(at))) / 86_400_000);
+  if (days === 0) return `today ${clockTime(at)}`;
+  if (days === 1) return `yesterday ${clockTime(at)}`;
+  return dayText(at);
 }

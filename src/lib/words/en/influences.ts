@@ -1,15 +1,14 @@
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { Influence } from '../../core/plan/influence.ts';
 import type { Trial } from '../../core/plan/what-if.ts';
-import { plain } from '../../core/units/format.ts';
-import { withUnit } from './units.ts';
+import { plain } from './locale.ts';
+import { amountText, degreesText, readIn, withUnit } from './units.ts';
 
 export const influenceTexts = {
   title: 'What moves the depth',
   working: 'Working it out.',
   none: 'The plan is not whole yet.',
   failed: 'Not worked out:',
-  intro:
-    'Each by itself, all else as planned: the depth at the low and the high end of what it may be, or of how far a hand misses it (3 mm, 5 % of a knob, 10 % of strength, 3 K, one minute: our own reading). Try another value of those that have a button.',
   what: 'What may differ',
   depth: 'Depth',
   share: 'Share',
@@ -18,6 +17,19 @@ export const influenceTexts = {
   give: 'Another value: all else stays, and you stop as planned.',
   cannot: 'That cannot be planned: it does not fit, or lies outside what is known.',
 } as const;
+
+/** What the table shows. @param misses how far a hand misses what it sets: mm, shares, K and min */
+export const influencesIntro = (
+  misses: Readonly<Record<'gap' | 'knob' | 'strength' | 'temperature' | 'minutes', number>>,
+  units: ReadingUnits,
+): string =>
+  `Each by itself, all else as planned: the depth at the low and the high end of what it may be, or of how far a hand misses it (${[
+    amountText(misses.gap, 'mm', units, 2),
+    `${amountText(100 * misses.knob, '%')} of a knob`,
+    `${amountText(100 * misses.strength, '%')} of strength`,
+    degreesText(misses.temperature, units),
+    amountText(misses.minutes, 'min'),
+  ].join(', ')}: our own reading). Try another value of those that have a button.`;
 
 /** In words a maker uses, with what makes it surer. */
 export const inputWords: Readonly<Record<Influence['id'], string>> = {
@@ -41,15 +53,17 @@ export const inputWords: Readonly<Record<Influence['id'], string>> = {
   roomFactor: 'Size of the room',
 };
 
-export const influenceText = ({ low, high }: Influence): string =>
-  `${plain(low, 3)} to ${withUnit(plain(high, 3), 'um')}`;
+export function influenceText({ low, high }: Influence, units: ReadingUnits): string {
+  const least = readIn(low, 'um', units);
+  return `${plain(least.value, 3, least.finest)} to ${amountText(high, 'um', units, 3)}`;
+}
 
 /** @param share of one */
 export const shareText = (share: number): string => withUnit(plain(100 * share, 2), '%');
 
 /** What another value makes of the bite, stopped as planned. @param wanted um */
-export function trialText({ depth, minutes, amps }: Trial, wanted: number): string {
+export function trialText({ depth, minutes, amps }: Trial, wanted: number, units: ReadingUnits): string {
   const off = Math.round(100 * (depth / wanted - 1));
   const beside = off === 0 ? 'as wanted' : `${String(Math.abs(off))} % ${off > 0 ? 'deeper' : 'shallower'}`;
-  return `Stopped as planned: ${withUnit(plain(depth, 3), 'um')}, ${beside}. The wanted ${withUnit(plain(wanted, 3), 'um')} takes ${withUnit(plain(minutes, 2), 'min')} then, at ${withUnit(plain(amps, 3), 'A')}.`;
+  return `Stopped as planned: ${amountText(depth, 'um', units, 3)}, ${beside}. The wanted ${amountText(wanted, 'um', units, 3)} takes ${withUnit(plain(minutes, 2), 'min')} then, at ${withUnit(plain(amps, 3), 'A')}.`;
 }

@@ -1,5 +1,5 @@
 import type { Supply } from '../../core/cell/setup.ts';
-import { amountText } from './render.ts';
+import { amountText } from './units.ts';
 
 /** The screen that says how to set the supply. */
 export const knobsTexts = {

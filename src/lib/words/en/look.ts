@@ -1,7 +1,8 @@
-import { plain, significant } from '../../core/units/format.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { count, plain, significant } from './locale.ts';
 import { ampHours, depthText } from './amounts.ts';
 import { clockTime } from './times.ts';
-import { withUnit } from './units.ts';
+import { amountText, withUnit } from './units.ts';
 
 interface Spread {
   readonly low: number;
@@ -24,9 +25,9 @@ export const lookTexts = {
   notKnown: 'Not known: leave it. The depth below then spans both.',
   depth: 'Depth by that count',
   /** @param wanted mm */
-  ofDepth: (wanted: number): string => `of ${withUnit(plain(wanted, 3), 'mm')}`,
+  ofDepth: (wanted: number, units: ReadingUnits): string => `of ${amountText(wanted, 'mm', units, 3)}`,
   on: 'Current was on for',
-  inRuns: (runs: number): string => `in ${String(runs)} run${runs === 1 ? '' : 's'}`,
+  inRuns: (runs: number): string => `in ${count(runs, 'run')}`,
   charge: 'Amp-hours',
   chargeSpread: (least: number, most: number): string => `${ampHours(least)} to ${ampHours(most)}`,
   note: 'The count is a guess from the current. The needle and your eye decide.',
@@ -36,10 +37,16 @@ export const lookTexts = {
   verdicts: { deeper: 'Deeper, etch again', enough: 'Deep enough', 'not-sure': 'Not sure' },
 } as const;
 
+/** What a fingernail catches at, mm. */
+const NAIL = 0.1;
+
 /** Ways to judge a depth with the mask still on. */
-export const depthSigns = [
+export const depthSigns = (units: ReadingUnits) => [
   { name: 'Needle', text: 'Draw it across a bare edge: it feels a step sooner than a nail does.' },
-  { name: 'Fingernail', text: 'It catches at about 0.1 mm. Through a glove you feel less.' },
+  {
+    name: 'Fingernail',
+    text: `It catches at about ${amountText(NAIL, 'mm', units, 1)}. Through a glove you feel less.`,
+  },
   {
     name: 'Depth gauge or calliper tail',
     text: 'From the resist to the floor; take off the resist’s own thickness.',
@@ -48,7 +55,7 @@ export const depthSigns = [
     name: 'Picture',
     text: 'Photograph it beside a ruler, lit from the side: the shadow tells one look from the next.',
   },
-] as const;
+];
 
 /** Depth by what the piece has lost in weight. */
 export const weighTexts = {
@@ -59,8 +66,8 @@ export const weighTexts = {
   now: 'Now',
   gained: 'It weighs no less than before: dry it, and weigh again.',
   /** @param loss g @param depth um */
-  lost: (loss: number, depth: Spread): string =>
-    `${withUnit(significant(loss, 2), 'g')} gone: ${depthText(depth)} deep on average.`,
+  lost: (loss: number, depth: Spread, units: ReadingUnits): string =>
+    `${withUnit(significant(loss, 2), 'g')} gone: ${depthText(depth, units)} deep on average.`,
   coarse: (step: number): string =>
     `Your scale shows steps of ${withUnit(plain(step), 'g')}, which is coarse for this piece.`,
 } as const;

@@ -1,9 +1,8 @@
 import type { Piece } from '../../core/cell/setup.ts';
-import { fromSi } from '../../core/units/convert.ts';
-import { plain } from '../../core/units/format.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { plain } from './locale.ts';
 import { brownSharpe, imperialStandard } from '../../core/units/gauge.ts';
-import { si } from '../../core/units/quantity.ts';
-import { withUnit } from './units.ts';
+import { amountText, lengthText } from './units.ts';
 
 /** The screens that ask for the metal, the piece and its bare area. */
 export const metalTexts = {
@@ -25,7 +24,8 @@ export const metalTexts = {
   ],
   boxAround: 'Another outline: type the box around it.',
   pieces: (count: string): string => (count === '1' ? 'piece' : 'pieces'),
-  oneFace: (area: number): string => `One face: ${withUnit(plain(area, 3), 'cm2')}.`,
+  /** @param area cm² */
+  oneFace: (area: number, units: ReadingUnits): string => `One face: ${amountText(area, 'cm2', units, 3)}.`,
   frontOnly: 'Front only',
   bothFaces: 'Both',
   notThisWay: 'Not this way',
@@ -42,9 +42,9 @@ export const thicknessUnits = [
   { value: 'gauge-SWG', label: 'British SWG' },
 ];
 
-const gaugeMm = (gaugeOf: (gauge: number) => number, gauge: number): string => {
+const gaugeText = (gaugeOf: (gauge: number) => number, gauge: number, units: ReadingUnits): string => {
   try {
-    return withUnit(plain(fromSi(si<'length'>(gaugeOf(gauge)), 'mm'), 2), 'mm');
+    return lengthText(gaugeOf(gauge), units, 2);
   } catch (error) {
     if (error instanceof RangeError) return 'no such gauge';
     throw error;
@@ -52,10 +52,10 @@ const gaugeMm = (gaugeOf: (gauge: number) => number, gauge: number): string => {
 };
 
 /** One gauge number in both systems: taking one for the other is the usual slip. */
-export const gaugeNote = (gauge: number): string =>
-  `${String(gauge)} gauge: Brown & Sharpe ${gaugeMm(brownSharpe, gauge)}, British SWG ${gaugeMm(imperialStandard, gauge)}.`;
+export const gaugeNote = (gauge: number, units: ReadingUnits): string =>
+  `${String(gauge)} gauge: Brown & Sharpe ${gaugeText(brownSharpe, gauge, units)}, British SWG ${gaugeText(imperialStandard, gauge, units)}.`;
 
-const cm2 = (value: number): string => withUnit(plain(value, 3), 'cm2');
+const cm2 = (value: number, units: ReadingUnits): string => amountText(value, 'cm2', units, 3);
 
 /** How the bare area is known, and the same said the other way round. */
 export const areaTexts = {
@@ -66,9 +66,9 @@ export const areaTexts = {
   ],
   tiles: 'Bare share, by eye: white is bare metal',
   share: (percent: number): string => `${String(percent)} %`,
-  whole: (faces: Piece['faces'], face: number): string =>
-    `${faces === 'both' ? 'Both faces together' : 'The whole face'}: ${cm2(face)}.`,
-  bareArea: (area: number): string => `Bare: ${cm2(area)}.`,
+  whole: (faces: Piece['faces'], face: number, units: ReadingUnits): string =>
+    `${faces === 'both' ? 'Both faces together' : 'The whole face'}: ${cm2(face, units)}.`,
+  bareArea: (area: number, units: ReadingUnits): string => `Bare: ${cm2(area, units)}.`,
   bareShare: (percent: number): string => `Bare: ${plain(percent, 2)} % of it.`,
-  tooMuch: (area: number): string => `${cm2(area)} is more than that.`,
+  tooMuch: (area: number, units: ReadingUnits): string => `${cm2(area, units)} is more than that.`,
 };

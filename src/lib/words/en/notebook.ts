@@ -1,3 +1,4 @@
+import { count } from './locale.ts';
 import { dayAndClockText } from './times.ts';
 
 /** What the notebook page says. */
@@ -41,14 +42,12 @@ export const fileOrigin = (savedAt: number, version: string): string =>
 export const kindNames = { jobs: 'jobs', baths: 'baths', preferences: 'preferences' } as const;
 export type Kind = keyof typeof kindNames;
 
-const many = (n: number, what: string): string => `${n} ${what}${n === 1 ? '' : 's'}`;
-
 /** "3 new, 1 the same, 1 conflict" */
 export function countText(fresh: number, same: number, conflicts: number): string {
   return [
     `${fresh} new`,
     ...(same > 0 ? [`${same} the same`] : []),
-    ...(conflicts > 0 ? [many(conflicts, 'conflict')] : []),
+    ...(conflicts > 0 ? [count(conflicts, 'conflict')] : []),
   ].join(', ');
 }
 
@@ -64,11 +63,11 @@ export const conflictsAmong = (kind: Kind): string => `Conflicts among ${kindNam
 export const quotedNames = (names: readonly string[]): string => names.map((name) => `“${name}”`).join(', ');
 
 export const savedText = (jobs: number, baths: number, name: string): string =>
-  `Saved ${many(jobs, 'job')} and ${many(baths, 'bath')} as ${name}. Look for it among your downloads.`;
+  `Saved ${count(jobs, 'job')} and ${count(baths, 'bath')} as ${name}. Look for it among your downloads.`;
 
 /** Said when the records are in, and some pictures are not. */
 export const photosMissing = (left: number, why: string): string =>
-  `Everything is written except ${many(left, 'picture')}${why === '' ? '' : ` (${why})`}. Load the same file again for them; nothing else is written twice.`;
+  `Everything is written except ${count(left, 'picture')}${why === '' ? '' : ` (${why})`}. Load the same file again for them; nothing else is written twice.`;
 
 export const badFileText = (found: string, expected: string): string =>
   `Not loaded. Found: ${found}. Expected: ${expected}.`;

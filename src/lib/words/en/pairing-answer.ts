@@ -1,5 +1,6 @@
 import { judgePairing, saltsFor } from '../../core/rules/judge-pairing.ts';
 import type { Judgement, Meeting, PairingVerdict } from '../../core/rules/judge-pairing.ts';
+import { defaultReadingUnits } from '../../core/job/reading-units.ts';
 import { metals, refusedMetals } from '../../core/facts/metals.ts';
 import { bathSalts, refusedSalts } from '../../core/facts/salts.ts';
 import { verdictNames, whyText } from './pairings.ts';
@@ -54,10 +55,20 @@ export function answerOf(metal: MetalId, salt: string, judgement: Judgement): Pa
     verdictName: verdictNames[verdict],
     why: whyText(why),
     lines: [
-      ...refusals.map(({ rule, params }) => ({ id: rule, text: fill(refusalTexts[rule].text, params) })),
-      ...cares.map(({ rule, params }) => ({ id: rule, text: fill(cautionTexts[rule], params) })),
+      ...refusals.map(({ rule, params }) => ({
+        id: rule,
+        text: fill(refusalTexts[rule].text, params, defaultReadingUnits),
+      })),
+      ...cares.map(({ rule, params }) => ({
+        id: rule,
+        text: fill(cautionTexts[rule], params, defaultReadingUnits),
+      })),
     ],
-    instead: [...new Set(refusals.map(({ rule, params }) => fill(refusalTexts[rule].instead, params)))],
+    instead: [
+      ...new Set(
+        refusals.map(({ rule, params }) => fill(refusalTexts[rule].instead, params, defaultReadingUnits)),
+      ),
+    ],
   };
 }
 

@@ -1,4 +1,7 @@
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
+import { phrase } from './render.ts';
+import { amountText, symbolRead } from './units.ts';
 
 /** Texts that stand on paper alone: the job sheet. */
 export const sheetTexts = {
@@ -140,8 +143,16 @@ export const figureGroups: readonly { readonly title: string; readonly ids: read
 ];
 
 /** Heads of the table for readings. */
-export const readingHeads = ['', 'clock', 'min on', 'volts', 'amps', '°C', 'what it looks like'] as const;
-/** Lines to fill in after the job: name, unit, and the figure to compare with. */
+export const readingHeads = (units: ReadingUnits): readonly string[] => [
+  '',
+  'clock',
+  'min on',
+  'volts',
+  'amps',
+  symbolRead('degC', units),
+  'what it looks like',
+];
+/** Lines to fill in after the job: name, unit to be read in the maker's own, and the figure to compare with. */
 export const resultLines: readonly {
   readonly name: string;
   readonly unit: string;
@@ -150,11 +161,11 @@ export const resultLines: readonly {
   { name: 'Mass before', unit: 'g', plan: null },
   { name: 'Mass after', unit: 'g', plan: null },
   { name: 'Metal lost', unit: 'g', plan: 'mass_removed' },
-  { name: 'Depth in the middle', unit: 'μm', plan: 'depth' },
-  { name: 'Depth near an edge', unit: 'μm', plan: null },
-  { name: 'Thinnest line that lasted', unit: 'μm', plan: 'thinnest_line' },
+  { name: 'Depth in the middle', unit: 'um', plan: 'depth' },
+  { name: 'Depth near an edge', unit: 'um', plan: null },
+  { name: 'Thinnest line that lasted', unit: 'um', plan: 'thinnest_line' },
   { name: 'Time with current on', unit: 'min', plan: null },
-  { name: 'Amp-hours', unit: 'A·h', plan: 'charge' },
+  { name: 'Amp-hours', unit: 'A.h', plan: 'charge' },
 ];
 export const resultTexts = {
   plan: 'plan {value}',
@@ -236,19 +247,25 @@ export const dissolvedNames: Readonly<Partial<Record<FigureId, string>>> = {
   'dissolved_metal.Sn': 'tin',
 };
 
-/** How to make the cut-outs, beside them. */
+/** How to make the cut-outs, beside them; what is laminated through `laminateText`. */
 export const cutTexts = {
   title: 'Cut, fold, check',
   print: 'Print at 100 %. The bar below must measure 100 mm.',
-  card: 'Bench card: cut round the outline, fold on the dashed line, printed faces out. Laminate in an A6 pouch with 3 mm of seal all round; write on it with a wet-erase pen or grease pencil.',
+  card: 'Bench card: cut round the outline, fold on the dashed line, printed faces out. Laminate in an A6 pouch with {seal} of seal all round; write on it with a wet-erase pen or grease pencil.',
   label:
     'Bath label: cut out, glue on, tape over. Fill it in with a waterproof pen on the day the bath is mixed.',
   sheetTitle: 'Bath labels',
   sheet: 'Cut out, glue on, tape over. A used sheet goes in again: start at its first free place.',
-  hang: 'Cut round the outline. Laminate with 3 mm of seal all round, hang it where you work.',
+  hang: 'Cut round the outline. Laminate with {seal} of seal all round, hang it where you work.',
   measured: 'Measured ______ mm',
   bar: '100 mm',
 } as const;
+
+/** Left round a laminated card so that no water creeps in, mm. */
+const SEAL = 3;
+
+export const laminateText = (which: 'card' | 'hang', units: ReadingUnits): string =>
+  phrase(cutTexts[which], { seal: amountText(SEAL, 'mm', units, 2) }, units);
 
 /** The stencil's page. */
 export const stencilTexts = {

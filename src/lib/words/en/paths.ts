@@ -7,12 +7,11 @@ import type { ElementSymbol } from '../../core/facts/elements.ts';
 import type { InputPath } from '../../core/plan/input-paths.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
 import { fromSi } from '../../core/units/convert.ts';
-import type { UnitSymbol } from '../../core/units/convert.ts';
-import { plain } from '../../core/units/format.ts';
 import { si } from '../../core/units/quantity.ts';
 import { choiceNames, elementNames, fieldNames } from './fields.ts';
-import { figureNames } from './figures.ts';
-import { withUnit } from './units.ts';
+import { figureName, figureNames } from './figures.ts';
+import { plain } from './locale.ts';
+import { amountText } from './units.ts';
 
 /** What an input is called, and the field that says what it holds. */
 interface Named {
@@ -52,19 +51,13 @@ function namedAt(path: string): Named | null {
 const wordOf = (word: string): string =>
   Object.hasOwn(choiceNames, word) ? choiceNames[word as keyof typeof choiceNames] : word;
 
-/** The unit that a maker reads an amount in; null for what has none. */
-function unitFor({ unit, unitIn }: JobField, units: ReadingUnits): UnitSymbol | null {
-  if (unitIn === 'unit.length') return units.length;
-  return unitIn === 'unit.temperature' ? units.temperature : (unit ?? null);
-}
-
 const isThere = (text: string | null): text is string => text !== null && text !== 'null';
 
 function valueText(text: string, field: JobField, units: ReadingUnits): string {
   const value = JSON.parse(text) as unknown;
-  const unit = unitFor(field, units);
   if (typeof value === 'number') {
-    return unit === null ? plain(value) : withUnit(plain(fromSi(si(value), unit)), unit);
+    const { unit } = field;
+    return unit === undefined ? plain(value) : amountText(fromSi(si(value), unit), unit, units);
   }
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (Array.isArray(value))
@@ -84,7 +77,11 @@ export function changeText(
   const said = (name: string, was: string, is: string): string =>
     `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${was} before, ${is} now.`;
   if (Object.hasOwn(figureNames, path))
-    return said(figureNames[path as FigureId], before ?? 'not there', after ?? 'not there');
+    return said(
+      figureName(path as FigureId, readingUnitsOf(job)),
+      before ?? 'not there',
+      after ?? 'not there',
+    );
   const named = namedAt(path);
   if (named === null) return 'An answer that this version does not know has changed.';
   const field = jobFields[named.like];

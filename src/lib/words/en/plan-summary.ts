@@ -1,12 +1,12 @@
+import { readingUnitsOf } from '../../core/job/reading-units.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
 import type { Plan } from '../../core/plan/plan.ts';
 import type { SignalWord } from '../../core/rules/rule.ts';
-import { figureNames } from './figures.ts';
+import { figureName } from './figures.ts';
 import { typedKnobs } from './knobs.ts';
 import { printPlan } from './printed-plan.ts';
-import { figureNumber, figureText } from './render.ts';
+import { figureParts, figureText } from './render.ts';
 import { terms } from './terms.ts';
-import { unitSymbol } from './units.ts';
 
 /** A plan in words, ready to be shown by a page that knows neither chemistry nor the texts of its rules. */
 export interface PlanInWords {
@@ -26,6 +26,7 @@ export interface PlanInWords {
 
 export function planInWords(plan: Plan): PlanInWords {
   const printed = printPlan(plan);
+  const units = readingUnitsOf(plan.job);
   const { salt_mass, charge } = plan.figures;
   const asked: readonly (readonly [FigureId, typeof charge])[] = [
     ['salt_mass', salt_mass],
@@ -35,18 +36,11 @@ export function planInWords(plan: Plan): PlanInWords {
   return {
     title: plan.job.title,
     what: `${terms[plan.job.piece.metal] ?? ''} in ${terms[plan.job.bath.salt] ?? ''}`,
-    heroes: asked.flatMap(([id, figure]) =>
-      figure
-        ? [
-            {
-              name: figureNames[id],
-              number: figureNumber(figure),
-              unit: unitSymbol(figure.unit),
-              all: figureText(figure),
-            },
-          ]
-        : [],
-    ),
+    heroes: asked.flatMap(([id, figure]) => {
+      if (!figure) return [];
+      const { number, unit } = figureParts(figure, units);
+      return [{ name: figureName(id, units), number, unit, all: figureText(figure, units) }];
+    }),
     settings: printed.steps
       .flatMap(({ step, lines }) => (step === 'settings' ? lines : []))
       .filter(({ id }) => id !== 'test-strip')

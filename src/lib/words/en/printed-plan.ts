@@ -1,3 +1,4 @@
+import { readingUnitsOf } from '../../core/job/reading-units.ts';
 import type { Plan } from '../../core/plan/plan.ts';
 import type { SignalWord, StepId } from '../../core/rules/rule.ts';
 import { instructionTexts } from './instructions.ts';
@@ -17,7 +18,7 @@ export const stepTitles: Readonly<Record<StepId, string>> = {
   sheet: 'Sheet',
 };
 
-/** A plan as other programs and papers read it: figures bare, texts filled in. */
+/** A plan as other programs and papers read it: figures bare in their fixed units, texts in the maker's. */
 export interface PrintedPlan {
   readonly etchwright: 1;
   readonly dataVersion: string;
@@ -38,9 +39,10 @@ const instructionText = (id: string): string => {
 };
 
 export function printPlan(plan: Plan): PrintedPlan {
+  const units = readingUnitsOf(plan.job);
   const steps = new Map<StepId, { id: string; text: string }[]>();
   for (const { id, step, params } of plan.instructions) {
-    steps.set(step, [...(steps.get(step) ?? []), { id, text: fill(instructionText(id), params) }]);
+    steps.set(step, [...(steps.get(step) ?? []), { id, text: fill(instructionText(id), params, units) }]);
   }
   return {
     etchwright: plan.etchwright,
@@ -57,13 +59,13 @@ export function printPlan(plan: Plan): PrintedPlan {
       rule,
       signal,
       step,
-      text: fill(cautionTexts[rule], params),
+      text: fill(cautionTexts[rule], params, units),
     })),
     refusals: plan.refusals.map(({ rule, step, params }) => ({
       rule,
       step,
-      text: fill(refusalTexts[rule].text, params),
-      instead: fill(refusalTexts[rule].instead, params),
+      text: fill(refusalTexts[rule].text, params, units),
+      instead: fill(refusalTexts[rule].instead, params, units),
     })),
     steps: [...steps].map(([step, lines]) => ({ step, title: stepTitles[step], lines })),
   };

@@ -1,5 +1,5 @@
 import type { Rack } from '../../core/plan/plan.ts';
-import { plain } from '../../core/units/format.ts';
+import { plain } from './locale.ts';
 import { withUnit } from './units.ts';
 
 export const rackTexts = {

@@ -1,6 +1,8 @@
-import { plain } from '../../core/units/format.ts';
+import { limits } from '../../core/facts/bench-facts.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { fill } from './render.ts';
 import { clockTime } from './times.ts';
-import { withUnit } from './units.ts';
+import { amountText, datumText } from './units.ts';
 
 /** Where the maker notes what the meters show. */
 export const meterTexts = {
@@ -22,7 +24,7 @@ interface Meters {
 }
 
 /** "0.35 A, 2.1 V": what was read, and nothing for what was not. */
-export const readingText = ({ amps, volts, celsius }: Meters): string =>
+export const readingText = ({ amps, volts, celsius }: Meters, units: ReadingUnits): string =>
   (
     [
       [amps, 'A'],
@@ -30,18 +32,18 @@ export const readingText = ({ amps, volts, celsius }: Meters): string =>
       [celsius, 'degC'],
     ] as const
   )
-    .flatMap(([value, unit]) => (value === null ? [] : [withUnit(plain(value, 3), unit)]))
+    .flatMap(([value, unit]) => (value === null ? [] : [amountText(value, unit, units, 3)]))
     .join(', ');
 
 /** What a reading out of order means, and what to do first. */
 export const readingTexts = {
   'stop-hot': {
     stop: true,
-    text: '40 °C or more: stop now. Resist lifts and gas takes over. Let the bath cool.',
+    text: '{stopTemperature} or more: stop now. Resist lifts and gas takes over. Let the bath cool.',
   },
   'volts-high': {
     stop: true,
-    text: '10 V or more: stop now, then turn the volts down to what the plan says.',
+    text: `${datumText(limits.refusedVolts)} or more: stop now, then turn the volts down to what the plan says.`,
   },
   'amps-jumped': {
     stop: true,
@@ -53,6 +55,9 @@ export const readingTexts = {
   },
   warm: {
     stop: false,
-    text: '35 °C or more: turn the amps down, or stop and let it cool. Look at the thermometer every minute.',
+    text: '{warnTemperature} or more: turn the amps down, or stop and let it cool. Look at the thermometer every minute.',
   },
 } as const;
+
+export const alarmText = (alarm: keyof typeof readingTexts, units: ReadingUnits): string =>
+  fill(readingTexts[alarm].text, {}, units);

@@ -1,41 +1,81 @@
-import type { Param, Params } from '../../core/rules/rule.ts';
-import { plain, range, significant } from '../../core/units/format.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { limits } from '../../core/facts/bench-facts.ts';
+import type { Amount, Param, Params } from '../../core/rules/rule.ts';
 import type { Figure } from '../../core/units/figure.ts';
+import { ends, fromTo, plain, significant } from './locale.ts';
 import { terms } from './terms.ts';
-import { withUnit } from './units.ts';
+import { amountText, readIn, unitSymbol, withUnit } from './units.ts';
+
+/** A figure as it is read: its number, the unit's sign, and both ends of its range. */
+export interface FigureParts {
+  readonly number: string;
+  readonly unit: string;
+  readonly low: string;
+  readonly high: string;
+  /** nothing is uncertain: both ends are the number */
+  readonly isExact: boolean;
+}
 
 /** Two digits for minutes and where the range is wide, three where it is narrow; no zeros after what is exact. */
-export function figureNumber({ value, low, high, unit }: Figure): string {
+export function figureParts({ value, low, high, unit }: Figure, units: ReadingUnits): FigureParts {
   const isRough = unit === 'min' ? value < 100 : high - low > 0.5 * Math.abs(value);
   const digits = isRough ? 2 : 3;
-  return low === high ? plain(value, digits) : significant(value, digits);
+  const read = readIn(value, unit, units);
+  const symbol = unitSymbol(read.unit);
+  if (low === high) {
+    const number = plain(read.value, digits, read.finest);
+    return { number, unit: symbol, low: number, high: number, isExact: true };
+  }
+  const number = significant(read.value, digits, read.finest);
+  const [least, most] = ends(readIn(low, unit, units).value, readIn(high, unit, units).value, read.finest);
+  return { number, unit: symbol, low: least, high: most, isExact: false };
 }
 
 /** "0.42 A (0.36 to 0.48)"; without the bracket when nothing is uncertain. */
-export function figureText(figure: Figure): string {
-  const value = withUnit(figureNumber(figure), figure.unit);
-  return figure.low === figure.high ? value : `${value} (${range(figure.low, figure.high)})`;
+export function figureText(figure: Figure, units: ReadingUnits): string {
+  const { number, unit, low, high, isExact } = figureParts(figure, units);
+  const value = withUnit(number, unit);
+  return isExact ? value : `${value} (${fromTo(low, high)})`;
 }
 
-export const amountText = (value: number, unit: string): string => withUnit(plain(value), unit);
+/** Hundredths of an inch, as fine as a rule beside a tub tells. */
+const BOUND_STEP = 0.01;
+
+function boundedText({ value, unit, bound }: Amount, units: ReadingUnits): string {
+  const read = readIn(value, unit, units);
+  if (bound === undefined || read.unit !== 'in') return amountText(value, unit, units);
+  const steps = read.value / BOUND_STEP;
+  const safe = bound === 'least' ? Math.ceil(steps - 1e-9) : Math.floor(steps + 1e-9);
+  return withUnit(plain(safe * BOUND_STEP), read.unit);
+}
 
 /** The word for an id. One that no table knows stands as it is: a salt, say, in a record of another version. */
 export const termText = (id: string): string => terms[id] ?? id;
 
-const paramText = (param: Param): string => {
+function paramText(param: Param, units: ReadingUnits): string {
   if (typeof param === 'string') return termText(param);
-  return 'working' in param ? figureText(param) : amountText(param.value, param.unit);
+  return 'working' in param ? figureText(param, units) : boundedText(param, units);
+}
+
+/** Limits that any text may name as a blank. */
+const known: Params = {
+  warnTemperature: limits.warnTemperature,
+  stopTemperature: limits.stopTemperature,
 };
 
 /**
- * Fills the blanks of a text.
+ * A phrase with its blanks filled.
  * @throws RangeError when a blank has nothing to fill it: a fault of ours, never of the maker's
  */
-export function fill(template: string, params: Params): string {
-  const text = template.replace(/\{(\w+)\}/g, (_, name: string) => {
-    const param = params[name];
+export const phrase = (template: string, params: Params, units: ReadingUnits): string =>
+  template.replace(/\{(\w+)\}/g, (_, name: string) => {
+    const param = Object.hasOwn(params, name) ? params[name] : known[name];
     if (param === undefined) throw new RangeError(`no value for {${name}} in "${template}"`);
-    return paramText(param);
+    return paramText(param, units);
   });
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
+
+export const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A sentence with its blanks filled: the same with a capital. */
+export const fill = (template: string, params: Params, units: ReadingUnits): string =>
+  sentenceCase(phrase(template, params, units));

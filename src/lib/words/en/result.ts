@@ -1,5 +1,6 @@
-import { plain, significant } from '../../core/units/format.ts';
-import { withUnit } from './units.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { significant } from './locale.ts';
+import { amountText, readIn, withUnit } from './units.ts';
 
 /** What was got, once the mask is off. */
 export const resultTexts = {
@@ -9,10 +10,13 @@ export const resultTexts = {
   depthAt: (point: number): string => `Depth, point ${String(point)}`,
   another: 'Measure another point',
   /** @param mean mm */
-  mean: (points: number, mean: number): string =>
-    `Mean of ${String(points)} points: ${withUnit(significant(mean, 3), 'mm')}.`,
+  mean: (points: number, mean: number, units: ReadingUnits): string => {
+    const { value, unit, finest } = readIn(mean, 'mm', units);
+    return `Mean of ${String(points)} points: ${withUnit(significant(value, 3, finest), unit)}.`;
+  },
   /** @param sheet mm */
-  tooDeep: (sheet: number): string => `More than the sheet: ${withUnit(plain(sheet), 'mm')} is all there is.`,
+  tooDeep: (sheet: number, units: ReadingUnits): string =>
+    `More than the sheet: ${amountText(sheet, 'mm', units)} is all there is.`,
   before: 'Weight before',
   after: 'Weight after',
   gained: 'It weighs no less than before. Was one of the two with the mask on?',

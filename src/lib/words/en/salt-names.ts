@@ -1,4 +1,5 @@
 import { findSalt, refusedSalts } from '../../core/facts/salts.ts';
+import { count } from './locale.ts';
 import { whyText } from './pairings.ts';
 import { terms } from './terms.ts';
 
@@ -14,7 +15,7 @@ export function saltName(id: string): string {
       : name;
   }
   const waters = salt.hydrate?.waters ?? 0;
-  return `${capital(terms[salt.facts.id] ?? id)}, crystals with ${waters} ${waters === 1 ? 'water' : 'waters'}`;
+  return `${capital(terms[salt.facts.id] ?? id)}, crystals with ${count(waters, 'water')}`;
 }
 
 /** Why a salt makes no bath here; null for one that does. */

@@ -1,5 +1,6 @@
 import { isBitable, metals } from '../../core/facts/metals.ts';
 import type { BitableMetal, RefusedMetal } from '../../core/facts/metals.ts';
+import { defaultReadingUnits } from '../../core/job/reading-units.ts';
 import { lead } from '../../core/facts/selling.ts';
 import { reasons } from './reasons.ts';
 import { fill } from './render.ts';
@@ -27,7 +28,7 @@ export interface SaleAnswer {
   readonly lines: readonly string[];
 }
 
-const reason = (id: string): string => fill(reasons[id] ?? '', {});
+const reason = (id: string): string => fill(reasons[id] ?? '', {}, defaultReadingUnits);
 
 /** Lead, nickel and what is not known decide; the rest is sold by its name. */
 export function saleAnswer(metal: Stock): SaleAnswer {
@@ -51,7 +52,7 @@ export function saleAnswer(metal: Stock): SaleAnswer {
       about: metal,
       verdict: 'refuse',
       head: 'Not as jewellery',
-      lines: [fill(text, params), instead],
+      lines: [fill(text, params, defaultReadingUnits), instead],
     };
   }
   if (holds['Ni'] !== undefined)

@@ -1,7 +1,8 @@
-import { plain, significant } from '../../core/units/format.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { count, plain, significant } from './locale.ts';
 import { depthText } from './amounts.ts';
 import { clockTime, spanText } from './times.ts';
-import { withUnit } from './units.ts';
+import { amountText, readIn, symbolRead, withUnit } from './units.ts';
 
 interface Spread {
   readonly low: number;
@@ -21,11 +22,11 @@ export const sheetTexts = {
   minutes: (minutes: number): string => withUnit(plain(minutes, 2), 'min'),
   grams: (grams: number): string => withUnit(significant(grams, 2), 'g'),
   /** @param mm mean @param range um */
-  plannedDepth: (mm: number, range: Spread): string =>
-    `${withUnit(plain(mm, 3), 'mm')} (${depthText(range)})`,
-  measuredDepth: (mm: number): string => withUnit(plain(mm, 3), 'mm'),
-  notMeasured: (byCount: Spread | null): string =>
-    byCount ? `not measured; ${depthText(byCount)} by the count` : 'not measured',
+  plannedDepth: (mm: number, range: Spread, units: ReadingUnits): string =>
+    `${amountText(mm, 'mm', units, 3)} (${depthText(range, units)})`,
+  measuredDepth: (mm: number, units: ReadingUnits): string => amountText(mm, 'mm', units, 3),
+  notMeasured: (byCount: Spread | null, units: ReadingUnits): string =>
+    byCount ? `not measured; ${depthText(byCount, units)} by the count` : 'not measured',
   seen: 'What you saw',
   pictures: 'Pictures',
   runs: 'Runs',
@@ -49,11 +50,19 @@ export const runsTexts = {
   },
   symptom: (label: string): string => `stopped: ${label.toLowerCase()}`,
   readings: 'Readings',
-  columns: { at: 'time', amps: 'A', volts: 'V', celsius: '°C' },
+  columns: (units: ReadingUnits) => ({
+    at: 'time',
+    amps: 'A',
+    volts: 'V',
+    celsius: symbolRead('degC', units),
+  }),
+  /** whole degrees */
+  celsius: (celsius: number | null, units: ReadingUnits): string =>
+    celsius === null ? '' : plain(Math.round(readIn(celsius, 'degC', units).value)),
   noReadings: 'No readings were noted. Amps every five minutes tell the depth better than the clock.',
   drawing: 'Amps against time with current on',
   summary: (readings: number, minutes: number, runs: number): string =>
-    `${String(readings)} readings in ${withUnit(plain(minutes, 2), 'min')}, ${String(runs)} run${runs === 1 ? '' : 's'}. The readings stand in the table below.`,
+    `${String(readings)} readings in ${withUnit(plain(minutes, 2), 'min')}, ${count(runs, 'run')}. The readings stand in the table below.`,
   caption: 'Hatched: the amp-hours. Broken line: amps planned. Dots: your readings.',
   amps: 'Amps',
   minutes: 'Minutes with current on',

@@ -1,5 +1,5 @@
-import { plain, significant } from '../../core/units/format.ts';
 import { converted } from '../../core/units/convert.ts';
+import { plain, significant } from './locale.ts';
 import { terms } from './terms.ts';
 import { dayText } from './times.ts';
 import { withUnit } from './units.ts';

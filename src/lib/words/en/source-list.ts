@@ -2,9 +2,11 @@ import { citations } from '../../core/facts/cited.ts';
 import type { TableId } from '../../core/facts/cited.ts';
 import { sources } from '../../core/facts/sources.ts';
 import type { Source, SourceId } from '../../core/facts/sources.ts';
+import { defaultReadingUnits } from '../../core/job/reading-units.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
 import { refusalRules, warningRules } from '../../core/rules/index.ts';
-import { figureNames } from './figures.ts';
+import { figureName } from './figures.ts';
+import { language } from './locale.ts';
 import { terms } from './terms.ts';
 
 /** What each table is called. */
@@ -124,7 +126,7 @@ export function sourceList(figures: Readonly<Record<string, readonly FigureId[]>
       address: addressOf(sources[id]),
       facts: [...(uses.get(id) ?? [])].map(([table, entries]) => ({ table, entries: [...entries] })),
       rules: rules.filter((rule) => rule.sources.includes(id)).map((rule) => rule.id.replaceAll('-', ' ')),
-      figures: (figures[id] ?? []).map((figure) => figureNames[figure]),
+      figures: (figures[id] ?? []).map((figure) => figureName(figure, defaultReadingUnits)),
     }))
-    .sort((a, b) => a.title.localeCompare(b.title, 'en'));
+    .sort((a, b) => a.title.localeCompare(b.title, language));
 }

@@ -1,18 +1,26 @@
-/** How a unit is written for a reader. */
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { converted } from '../../core/units/convert.ts';
+import type { UnitSymbol } from '../../core/units/convert.ts';
+import { plain, range } from './locale.ts';
+
+/** Units whose sign differs from the name that files use. */
 const symbols: Readonly<Record<string, string>> = {
   um: 'μm',
   cm2: 'cm²',
   mm2: 'mm²',
   dm2: 'dm²',
   m2: 'm²',
+  in2: 'in²',
   cm3: 'cm³',
   m3: 'm³',
   'm3/h': 'm³/h',
   'g/cm3': 'g/cm³',
   'A/dm2': 'A/dm²',
+  'A/in2': 'A/in²',
   'mA/cm2': 'mA/cm²',
   degC: '°C',
   degF: '°F',
+  'degF/min': '°F/min',
   ohm: 'Ω',
   'A.h': 'A·h',
   'mA.h': 'mA·h',
@@ -25,10 +33,124 @@ const symbols: Readonly<Record<string, string>> = {
   '1': '',
 };
 
+/** How a unit is written for a reader. */
 export const unitSymbol = (unit: string): string => symbols[unit] ?? unit;
 
-/** No-break space between number and unit; none before °, %, or nothing. */
+/** No-break space between number and unit; nothing after a bare number. */
 export const withUnit = (number: string, unit: string): string => {
   const symbol = unitSymbol(unit);
   return symbol === '' ? number : `${number}\u00a0${symbol}`;
 };
+
+/** An amount as it is read: in which unit, and the step below which nobody can tell two apart; 0 for any. */
+export interface Read {
+  readonly value: number;
+  readonly unit: string;
+  readonly finest: number;
+}
+
+/** Inches are read to a tenth of a thousandth, as a calliper shows them. */
+const FINEST_INCH = 1e-4;
+const inches: Readonly<Record<string, UnitSymbol>> = {
+  um: 'in',
+  mm: 'in',
+  cm: 'in',
+  m: 'in',
+  cm2: 'in2',
+  m2: 'in2',
+  'A/dm2': 'A/in2',
+};
+/** Shorter lengths stay in mm where lengths are read in cm, as sheet is sold and gauges are marked. */
+const SHORTEST_IN_CM = 10;
+const KELVIN_IN_FAHRENHEIT = 1.8;
+
+/** An amount in the unit that the maker reads; in its own where that is everybody's. */
+export function readIn(value: number, unit: string, { length, temperature }: ReadingUnits): Read {
+  const as = (to: UnitSymbol, finest = 0): Read => ({
+    value: converted(value, unit as UnitSymbol, to),
+    unit: to,
+    finest,
+  });
+  if (unit === 'degC' && temperature === 'degF') return as('degF');
+  if (unit === 'K/min' && temperature === 'degF')
+    return { value: value * KELVIN_IN_FAHRENHEIT, unit: 'degF/min', finest: 0 };
+  if (length === 'in') {
+    const to = inches[unit];
+    return to === undefined ? { value, unit, finest: 0 } : as(to, to === 'in' ? FINEST_INCH : 0);
+  }
+  if (unit === 'm') return readIn(converted(value, 'm', 'mm'), 'mm', { length, temperature });
+  if (unit === 'm2') return as('cm2');
+  if (unit === 'mm' && length === 'cm' && value >= SHORTEST_IN_CM) return as('cm');
+  return { value, unit, finest: 0 };
+}
+
+/** Sign of the unit that an amount is read in, for a blank to write in or a field to type in. */
+export const symbolRead = (unit: string, units: ReadingUnits): string =>
+  unitSymbol(readIn(1, unit, units).unit);
+
+/** Units that every maker reads alike. */
+export type FixedUnit =
+  | '1'
+  | '%'
+  | 'A'
+  | 'A.h'
+  | 'A.h/L'
+  | 'g'
+  | 'g/L'
+  | 'g/cm3'
+  | 'h'
+  | 'L'
+  | 'm3/h'
+  | 'mA'
+  | 'mg'
+  | 'mg/L'
+  | 'min'
+  | 'mL'
+  | 'mol/L'
+  | 'ppm'
+  | 'V';
+
+/** "30 mm", or "1.181 in" for who reads inches: four digits, no zeros after what is exact. */
+export function amountText(value: number, unit: FixedUnit): string;
+export function amountText(value: number, unit: string, units: ReadingUnits, digits?: number): string;
+export function amountText(value: number, unit: string, units?: ReadingUnits, digits = 4): string {
+  if (units === undefined) return withUnit(plain(value), unit);
+  const read = readIn(value, unit, units);
+  return withUnit(plain(read.value, digits, read.finest), read.unit);
+}
+
+/** A number of the tables, such as a limit. */
+export const datumText = ({ value, unit }: { readonly value: number; readonly unit: FixedUnit }): string =>
+  amountText(value, unit);
+
+/** @param metres of a length */
+export const lengthText = (metres: number, units: ReadingUnits, digits?: number): string =>
+  amountText(metres, 'm', units, digits);
+
+/** A length beside a drawing: three digits are enough to hold a ruler against. @param metres m */
+export const rulerText = (metres: number, units: ReadingUnits): string => lengthText(metres, units, 3);
+
+/** No finer than a calliper reads. @param metres m */
+export const calliperText = (metres: number, units: ReadingUnits): string =>
+  lengthText(Math.round(metres * 1e5) / 1e5, units, 3);
+
+/** @param area m² */
+export const areaText = (area: number, units: ReadingUnits, digits?: number): string =>
+  amountText(area, 'm2', units, digits);
+
+/** @param kelvin of a temperature */
+export const temperatureText = (kelvin: number, units: ReadingUnits, digits = 4): string =>
+  withUnit(plain(converted(kelvin, 'K', units.temperature), digits), units.temperature);
+
+/** How far two temperatures are apart. @param kelvin between them */
+export const degreesText = (kelvin: number, { temperature }: ReadingUnits): string =>
+  temperature === 'degF'
+    ? withUnit(plain(KELVIN_IN_FAHRENHEIT * kelvin, 2), 'degF')
+    : withUnit(plain(kelvin, 2), 'K');
+
+/** "0.08 to 0.12 mm", or "0.0031 to 0.0047 in": both ends in one unit. */
+export function amountsText(low: number, high: number, unit: UnitSymbol, units: ReadingUnits): string {
+  const to = readIn(high, unit, units);
+  const from = converted(low, unit, to.unit as UnitSymbol);
+  return withUnit(range(from, to.value, to.finest), to.unit);
+}

@@ -1,4 +1,4 @@
-import { plain, significant } from '../../core/units/format.ts';
+import { count, plain, significant } from './locale.ts';
 import { withUnit } from './units.ts';
 
 export const yearTexts = {
@@ -51,7 +51,7 @@ export function yearText(
   year: number,
   { jobs, pieces, near, measured }: Readonly<Record<'jobs' | 'pieces' | 'near' | 'measured', number>>,
 ): string {
-  const what = `${String(year)}: ${String(jobs)} ${jobs === 1 ? 'job' : 'jobs'}, ${String(pieces)} ${pieces === 1 ? 'piece' : 'pieces'}.`;
+  const what = `${String(year)}: ${count(jobs, 'job')}, ${count(pieces, 'piece')}.`;
   return measured === 0
     ? `${what} None was measured.`
     : `${what} Of ${String(measured)} measured, ${String(near)} came within a fifth of the wanted depth.`;

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { rememberingSolver } from '../../../../src/lib/core/cell/solved-field.ts';
 import { planJob } from '../../../../src/lib/core/plan/plan-job.ts';
 import { alternativesFor } from '../../../../src/lib/core/plan/questions.ts';
+import { defaultReadingUnits } from '../../../../src/lib/core/job/reading-units.ts';
 import { alternativeText } from '../../../../src/lib/words/en/alternatives.ts';
 import { amount, cuff, jobOf, patched, pendant } from '../../../fixtures/jobs.ts';
 
@@ -38,7 +39,7 @@ describe('other ways to the same depth', () => {
     for (const way of [gentler, quicker])
       if (way)
         expect(
-          alternativeText(way)
+          alternativeText(way, defaultReadingUnits)
             .split(/\. |\.$/)
             .filter(Boolean).length,
         ).toBeLessThanOrEqual(4);

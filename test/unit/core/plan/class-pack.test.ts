@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { limits } from '../../../../src/lib/core/facts/bench-facts.ts';
+import { defaultReadingUnits } from '../../../../src/lib/core/job/reading-units.ts';
 import { classPack } from '../../../../src/lib/core/plan/class-pack.ts';
 import type { ClassAsked } from '../../../../src/lib/core/plan/class-pack.ts';
 import { afterLines, beforeLines, bringLines, timeText } from '../../../../src/lib/words/en/class.ts';
@@ -39,14 +40,18 @@ describe('a class pack', () => {
     expect([starting({}), starting({ adults: 1 }), starting({ stations: 5 })]).toEqual([6, 12, 9]);
     expect(over).toBeGreaterThan(0);
     expect(of({ minutes: 480 }).over).toBe(0);
-    expect(timeText(of({ minutes: 480 }))).toMatch(/^It takes \d+\s?min of 480\s?min\.$/);
+    expect(timeText(of({ minutes: 480 }), defaultReadingUnits)).toMatch(
+      /^It takes \d+\s?min of 480\s?min\.$/,
+    );
   });
   test('names a depth that fits, and that one does fit', () => {
     const { fittingDepth } = of();
     if (fittingDepth === null) throw new Error('no depth');
     const shallower = planOf(tokens(), { 'piece.depth': amount(fittingDepth / 1e3, 'mm') });
     expect(of({}, shallower).over).toBeLessThanOrEqual(1);
-    expect(timeText(of())).toMatch(/^Too long by \d+\s?min: .* A depth of 0\.0\d+\s?mm would fit/);
+    expect(timeText(of(), defaultReadingUnits)).toMatch(
+      /^Too long by \d+\s?min: .* A depth of 0\.0\d+\s?mm would fit/,
+    );
     expect(of({ minutes: 60 }).fittingDepth).toBeNull();
   });
 });

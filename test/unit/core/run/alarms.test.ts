@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { defaultReadingUnits } from '../../../../src/lib/core/job/reading-units.ts';
 import { alarmsOf, currentChanges, currentLimits } from '../../../../src/lib/core/run/alarms.ts';
 import { departureOf } from '../../../../src/lib/core/run/departure.ts';
 import type { Expected } from '../../../../src/lib/core/run/level.ts';
@@ -133,5 +134,7 @@ test('every text that names how far says the limits that decide', () => {
   expect(currentLimits).toMatchObject({ jumped: 1.5, gone: 0.5 });
   expect(readingTexts['amps-jumped'].text).toMatch(/up by half/);
   expect(readingTexts['amps-gone'].text).toMatch(/below half/);
-  expect(runWatch(planOf(cuff()).figures).at(-1)).toMatch(/^Chlorine: .* Amps falling below half/);
+  expect(runWatch(planOf(cuff()).figures, defaultReadingUnits).at(-1)).toMatch(
+    /^Chlorine: .* Amps falling below half/,
+  );
 });

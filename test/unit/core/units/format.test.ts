@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { plain, range, significant } from '../../../../src/lib/core/units/format.ts';
+import { plain, significant } from '../../../../src/lib/core/units/format.ts';
 
 test.each([
   [0, 3, '0'],
@@ -38,14 +38,4 @@ test.each([
   [0, '0'],
 ])('%d is typed as %s', (value, text) => {
   expect(plain(value)).toBe(text);
-});
-
-test.each([
-  [1.234, 5.678, '1.2 to 5.7'],
-  [9.87, 10.12, '9.87 to 10.1'],
-  [3, 3, '3.00'],
-  [0, 0.5, '0 to 0.50'],
-  [0.36, 0.48, '0.36 to 0.48'],
-])('%d and %d make the range %s', (low, high, text) => {
-  expect(range(low, high)).toBe(text);
 });
