@@ -1,7 +1,7 @@
 import type { JobInput } from '../core/plan/job-input.ts';
 import { parseJob } from '../core/plan/job-input.ts';
 import { BadBits, BitReader, BitWriter } from './bits.ts';
-import { fnv1a64, folded } from './fingerprint.ts';
+import { fnv1a64, folded } from '../core/units/fnv.ts';
 import { jobFileOf } from './job-file.ts';
 import { layout, settingsOf } from './settings.ts';
 import type { Settings } from './settings.ts';
