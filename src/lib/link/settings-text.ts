@@ -5,7 +5,7 @@ import { plainDraft } from '../core/plan/job-draft.ts';
 import type { JobInput } from '../core/plan/job-input.ts';
 import { parseJob } from '../core/plan/job-input.ts';
 import { BadBits, BitReader, BitWriter } from './bits.ts';
-import { fnv1a64, folded } from './fingerprint.ts';
+import { fnv1a64, folded } from '../core/units/fnv.ts';
 import { layout } from './layout.ts';
 
 /** Opens every text, and says which layout follows. */

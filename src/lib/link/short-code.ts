@@ -1,4 +1,4 @@
-import { fnv1a64, folded } from './fingerprint.ts';
+import { fnv1a64, folded } from '../core/units/fnv.ts';
 
 /** Crockford's base 32: no I, L, O or U. */
 const ALPHABET = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';

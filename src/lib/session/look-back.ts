@@ -6,11 +6,9 @@ import type { Way } from '../core/learn/rate.ts';
 import { offsets, yieldPriors } from '../core/facts/electrode-facts.ts';
 import type { MetalFamily } from '../core/facts/metals.ts';
 import type { Anion } from '../core/facts/salts/salt-facts.ts';
+import { RANGE_Z } from '../core/units/range.ts';
 import { lentFor, ratesIn } from './bench-rates.ts';
 import type { JobSummary } from './job-summary.ts';
-
-/** Normal quantile of 95 %. */
-const Z95 = 1.645;
 
 /** One finished job among those of its metal and salt. */
 export interface Dot {
@@ -62,8 +60,8 @@ export function lessonsIn(summaries: readonly JobSummary[]): readonly Lesson[] {
           anion,
           table: {
             median: median.value,
-            low: median.value * Math.exp(-Z95 * spread),
-            high: median.value * Math.exp(Z95 * spread),
+            low: median.value * Math.exp(-RANGE_Z * spread),
+            high: median.value * Math.exp(RANGE_Z * spread),
           },
           learnt: taught,
           cell: learntCell(offsets[family][anion].spread, points),

@@ -1,3 +1,4 @@
+import { RANGE_Z } from '../units/range.ts';
 import { si } from '../units/quantity.ts';
 import type { Area, Conductivity, Resistance } from '../units/quantity.ts';
 import { bareShare } from './setup.ts';
@@ -18,8 +19,6 @@ const BACK_FACE = 0.36;
 const FACING_AWAY = 1.3;
 /** A sideways shift lengthens the path; from one published cell. */
 const SIDEWAYS = 0.065;
-/** Normal quantile of 95 %. */
-const Z95 = 1.645;
 /** Slices of half a gap; 64 leave less than 0.1 %. */
 const SLICES = 64;
 
@@ -77,7 +76,7 @@ export function solvedResistance(
   const edge = piece.faces === 'both' ? 0 : TO_THE_EDGE / 2;
   return {
     resistance: si<'resistance'>(Math.sqrt(scattered * compact) / conductivity),
-    spread: Math.hypot(SOLVED_SPREAD, edge, error, Math.log(compact / scattered) / (2 * Z95)),
+    spread: Math.hypot(SOLVED_SPREAD, edge, error, Math.log(compact / scattered) / (2 * RANGE_Z)),
   };
 }
 
@@ -107,6 +106,6 @@ export function closedFormResistance(setup: Setup, openArea: Area, conductivity:
   const form = Math.sqrt(scattered * compact) * (1 + SIDEWAYS * shift ** 2);
   return {
     resistance: si<'resistance'>(form / conductivity),
-    spread: Math.hypot(piece.faces === 'front' ? 0.08 : 0.12, Math.log(compact / scattered) / (2 * Z95)),
+    spread: Math.hypot(piece.faces === 'front' ? 0.08 : 0.12, Math.log(compact / scattered) / (2 * RANGE_Z)),
   };
 }

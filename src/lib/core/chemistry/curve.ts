@@ -59,14 +59,16 @@ export function monotoneCubic(x: readonly number[], y: readonly number[], q: num
   );
 }
 
+/** Between which a table is known. */
+export const ends = ({ x }: Table): [low: number, high: number] => [x[0] as number, x.at(-1) as number];
+
 /**
  * Reads a table at q, exact at its points.
  * @param scale 'log' for curves that run as a power law: interpolates ln y against ln x
  * @throws OutsideTable
  */
 export function readTable(table: Table, q: number, scale: 'linear' | 'log' = 'linear'): number {
-  const low = table.x[0] as number;
-  const high = table.x.at(-1) as number;
+  const [low, high] = ends(table);
   if (!(q >= low && q <= high)) throw new OutsideTable(q, low, high, table.xUnit, table.locator);
   const exact = table.x.indexOf(q);
   if (exact >= 0) return table.y[exact] as number;

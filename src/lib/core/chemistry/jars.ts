@@ -1,11 +1,11 @@
-import { anhydrousShare } from './solution.ts';
+import { ends } from './curve.ts';
 import { densityOf, isRefused, mix } from './solutions.ts';
 import type { Mixed, SolutionRefusal } from './solutions.ts';
 import type { ShelfSalt } from '../facts/salts.ts';
-import { CELSIUS_ZERO } from '../units/constants.ts';
-import { si } from '../units/quantity.ts';
+import { RANGE_Z } from '../units/range.ts';
+import { celsiusOf, si } from '../units/quantity.ts';
 import type { Mass, MassConcentration, Temperature, Volume } from '../units/quantity.ts';
-import { waterDensity } from './water-density.laliberte2009.ts';
+import { strengthAt } from './strength.ts';
 
 /** What to add to a solution, and what it is then. */
 export interface Change {
@@ -88,15 +88,12 @@ export const weighingWith = (mass: Mass, volume: Volume, scale: Mass, vessel: nu
   volumeError: si<'volume'>((volume * vessel) / 200),
 });
 
-/** A value with its likely range, 5 % to 95 %. */
+/** A value with its likely range. */
 export interface Found {
   readonly value: number;
   readonly low: number;
   readonly high: number;
 }
-
-/** 5 % and 95 % of a normal spread, in standard deviations. */
-const EDGE = 1.645;
 
 /** Mass % at a density, kg/m³; the ends of the table beyond it. */
 function percentAtDensity(
@@ -104,8 +101,7 @@ function percentAtDensity(
   density: number,
   temperature: Temperature,
 ): number | SolutionRefusal {
-  const { x } = salt.facts.density;
-  let [low, high] = [x[0] as number, x.at(-1) as number];
+  let [low, high] = ends(salt.facts.density);
   for (let i = 0; i < 60; i += 1) {
     const middle = (low + high) / 2;
     const answer = densityOf(salt, middle, temperature);
@@ -130,13 +126,12 @@ export function strengthByWeight(
   const density = weighing.mass / weighing.volume;
   const error =
     density * Math.hypot(weighing.massError / weighing.mass, weighing.volumeError / weighing.volume);
-  const { x } = salt.facts.density;
-  const [bottom, top] = [x[0] as number, x.at(-1) as number].map((percent) =>
-    densityOf(salt, percent, temperature),
-  ) as [ReturnType<typeof densityOf>, ReturnType<typeof densityOf>];
+  const [thinnest, strongest] = ends(salt.facts.density);
+  const bottom = densityOf(salt, thinnest, temperature);
+  const top = densityOf(salt, strongest, temperature);
   if (isRefused(bottom)) return bottom;
   if (isRefused(top)) return top;
-  if (density + EDGE * error < bottom.density || density - EDGE * error > top.density)
+  if (density + RANGE_Z * error < bottom.density || density - RANGE_Z * error > top.density)
     return {
       refused: 'outside',
       quantity: 'density',
@@ -146,16 +141,14 @@ export function strengthByWeight(
       high: top.density,
       nearest: density < bottom.density ? bottom.density : top.density,
     };
-  const percents = [density, density - EDGE * error, density + EDGE * error].map((one) =>
+  const percents = [density, density - RANGE_Z * error, density + RANGE_Z * error].map((one) =>
     percentAtDensity(salt, one, temperature),
   );
   const numbers = percents.filter((one) => typeof one === 'number');
   const refusal = percents.find((one) => typeof one !== 'number');
   if (refusal !== undefined) return refusal;
   const [value, low, high] = numbers as [number, number, number];
-  const share = anhydrousShare(salt);
-  const water = waterDensity(temperature - CELSIUS_ZERO);
-  const strength = (percent: number): number => ((percent / 100) * water) / (share - percent / 100);
+  const strength = (percent: number): number => strengthAt(salt, percent / 100, celsiusOf(temperature));
   return {
     massPercent: { value, low, high },
     strength: { value: strength(value), low: strength(low), high: strength(high) },

@@ -1,9 +1,10 @@
-import type { BoughtSalt, ShelfSalt } from '../facts/salts.ts';
-import { CELSIUS_ZERO } from '../units/constants.ts';
-import { si } from '../units/quantity.ts';
+import type { BoughtSalt } from '../facts/salts.ts';
+import { celsiusOf, si } from '../units/quantity.ts';
 import type { Conductivity, Mass, MassConcentration, Temperature, Volume } from '../units/quantity.ts';
-import { OutsideTable, readTable } from './curve.ts';
-import { solutionDensity, waterDensity } from './water-density.laliberte2009.ts';
+import { ends, OutsideTable, readTable } from './curve.ts';
+import { densityAt } from './density.ts';
+import { anhydrousShare, fractionAt, strengthAt } from './strength.ts';
+import { waterDensity } from './water-density.laliberte2009.ts';
 
 /** A mixed bath at its temperature. */
 export interface Solution {
@@ -16,48 +17,17 @@ export interface Solution {
   readonly conductivity: Conductivity;
 }
 
-const toCelsius = (temperature: Temperature): number => temperature - CELSIUS_ZERO;
-
-/** Share of the bought solid that is the anhydrous salt. */
-export const anhydrousShare = ({ facts, hydrate }: ShelfSalt): number =>
-  hydrate ? facts.molarMass.value / hydrate.molarMass.value : 1;
-
-/**
- * Anhydrous mass fraction of what one gets by adding the bought solid to water. Water of
- * crystallisation counts as water.
- * @param strength g of the solid as bought per litre of water
- */
-export function massFraction(
-  salt: BoughtSalt,
-  strength: MassConcentration,
-  temperature: Temperature,
-): number {
-  const water = waterDensity(toCelsius(temperature));
-  return (anhydrousShare(salt) * strength) / (water + strength);
-}
-
 /**
  * How much of the bought solid a litre of water takes up.
  * @returns kg/m³ of water
  * @throws OutsideTable outside the table's temperatures
  */
 export function solubility(salt: BoughtSalt, temperature: Temperature): MassConcentration {
-  const celsius = toCelsius(temperature);
+  const celsius = celsiusOf(temperature);
   const anhydrous = readTable(salt.facts.solubility, celsius);
   const share = anhydrousShare(salt);
   const bought = anhydrous / (share - (anhydrous * (1 - share)) / 100);
   return si<'massConcentration'>((bought / 100) * waterDensity(celsius));
-}
-
-/**
- * Density at temperature: the handbook's 20 °C curve, moved by the ratio that Laliberté's model gives.
- * @returns kg/m³
- */
-function density(salt: BoughtSalt, fraction: number, celsius: number): number {
-  const { density: table, apparentDensity } = salt.facts;
-  const at20 = 1000 * readTable(table, 100 * fraction);
-  const { c } = apparentDensity;
-  return (at20 * solutionDensity(c, fraction, celsius)) / solutionDensity(c, fraction, 20);
 }
 
 /** Conductivity at temperature: the handbook's 20 °C curve with its linear slope. */
@@ -79,7 +49,7 @@ function conductivity(salt: BoughtSalt, fraction: number, celsius: number): Cond
 export function warmGain({ facts }: BoughtSalt, from: Temperature, rise: number): number {
   const { value, validFor } = facts.conductivitySlope;
   const [, high] = validFor.temperature ?? [20, 20];
-  const start = toCelsius(from);
+  const start = celsiusOf(from);
   const over20 = (celsius: number): number => 1 + (value / 100) * (celsius - 20);
   return over20(Math.max(start, Math.min(start + rise, high))) / over20(start);
 }
@@ -90,9 +60,9 @@ export function warmGain({ facts }: BoughtSalt, from: Temperature, rise: number)
  * @throws OutsideTable when strength or temperature leaves the tables
  */
 export function dissolve(salt: BoughtSalt, strength: MassConcentration, temperature: Temperature): Solution {
-  const celsius = toCelsius(temperature);
-  const fraction = massFraction(salt, strength, temperature);
-  const rho = density(salt, fraction, celsius);
+  const celsius = celsiusOf(temperature);
+  const fraction = fractionAt(salt, strength, celsius);
+  const rho = densityAt(salt.facts, 100 * fraction, celsius);
   return {
     massPercent: 100 * fraction,
     molarity: (fraction * rho) / salt.facts.molarMass.value,
@@ -109,12 +79,11 @@ export function coveredStrengths(
   salt: BoughtSalt,
   temperature: Temperature,
 ): [MassConcentration, MassConcentration] {
-  const water = waterDensity(toCelsius(temperature));
-  const share = anhydrousShare(salt);
-  const strengthAt = (fraction: number) => si<'massConcentration'>((fraction * water) / (share - fraction));
+  const celsius = celsiusOf(temperature);
+  const at = (percent: number) => si<'massConcentration'>(strengthAt(salt, percent / 100, celsius));
   const { conductivity: kappa, density: rho } = salt.facts;
-  const top = Math.min(kappa.x.at(-1) as number, rho.x.at(-1) as number) / 100;
-  return [strengthAt((kappa.x[0] as number) / 100), strengthAt(top)];
+  const [[weakest, strongest], [, densest]] = [ends(kappa), ends(rho)];
+  return [at(weakest), at(Math.min(strongest, densest))];
 }
 
 /**
@@ -127,7 +96,7 @@ export function waterFor(
   strength: MassConcentration,
   temperature: Temperature,
 ): Volume {
-  return si<'volume'>((bath * solution.density) / (waterDensity(toCelsius(temperature)) + strength));
+  return si<'volume'>((bath * solution.density) / (waterDensity(celsiusOf(temperature)) + strength));
 }
 
 /** Volume that a mass of water and its salt make; the inverse of `waterFor`. */
@@ -137,7 +106,7 @@ export function bathFrom(
   strength: MassConcentration,
   temperature: Temperature,
 ): Volume {
-  return si<'volume'>((water * (waterDensity(toCelsius(temperature)) + strength)) / solution.density);
+  return si<'volume'>((water * (waterDensity(celsiusOf(temperature)) + strength)) / solution.density);
 }
 
 /** Solid to weigh for a volume of water. */
@@ -146,12 +115,13 @@ export const saltFor = (water: Volume, strength: MassConcentration): Mass => si<
 /** Temperatures, °C, that both the solubility table and the conductivity slope cover. */
 export function coveredTemperatures({ facts }: BoughtSalt): [number, number] {
   const slope = facts.conductivitySlope.validFor.temperature ?? [20, 20];
-  const { x } = facts.solubility;
-  return [Math.max(slope[0], x[0] as number), Math.min(slope[1], x.at(-1) as number)];
+  const [low, high] = ends(facts.solubility);
+  return [Math.max(slope[0], low), Math.min(slope[1], high)];
 }
 
 /** Whether the solubility table reaches this temperature. */
 export function coversSolubility({ facts }: BoughtSalt, temperature: Temperature): boolean {
-  const celsius = toCelsius(temperature);
-  return celsius >= (facts.solubility.x[0] as number) && celsius <= (facts.solubility.x.at(-1) as number);
+  const celsius = celsiusOf(temperature);
+  const [low, high] = ends(facts.solubility);
+  return celsius >= low && celsius <= high;
 }

@@ -1,11 +1,10 @@
-import type { Table } from '../facts/datum.ts';
 import type { ShelfSalt } from '../facts/salts.ts';
-import { CELSIUS_ZERO } from '../units/constants.ts';
-import { si } from '../units/quantity.ts';
+import { celsiusOf, si } from '../units/quantity.ts';
 import type { Mass, MassConcentration, Temperature, Volume } from '../units/quantity.ts';
-import { readTable } from './curve.ts';
-import { anhydrousShare } from './solution.ts';
-import { solutionDensity, waterDensity } from './water-density.laliberte2009.ts';
+import { ends, readTable } from './curve.ts';
+import { densityAt } from './density.ts';
+import { anhydrousShare, fractionAt, strengthAt } from './strength.ts';
+import { waterDensity } from './water-density.laliberte2009.ts';
 
 /**
  * Solutions of one salt in water: whatever two of salt, water and a strength are known, the rest. Outside
@@ -59,8 +58,6 @@ export const hydrometer = (density: number): number => density / 1000;
 
 export const isRefused = (answer: object): answer is SolutionRefusal => 'refused' in answer;
 
-const celsiusOf = (temperature: Temperature): number => temperature - CELSIUS_ZERO;
-
 const outside = (
   quantity: 'massPercent' | 'temperature' | 'density' | 'strength',
   unit: string,
@@ -76,8 +73,6 @@ const outside = (
   nearest: Math.min(high, Math.max(low, found)),
 });
 
-const ends = ({ x }: Table): [number, number] => [x[0] as number, x.at(-1) as number];
-
 /** Temperatures, °C, at which the density is known: 20 °C alone without a model of it. */
 export function densityTemperatures({ facts }: ShelfSalt): readonly [number, number] {
   const [low, high] = facts.apparentDensity?.validFor['temperature'] ?? [20, 20];
@@ -85,7 +80,7 @@ export function densityTemperatures({ facts }: ShelfSalt): readonly [number, num
 }
 
 /**
- * Density of a solution: the handbook's curve at 20 °C, moved by Laliberté's ratio.
+ * Density of a solution, where it is known.
  * @param massPercent anhydrous salt, %
  * @returns kg/m³, or why not
  */
@@ -103,13 +98,7 @@ export function densityOf(
   if (!(massPercent >= range[0] - 1e-9 && massPercent <= range[1] + 1e-9))
     return outside('massPercent', '%', massPercent, range);
   const inside = Math.min(range[1], Math.max(range[0], massPercent));
-  const at20 = 1000 * readTable(salt.facts.density, inside);
-  const model = salt.facts.apparentDensity;
-  if (model === null) return { density: at20 };
-  const fraction = inside / 100;
-  return {
-    density: (at20 * solutionDensity(model.c, fraction, celsius)) / solutionDensity(model.c, fraction, 20),
-  };
+  return { density: densityAt(salt.facts, inside, celsius) };
 }
 
 /**
@@ -131,18 +120,6 @@ export function mostStrength(
   const left = share - (anhydrous * (1 - share)) / 100;
   if (left <= 0) return { strength: si<'massConcentration'>(Infinity) };
   return { strength: si<'massConcentration'>((anhydrous / left / 100) * waterDensity(celsius)) };
-}
-
-/** Mass % of the anhydrous salt at a strength. */
-function percentAt(salt: ShelfSalt, strength: number, celsius: number): number {
-  const water = waterDensity(celsius);
-  return (100 * anhydrousShare(salt) * strength) / (water + strength);
-}
-
-/** Strength at a mass %; Infinity where the crystals alone are weaker. */
-function strengthAt(salt: ShelfSalt, massPercent: number, celsius: number): number {
-  const [fraction, share] = [massPercent / 100, anhydrousShare(salt)];
-  return fraction >= share ? Infinity : (fraction * waterDensity(celsius)) / (share - fraction);
 }
 
 /** Where a rising function meets a value; both ends known to enclose it. */
@@ -186,11 +163,11 @@ function ofStrength(
     const range = ends(salt.facts.density);
     if (!(known.massPercent >= range[0] && known.massPercent <= range[1]))
       return outside('massPercent', '%', known.massPercent, range);
-    return { strength: strengthAt(salt, known.massPercent, celsius) };
+    return { strength: strengthAt(salt, known.massPercent / 100, celsius) };
   }
   if (known.molarity === undefined) return null;
   const found = percentForMolarity(salt, known.molarity, temperature);
-  return isRefused(found) ? found : { strength: strengthAt(salt, found.massPercent, celsius) };
+  return isRefused(found) ? found : { strength: strengthAt(salt, found.massPercent / 100, celsius) };
 }
 
 /**
@@ -210,7 +187,7 @@ export function mix(salt: ShelfSalt, known: Known, temperature: Temperature): Mi
   if (isRefused(most) && most.refused === 'outside') return most;
   if (!isRefused(most) && strength > most.strength * (1 + 1e-9))
     return outside('strength', 'g/L', strength, [0, most.strength]);
-  const massPercent = percentAt(salt, strength, celsius);
+  const massPercent = 100 * fractionAt(salt, strength, celsius);
   const answer = densityOf(salt, massPercent, temperature);
   if (isRefused(answer)) return answer;
   const water = known.water ?? (known.salt as number) / strength;

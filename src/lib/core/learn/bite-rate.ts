@@ -1,3 +1,4 @@
+import { RANGE_Z, rangeEnds } from '../units/range.ts';
 import type { Lent } from './lent.ts';
 import { nextOf, quantileOf } from './mean.ts';
 import type { Belief, Expectation } from './mean.ts';
@@ -30,7 +31,7 @@ export function beliefAfter(table: number, rates: readonly Rate[]): Belief {
 export interface Learnt {
   /** the rate to plan with, as a share of Faraday's law */
   readonly median: number;
-  /** standard deviation of its logarithm that has the same 5 and 95 % */
+  /** standard deviation of its logarithm that has a range of the same width */
   readonly spread: number;
   readonly low: number;
   readonly high: number;
@@ -41,9 +42,14 @@ export interface Learnt {
   readonly doubted: readonly string[];
 }
 
-const Z95 = 1.645;
-const spreadOf = (expected: Expectation): number =>
-  (quantileOf(expected, 0.95) - quantileOf(expected, 0.05)) / (2 * Z95);
+const endsOf = (expected: Expectation) => ({
+  low: quantileOf(expected, rangeEnds.low),
+  high: quantileOf(expected, rangeEnds.high),
+});
+function spreadOf(expected: Expectation): number {
+  const { low, high } = endsOf(expected);
+  return (high - low) / (2 * RANGE_Z);
+}
 
 /** Jobs that stand too far from what all the others let one expect: to be asked about, not left out. */
 function doubtedOf(table: number, rates: readonly Rate[]): readonly string[] {
@@ -70,11 +76,12 @@ export function learnt(table: number, rates: readonly Rate[], lent: Lent | null 
   if (rates.length === 0 && !lent) return null;
   const expected = table * Math.exp(lent?.mean ?? 0);
   const next = nextOf(beliefAfter(expected, rates));
+  const { low, high } = endsOf(next);
   return {
     median: Math.exp(next.location),
     spread: Math.min(rateLimits.widest, spreadOf(next)),
-    low: Math.exp(quantileOf(next, 0.05)),
-    high: Math.exp(quantileOf(next, 0.95)),
+    low: Math.exp(low),
+    high: Math.exp(high),
     jobs: rates.length,
     lent: lent?.jobs ?? 0,
     doubted: doubtedOf(expected, rates),

@@ -1,4 +1,5 @@
 import type { CellPoint } from '../run/knob.ts';
+import { RANGE_Z, rangeEnds } from '../units/range.ts';
 import { lineAfter, lineAt } from './line.ts';
 import type { LineBelief } from './line.ts';
 import { studentQuantile } from './student.ts';
@@ -27,8 +28,6 @@ const SLOPE_SPREAD = 0.35;
 /** A first belief in the scatter that three jobs outweigh. */
 const SHAPE = 1.5;
 
-const Z95 = 1.645;
-
 const canBe = ({ modelled, over }: CellPoint): boolean =>
   modelled > 0 && modelled <= cellLimits.over && Math.abs(over) <= cellLimits.over;
 
@@ -55,7 +54,7 @@ export function learntCell(offsetSpread: number, points: readonly CellPoint[]): 
   const [, across, lower] = belief.v;
   const pivot = -across / lower;
   const at = lineAt(belief, pivot);
-  const stretch = studentQuantile(0.95, at.freedom) / Z95;
+  const stretch = studentQuantile(rangeEnds.high, at.freedom) / RANGE_Z;
   const [least, most] = cellLimits.slope;
   const slope = belief.m[1];
   if (!(slope >= least && slope <= most) || !(pivot >= 0)) return null;

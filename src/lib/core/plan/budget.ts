@@ -13,7 +13,7 @@ import type { Evidence } from '../units/figure.ts';
 
 /**
  * Everything a first job does not know for sure. Each entry is drawn independently; the plan's ranges
- * are what 5 % and 95 % of the draws leave.
+ * take their ends from the draws.
  */
 export const inputIds = [
   'conductivityFactor',

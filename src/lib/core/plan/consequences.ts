@@ -1,5 +1,4 @@
-import { CELSIUS_ZERO } from '../units/constants.ts';
-import { si } from '../units/quantity.ts';
+import { celsiusOf, si } from '../units/quantity.ts';
 import type { Charge, Mass } from '../units/quantity.ts';
 import {
   airOpening,
@@ -47,7 +46,7 @@ export function thermalOf({ tub }: Setup) {
 
 /** How warm the bath gets, and when. */
 export function heatOf({ bath }: Setup, cell: WarmingCell, { rise }: Ran): Outcome {
-  const celsius = bath.temperature - CELSIUS_ZERO;
+  const celsius = celsiusOf(bath.temperature);
   const { volts, current } = cell.pointAt(0);
   const minutesTo = (degrees: number) => Math.min(DAY, timeToWarm(cell, degrees - celsius) / 60);
   return {

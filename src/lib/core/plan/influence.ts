@@ -1,3 +1,4 @@
+import { RANGE_Z } from '../units/range.ts';
 import { drawFrom, inputIds } from './budget.ts';
 import type { Budget, Draw, InputId } from './budget.ts';
 import type { SettingId, Span } from './what-if.ts';
@@ -17,12 +18,10 @@ export interface Influence {
 /** A thing with the depths at its two ends, um, in any order. */
 export type Moved = Pick<Influence, 'id' | 'span'> & { readonly ends: readonly [number, number] };
 
-/** Normal quantile of 95 %. */
-const Z95 = 1.645;
 /** Moves the depth by less than this share of it: not worth a line. */
 const WORTH = 0.002;
 
-/** Each uncertain input at 5 and at 95 % of what it may be. @param depthOf the chain's depth for a draw, um */
+/** Each uncertain input at the low and at the high end of what it may be. @param depthOf the chain's depth for a draw, um */
 export function inputsMoved(
   budget: Budget,
   depthOf: (draw: Draw) => number,
@@ -34,7 +33,7 @@ export function inputsMoved(
       inputIds.map((_, n) => (n === input ? deviate : 0)),
     );
   return inputIds.map((id, n) => {
-    const draws = [at(n, -Z95), at(n, Z95)] as const;
+    const draws = [at(n, -RANGE_Z), at(n, RANGE_Z)] as const;
     return { id, ends: [depthOf(draws[0]), depthOf(draws[1])], span: spanOf(id, draws) };
   });
 }

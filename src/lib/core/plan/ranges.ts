@@ -1,3 +1,4 @@
+import { rangeEnds } from '../units/range.ts';
 import { evenSample, normalQuantile, quantile } from '../units/sample.ts';
 import { drawFrom, inputIds } from './budget.ts';
 import type { Budget, Draw } from './budget.ts';
@@ -14,8 +15,8 @@ const deviates = evenSample(DRAWS, inputIds.length).map(normalQuantile);
 export type Ranges = Readonly<Partial<Record<FigureId, readonly [low: number, high: number]>>>;
 
 /**
- * Evaluates the whole chain for a fixed, evenly spread sample of the budget and takes 5 % and 95 % of
- * each figure. The value at the medians is always inside.
+ * Evaluates the whole chain for a fixed, evenly spread sample of the budget and takes the ends of
+ * the range of each figure. The value at the medians is always inside.
  * @param outcomeOf the chain, for one draw
  * @param median the outcome at the medians
  */
@@ -32,7 +33,8 @@ export function rangesOf(budget: Budget, outcomeOf: (draw: Draw) => Outcome, med
   return Object.fromEntries(
     columns.map(({ id, value, drawn }) => {
       drawn.sort();
-      return [id, [Math.min(value, quantile(drawn, 0.05)), Math.max(value, quantile(drawn, 0.95))]];
+      const [low, high] = [quantile(drawn, rangeEnds.low), quantile(drawn, rangeEnds.high)];
+      return [id, [Math.min(value, low), Math.max(value, high)]];
     }),
   );
 }

@@ -1,7 +1,7 @@
 import { coveredStrengths, coveredTemperatures, solubility } from '../chemistry/solution.ts';
 import type { BoughtSalt } from '../facts/salts.ts';
 import { CELSIUS_ZERO } from '../units/constants.ts';
-import { si } from '../units/quantity.ts';
+import { celsiusOf, si } from '../units/quantity.ts';
 import type { InputId } from './budget.ts';
 import type { JobInput } from './job-input.ts';
 
@@ -62,7 +62,7 @@ export function spansOf(
   const [weakest, strongest] = coveredStrengths(salt, bath.temperature);
   const dissolves = Math.min(strongest, solubility(salt, bath.temperature));
   const knob = supply.control === 'amps' ? supply.amps : supply.volts;
-  const celsius = bath.temperature - CELSIUS_ZERO;
+  const celsius = celsiusOf(bath.temperature);
   return {
     gap: about(cathode.gap * 1e3, misses.gap, 'mm', [NEAREST, Infinity]),
     knob: about(knob, misses.knob * knob, supply.control === 'amps' ? 'A' : 'V'),

@@ -1,5 +1,5 @@
 import type { Evidence, WorkingInput } from '../units/figure.ts';
-import { CELSIUS_ZERO, FARADAY } from '../units/constants.ts';
+import { FARADAY } from '../units/constants.ts';
 import { metals } from '../facts/metals.ts';
 import { landReserve, limits, practice, tubCooling, ventilation } from '../facts/bench-facts.ts';
 import { freeChloride } from '../facts/treatment.ts';
@@ -10,6 +10,7 @@ import type { Setup } from '../cell/setup.ts';
 import type { SolvedField } from '../cell/solved-field.ts';
 import type { Budget, Pairing } from './budget.ts';
 import { figureIds, figureUnits } from './outcome.ts';
+import { celsiusOf } from '../units/quantity.ts';
 import type { Outcome } from './outcome.ts';
 
 /** Everything that a working may name, by id. */
@@ -59,7 +60,7 @@ function given(
     tub_floor: typed(box.floor * 1e4, 'cm2'),
     fill: typed(box.fill * 1e3, 'mm'),
     strength: typed(bath.strength, 'g/L'),
-    bath_temperature: typed(bath.temperature - CELSIUS_ZERO, 'degC'),
+    bath_temperature: typed(celsiusOf(bath.temperature), 'degC'),
     ...(place.room === null ? {} : { room: typed(place.room, 'm3') }),
     ...(supply.control === 'volts'
       ? {

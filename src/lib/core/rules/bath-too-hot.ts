@@ -1,5 +1,5 @@
 import { limits } from '../facts/bench-facts.ts';
-import { CELSIUS_ZERO } from '../units/constants.ts';
+import { celsiusOf } from '../units/quantity.ts';
 import type { Block } from './rule.ts';
 
 /** A bath that already stands where every run is stopped. */
@@ -9,7 +9,7 @@ export const bathTooHot = {
   step: 'electrolyte',
   sources: ['tradePractice'],
   applies: ({ bath }) => {
-    const celsius = bath.temperature - CELSIUS_ZERO;
+    const celsius = celsiusOf(bath.temperature);
     const stop = limits.stopTemperature.value;
     return celsius < stop
       ? null

@@ -1,6 +1,6 @@
 import { coveredStrengths, coveredTemperatures, solubility } from '../chemistry/solution.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
-import { CELSIUS_ZERO } from '../units/constants.ts';
+import { celsiusOf } from '../units/quantity.ts';
 import type { Block } from './rule.ts';
 
 /** Strength or temperature outside what the handbook tables cover: refused, never extrapolated. */
@@ -13,7 +13,7 @@ export const outsideTables = {
     const salt = findBoughtSalt(bath.salt);
     if (salt === null) return null;
     const [coldest, warmest] = coveredTemperatures(salt);
-    const celsius = bath.temperature - CELSIUS_ZERO;
+    const celsius = celsiusOf(bath.temperature);
     if (celsius < coldest || celsius > warmest) {
       return {
         found: { value: celsius, unit: 'degC' },

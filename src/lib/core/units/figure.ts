@@ -31,7 +31,7 @@ export interface Working {
   readonly remarks: readonly string[];
 }
 
-/** A computed value with its 5 % and 95 % limits; low ≤ value ≤ high always. */
+/** A computed value with the ends of its range; low ≤ value ≤ high always. */
 export interface Figure {
   readonly value: number;
   readonly low: number;

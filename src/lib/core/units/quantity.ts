@@ -1,3 +1,5 @@
+import { CELSIUS_ZERO } from './constants.ts';
+
 /**
  * Branded numbers: an SI value that remembers its dimension. Passing a length where a voltage is
  * wanted does not compile. Arithmetic gives a bare number back, so a formula names what it returns.
@@ -53,3 +55,5 @@ export type Ratio = Quantity<'ratio'>;
 
 /** Gives a bare SI number its dimension. The one place where a brand is made. */
 export const si = <D extends Dimension>(value: number): Quantity<D> => value as Quantity<D>;
+
+export const celsiusOf = (temperature: Temperature): number => temperature - CELSIUS_ZERO;

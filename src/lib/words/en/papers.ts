@@ -2,6 +2,7 @@ import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
 import { phrase } from './render.ts';
 import { amountText, symbolRead } from './units.ts';
+import { rangeEnds } from '../../core/units/range.ts';
 
 /** Texts that stand on paper alone: the job sheet. */
 export const sheetTexts = {
@@ -25,8 +26,7 @@ export const sheetTexts = {
   noSettings: 'Measure the bare area, then plan again: without it there is nothing to set.',
   always: 'Piece on +. Plate on −. No lid. Goggles and gloves.',
   figures: 'Figures',
-  figuresNote:
-    'Worked out for the supply as you typed it: {supply}. What to set and when to stop stands on the first page. Low and high are 5 % and 95 % limits; the bar runs from a quarter to four times the value.',
+  figuresNote: `Worked out for the supply as you typed it: {supply}. What to set and when to stop stands on the first page. Low and high are ${100 * rangeEnds.low} % and ${100 * rangeEnds.high} % limits; the bar runs from a quarter to four times the value.`,
   value: 'value',
   unit: 'unit',
   range: 'low to high',

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { fnv1a64, folded } from '../../../src/lib/link/fingerprint.ts';
+import { fnv1a32, fnv1a64, folded } from '../../../../src/lib/core/units/fnv.ts';
 
 const bytes = (text: string) => new TextEncoder().encode(text);
 
@@ -19,4 +19,13 @@ test('folding takes every bit into account', () => {
     expect(folded(hash ^ (1n << bit), 35)).not.toBe(folded(hash, 35));
   }
   expect(folded(0xffffffffffffffffn, 24)).toBeLessThan(2 ** 24);
+});
+
+/** The same authors' vectors for 32 bits; from memory. */
+test.each([
+  ['', 0x811c9dc5],
+  ['a', 0xe40c292c],
+  ['foobar', 0xbf9cf968],
+])('FNV-1a of "%s" in 32 bits is as published', (text, hash) => {
+  expect(fnv1a32(text)).toBe(hash);
 });
