@@ -22,6 +22,6 @@ export default defineConfig({
     testTimeout: 30_000 * Number(process.env['ETCHWRIGHT_PROOFS'] ?? 1),
     // left to itself it would keep one of two cores free
     maxWorkers: 2,
-    projects: [...projects],
+    projects,
   },
 });

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, sep } from 'node:path';
+import type { TestProjectConfiguration } from 'vitest/config';
 
 const rooms = ['unit', 'reference', 'verification', 'property', 'procedure', 'architecture'];
 
@@ -14,7 +15,7 @@ const apart = readdirSync('test', { recursive: true, encoding: 'utf8' })
  * Loading the app's modules anew for each suite takes as long as half of the tests, so suites share them. The few
  * that must not are found by what they call, and get modules of their own.
  */
-export const projects = [
+export const projects: TestProjectConfiguration[] = [
   {
     extends: true,
     test: {
@@ -25,4 +26,4 @@ export const projects = [
     },
   },
   { extends: true, test: { name: 'apart', include: apart } },
-] as const;
+];

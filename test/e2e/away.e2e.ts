@@ -30,9 +30,8 @@ const shelf = [
 ];
 
 async function open(page: Page, name: string): Promise<void> {
-  await page.goto('/');
-  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
   await seedBaths(page, shelf);
+  await page.goto('/');
   await page.getByRole('link', { name: 'Baths' }).click();
   await page
     .getByRole('article', { name })

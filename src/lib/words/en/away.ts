@@ -59,12 +59,12 @@ export const heldColumns = [
   { id: 'mg', label: 'g' },
   { id: 'line', label: 'For scale' },
 ] as const;
-export type HeldColumn = (typeof heldColumns)[number]['id'];
+export type HeldRow = Readonly<Record<(typeof heldColumns)[number]['id'], string>>;
 
 export const heldCaption = (volumeMl: number): string => `In ${withUnit(plain(volumeMl, 3), 'mL')}, at most`;
 
 /** One metal of a bath, a text a column. */
-export const heldRow = ({ element, mg, mgPerLitre, line }: Held): Readonly<Record<HeldColumn, string>> => ({
+export const heldRow = ({ element, mg, mgPerLitre, line }: Held): HeldRow => ({
   element: elementWord(element),
   mgPerLitre: plain(mgPerLitre, 2),
   mg: plain(converted(mg, 'mg', 'g'), 2),

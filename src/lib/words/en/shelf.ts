@@ -63,7 +63,7 @@ export const yearColumns = [
   { id: 'heldMg', label: 'Metal, at most' },
   { id: 'to', label: 'To' },
 ] as const;
-export type YearColumn = (typeof yearColumns)[number]['id'];
+export type YearRow = Readonly<Record<(typeof yearColumns)[number]['id'], string>>;
 
 /** Labels of baths, on sheets of four. */
 export const labelSheetTexts = {

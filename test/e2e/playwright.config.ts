@@ -1,21 +1,23 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from '@playwright/test';
-import { findChromium, noChromium } from './test/gate/chromium.mjs';
+import { findChromium, noChromium } from '../gate/chromium.mjs';
 
 // Found once: the workers read this file again and inherit the answer.
 const chromium = findChromium();
 if (!chromium) throw new Error(noChromium);
 process.env.ETCHWRIGHT_CHROMIUM = chromium;
 
+const root = fileURLToPath(new URL('../..', import.meta.url));
 const port = process.env.ETCHWRIGHT_PORT ?? '4173';
 const address = `http://localhost:${port}/`;
 
 export default defineConfig({
-  testDir: 'test/e2e',
+  testDir: '.',
   testMatch: '**/*.e2e.ts',
   timeout: 90_000,
   // two cores carry two browsers and what they wait for
   expect: { timeout: 15_000 },
-  outputDir: 'test-results',
+  outputDir: `${root}test-results`,
   workers: 2,
   fullyParallel: true,
   forbidOnly: true,
@@ -37,16 +39,11 @@ export default defineConfig({
       ],
     },
   },
-  // what is timed has the machine to itself
-  projects: [
-    { name: 'screens', testIgnore: ['**/pace.e2e.ts', '**/many-jobs.e2e.ts'] },
-    { name: 'pace', testMatch: '**/pace.e2e.ts', dependencies: ['screens'] },
-    // last: a quarter of a gigabyte of jobs leaves the disk busy
-    { name: 'many', testMatch: '**/many-jobs.e2e.ts', dependencies: ['pace'] },
-  ],
   webServer: {
     // Started directly, so that stopping it leaves nothing on the port.
     command: `node node_modules/vite/bin/vite.js preview --port ${port}`,
+    // the bench serves a build of its own
+    cwd: process.env.ETCHWRIGHT_APP ?? root,
     url: address,
     reuseExistingServer: false,
     timeout: 60_000,

@@ -1,10 +1,11 @@
 import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
-import { atHeading, finger, pendantBite, pendantJob, startJob, walk } from './job-walk.ts';
+import { atHeading, finger, pendantBite, pendantJob, startJob, walk } from '../e2e/job-walk.ts';
+import { openJob } from '../e2e/notebook-seed.ts';
+import { jobAt } from '../fixtures/job-at.ts';
 import { slowness } from './slowness.ts';
 
-// one after another: two at once measure each other
-test.describe.configure({ mode: 'default', timeout: 300_000 });
+test.describe.configure({ timeout: 300_000 });
 
 interface Interaction {
   readonly id: number;
@@ -78,9 +79,7 @@ test('no tap of a whole job waits longer than 100 ms for the next paint on a pho
 
 test('a change is redrawn with 16 ms of work on a phone four times slower', async ({ page }) => {
   await page.setViewportSize({ width: 390, height: 844 });
-  await startJob(page);
-  const until = pendantJob.findIndex(({ heading }) => heading === 'How deep should it bite?');
-  await walk(page, finger(page), pendantJob.slice(0, until));
+  await openJob(page, jobAt('pendant', 'metal'), 'metal.depth');
   await atHeading(page, 'How deep should it bite?');
   const slower = await slowness(page);
   const devtools = await page.context().newCDPSession(page);
