@@ -223,7 +223,7 @@ test('what stays behind says why', () => {
 /** Parts of a planned job that are no field of the table, and why a draft of it is without them. */
 const besideFields = {
   bench: 'what this bench has taught is looked up in its own notebook',
-  leftAtDefault: 'a draft’s own texts tell whether they were typed',
+  untyped: 'a draft’s own texts tell whether they were typed',
 } as const;
 
 test('a job of any file is the same job after a draft was made of it, and carried by a code', () => {

@@ -66,7 +66,7 @@ function inFull(draft: Draft): Draft {
 const recipe: readonly JobPath[] = ['bath.salt', 'bath.strength', 'bath.water'];
 
 /** Fields that stand as a new draft has them, or as a recipe was proposed. */
-function leftAtDefault(draft: Draft): readonly JobPath[] {
+function nobodyTyped(draft: Draft): readonly JobPath[] {
   const isProposed = draft['bath.for'] !== '' && draft['bath.for'] !== 'own';
   return fieldRows.flatMap(([path, { schema, blank = '' }]) => {
     const id = fieldIdOf(path);
@@ -80,7 +80,7 @@ export function jobFileOf(draft: Draft): object {
   const full = inFull(draft);
   const { piece, ...rest } = fileFrom(full);
   const depth = draft['piece.purpose'] === 'through' ? { depth: throughDepth(draft) } : {};
-  return { tub: {}, ...rest, piece: { ...(piece as object), ...depth }, leftAtDefault: leftAtDefault(full) };
+  return { tub: {}, ...rest, piece: { ...(piece as object), ...depth }, untyped: nobodyTyped(full) };
 }
 
 const isBlank = (draft: Draft, field: FieldId): boolean => draft[field].trim() === '';

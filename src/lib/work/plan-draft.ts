@@ -25,13 +25,19 @@ export interface Planned {
 
 const solve = rememberingSolver();
 
+/** What a proposal sets. */
+const knobs = ['supply.volts', 'supply.maxVolts', 'supply.maxAmps', 'supply.amps'] as const;
+
 /**
  * Plans the job with its knobs as the plan proposes them: what the maker will set is what the figures,
  * the first look and the cautions are for.
  */
 function planAsProposed(job: JobInput): Plan {
   const supply = proposalFor(job, solve);
-  return planJob(supply === null ? job : { ...job, supply }, solve);
+  if (supply === null) return planJob(job, solve);
+  const isAsTyped = JSON.stringify(supply) === JSON.stringify(job.supply);
+  const untyped = isAsTyped ? (job.untyped ?? []) : [...(job.untyped ?? []), ...knobs];
+  return planJob({ ...job, supply, untyped }, solve);
 }
 
 /** Plans a draft whose bare area and later answers may still be open. */

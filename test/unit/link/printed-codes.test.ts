@@ -14,7 +14,7 @@ test('every printed code of version 1 reads as the job it was, and is printed ag
   for (const { text, job } of printed) {
     const read = readSettings(text);
     if ('fault' in read) throw new Error(`${text}: ${read.fault}`);
-    const { units: _units, leftAtDefault: _left, ...plain } = read.job;
+    const { units: _units, untyped: _left, ...plain } = read.job;
     expect(plain, text).toEqual(job);
     expect(settingsText(read.job)).toBe(text);
   }

@@ -21,7 +21,7 @@ const shownOf = ({
   title: _title,
   place: _place,
   paper: _paper,
-  leftAtDefault: _left,
+  untyped: _left,
   ...job
 }: JobInput) => ({
   ...job,

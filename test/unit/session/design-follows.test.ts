@@ -35,6 +35,34 @@ describe('an area measured from a drawing', () => {
   });
 });
 
+describe('what no screen asks', () => {
+  const placed: Draft = {
+    ...blankDraft,
+    'piece.at': '40 30',
+    'cathode.sideways': '12',
+    'supply.control': 'amps',
+  };
+  test.each<[FieldId, string]>([
+    ['tub.fill', '80'],
+    ['tub.kind', 'jug'],
+    ['piece.width', '40'],
+  ])(
+    'goes back to the middle when %s changes: it was placed in another tub, or for another piece',
+    (field, value) => {
+      expect(changed(placed, field, value)).toMatchObject({ 'piece.at': '', 'cathode.sideways': '0' });
+    },
+  );
+  test('lets what is typed of the supply say what it can do', () => {
+    expect(changed(placed, 'supply.volts', '9')).toMatchObject({
+      'supply.control': 'volts',
+      'piece.at': '40 30',
+    });
+  });
+  test('stays for every other answer', () => {
+    expect(changed(placed, 'bath.strength', '50')).toEqual({ ...placed, 'bath.strength': '50' });
+  });
+});
+
 test('an area typed by hand stays whatever the size', () => {
   const typed = { ...drawn, 'piece.design': '' };
   expect(changed(typed, 'piece.width', '40')).toEqual({ ...typed, 'piece.width': '40' });

@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { parseJob } from '../../../src/lib/core/plan/job-input.ts';
+import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
 import { settingsText } from '../../../src/lib/link/settings-text.ts';
 import { shortCode } from '../../../src/lib/link/short-code.ts';
 import type { JobRecord } from '../../../src/lib/notebook/records.ts';
@@ -13,7 +14,7 @@ import type { FromSheet } from '../../../src/lib/session/from-sheet.ts';
 import { jobFileOf } from '../../../src/lib/session/job-file.ts';
 import { draftOf } from '../../../src/lib/session/jobs-from-plan.ts';
 import { paperOfRegion } from '../../../src/lib/session/paper-size.ts';
-import { jobOf, pendant, tokens } from '../../fixtures/jobs.ts';
+import { amount, cuff, jobOf, patched, pendant, refusedBy, tokens } from '../../fixtures/jobs.ts';
 
 const record = (id: string, draft: Readonly<Record<string, string>>): JobRecord => ({
   version: 1,
@@ -70,6 +71,22 @@ describe('a code', () => {
     expect(draft).toEqual(draftFrom(own));
   });
 
+  test('finds a job that its maker reads in inches, and keeps it in inches', async () => {
+    const inches = { 'unit.length': 'in', 'piece.width': '1.2', 'piece.height': '1.5', 'tub.fill': '2.4' };
+    const stored = { ...own, ...inches, 'cathode.gap': '1.18', 'tub.length': '5', 'tub.width': '4' };
+    const printed = textOfDraft(stored);
+    await book.saveJob(record('b', { ...stored, 'piece.depth': '0.2' }), 'relaxed');
+    await rememberCode(book, shortCode(printed), { id: 'b', text: printed });
+    const { draft } = await found(shortCode(printed));
+    expect(draft).toMatchObject({
+      ...inches,
+      'cathode.gap': '1.18',
+      'piece.depth': '0.1',
+      'place.country': 'NZ',
+    });
+    expect(textOfDraft(draft)).toBe(printed);
+  });
+
   test('that was printed finds the settings as printed after the job has changed', async () => {
     await book.saveJob(record('b', { ...own, 'piece.depth': '0.2' }), 'relaxed');
     expect(await fromSheet(book, code)).toEqual({ fault: 'not-here' });
@@ -103,6 +120,36 @@ describe('settings that a sheet carried', () => {
       expect([draft['place.country'], draft['place.room'], draft['place.use']]).toEqual(['', '20', 'home']);
     },
   );
+
+  test('of a job refused for mixed metals come back refused', async () => {
+    const mixed = jobOf(
+      patched(cuff(), {
+        'bath.dissolved': { Ag: amount(702, 'mg/L') },
+        'bath.chargePassed': amount(0.3, 'A.h'),
+        'bath.record': 'SILVER 1',
+      }),
+    );
+    expect(refusedBy(planJob(mixed))).toContain('mixed-metals');
+    const { draft } = await found(settingsText(mixed));
+    expect(draft).toMatchObject({ 'bath.from': 'shelf', 'bath.record': '', 'bath.dissolved': '{"Ag":702}' });
+    const again = jobOf(jobFileOf(draft));
+    expect(refusedBy(planJob(again))).toEqual(refusedBy(planJob(mixed)));
+    expect(again.bath.chargePassed).toBeCloseTo(mixed.bath.chargePassed, 6);
+  });
+
+  test('bring what no screen asks: how the plate hangs, where the piece is, the leads, amps held', async () => {
+    const odd = jobOf(
+      patched(tokens(), {
+        'cathode.sideways': amount(12, 'mm'),
+        'cathode.faces': 'front',
+        'piece.at': { y: amount(60, 'mm'), z: amount(55, 'mm') },
+      }),
+    );
+    const again = jobOf(jobFileOf((await found(settingsText(odd))).draft));
+    expect(again.cathode).toMatchObject({ faces: 'front', sideways: odd.cathode.sideways });
+    expect(again.piece.at).toEqual(odd.piece.at);
+    expect(again.supply).toEqual(odd.supply);
+  });
 
   test('that are none are refused', async () => {
     expect(await fromSheet(book, '#start=')).toEqual({ fault: 'foreign' });

@@ -16,7 +16,7 @@ const stored = storedLines<{
 function readAs(file: object): ParsedJob {
   const parsed = parseJob(file, { areaLater: true });
   if ('faults' in parsed) return parsed;
-  const { leftAtDefault: _left, ...job } = parsed.job;
+  const { untyped: _left, ...job } = parsed.job;
   return { job };
 }
 

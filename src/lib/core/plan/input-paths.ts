@@ -1,7 +1,7 @@
 import type { JobInput } from './job-input.ts';
 
 /** What no answer at the bench rests on: what the bench has taught shows in the figures, units and origin change none. */
-export const besideAnswers = ['title', 'paper', 'bench', 'units', 'leftAtDefault'] as const;
+export const besideAnswers = ['title', 'paper', 'bench', 'units', 'untyped'] as const;
 
 /** Every path of a tree of values, dotted; both, where a branch may be missing. */
 type Leaves<T, At extends string> = T extends

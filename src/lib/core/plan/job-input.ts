@@ -35,8 +35,8 @@ export interface JobInput extends Setup {
   readonly hanger: Hanger | null;
   /** null before the first job of this pairing, or where the maker wants the tables alone */
   readonly bench: Bench | null;
-  /** fields whose value nobody typed; absent from plans stored before it existed */
-  readonly leftAtDefault?: readonly JobPath[];
+  /** fields whose value nobody typed: left at the default, or proposed; absent from plans stored before it existed */
+  readonly untyped?: readonly JobPath[];
 }
 
 /** What this bench's own jobs have taught; null for what they have not. */
@@ -183,7 +183,7 @@ function supplyOf(typed: TypedJob['supply']): Supply {
 }
 
 /** Fields that a file leaves at their usual value, or says that nobody typed. */
-const untyped = (file: unknown, listed: readonly JobPath[]): readonly JobPath[] =>
+const nobodyTyped = (file: unknown, listed: readonly JobPath[]): readonly JobPath[] =>
   fieldRows.flatMap(([path, { fallback }]) =>
     listed.includes(path) || (fallback !== undefined && valueAt(file, path) === undefined) ? [path] : [],
   );
@@ -219,7 +219,7 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
       attached: attachments.filter((thing) => typed.piece.attached.includes(thing)),
       hanger: typed.hanger ?? null,
       bench: typed.bench ? { biteRate: typed.bench.biteRate ?? null, cell: typed.bench.cell ?? null } : null,
-      leftAtDefault: untyped(unknown, typed.leftAtDefault),
+      untyped: nobodyTyped(unknown, typed.untyped),
       piece,
       cathode,
       tub,

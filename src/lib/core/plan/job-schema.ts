@@ -62,7 +62,7 @@ export const jobSchema = v.strictObject({
   units: v.optional(v.strictObject(sections.units), {}),
   bench: v.optional(bench),
   /** paths of fields whose value nobody typed */
-  leftAtDefault: v.optional(v.array(fieldPath), []),
+  untyped: v.optional(v.array(fieldPath), []),
 });
 
 /** The job file after its schema, amounts in SI. */

@@ -1,5 +1,10 @@
 import type { Evidence, WorkingInput } from '../units/figure.ts';
 import { FARADAY } from '../units/constants.ts';
+import { toSi } from '../units/convert.ts';
+import type { UnitSymbol } from '../units/convert.ts';
+import type { JobField } from '../job/field-kinds.ts';
+import { jobFields } from '../job/fields.ts';
+import type { JobPath } from '../job/fields.ts';
 import { metals } from '../facts/metals.ts';
 import { landReserve, limits, practice, tubCooling, ventilation } from '../facts/bench-facts.ts';
 import { freeChloride } from '../facts/treatment.ts';
@@ -9,19 +14,28 @@ import { boxOf } from '../cell/tub.ts';
 import type { Setup } from '../cell/setup.ts';
 import type { SolvedField } from '../cell/solved-field.ts';
 import type { Budget, Pairing } from './budget.ts';
+import type { JobInput } from './job-input.ts';
 import { figureIds, figureUnits } from './outcome.ts';
 import { celsiusOf } from '../units/quantity.ts';
 import type { Outcome } from './outcome.ts';
 
+/** A set-up, and which of its answers nobody typed. */
+type Answered = Setup & Pick<JobInput, 'untyped'>;
+
 /** Everything that a working may name, by id. */
 export type WorkingInputs = Readonly<Record<string, WorkingInput>>;
 
-const typed = (value: number, unit: string): Omit<WorkingInput, 'id'> => ({
-  value,
-  unit,
-  evidence: 'yourInput',
-  sources: [],
-});
+/** An answer in its unit: typed, or nobody's, and then either the default of its field or proposed. */
+const answers =
+  (untyped: readonly JobPath[] = []) =>
+  (value: number, unit: UnitSymbol, path: JobPath): Omit<WorkingInput, 'id'> => {
+    const { blank = '', dimension, unit: own = unit }: JobField = jobFields[path];
+    const isDefault = (): boolean =>
+      dimension !== undefined &&
+      Math.abs(toSi(value, unit, dimension) / toSi(Number(blank), own, dimension) - 1) < 1e-9;
+    const evidence = !untyped.includes(path) ? 'yourInput' : isDefault() ? 'atDefault' : 'proposed';
+    return { value, unit, evidence, sources: [] };
+  };
 
 const known = ({ value, unit, evidence, source }: Datum): Omit<WorkingInput, 'id'> => ({
   value,
@@ -44,30 +58,36 @@ const table = (
 
 /** What was typed and looked up before anything is computed. */
 function given(
-  { piece, cathode, tub, bath, supply, place }: Setup,
+  { piece, cathode, tub, bath, supply, place, untyped }: Answered,
   { metal, salt }: Pairing,
 ): Record<string, Omit<WorkingInput, 'id'>> {
   const box = boxOf(tub);
   const facts = metals[metal];
+  const typed = answers(untyped);
   return {
-    wanted_depth: typed(piece.depth * 1e6, 'um'),
-    ...(piece.openArea === null ? {} : { bare_area: typed(piece.openArea * piece.count * 1e4, 'cm2') }),
-    piece_width: typed(piece.width * 1e3, 'mm'),
-    piece_height: typed(piece.height * 1e3, 'mm'),
-    gap: typed(cathode.gap * 1e3, 'mm'),
-    plate_width: typed(cathode.width * 1e3, 'mm'),
-    plate_height: typed(cathode.height * 1e3, 'mm'),
-    tub_floor: typed(box.floor * 1e4, 'cm2'),
-    fill: typed(box.fill * 1e3, 'mm'),
-    strength: typed(bath.strength, 'g/L'),
-    bath_temperature: typed(celsiusOf(bath.temperature), 'degC'),
-    ...(place.room === null ? {} : { room: typed(place.room, 'm3') }),
+    wanted_depth: typed(piece.depth * 1e6, 'um', 'piece.depth'),
+    ...(piece.openArea === null
+      ? {}
+      : { bare_area: typed(piece.openArea * piece.count * 1e4, 'cm2', 'piece.openArea') }),
+    piece_width: typed(piece.width * 1e3, 'mm', 'piece.width'),
+    piece_height: typed(piece.height * 1e3, 'mm', 'piece.height'),
+    gap: typed(cathode.gap * 1e3, 'mm', 'cathode.gap'),
+    plate_width: typed(cathode.width * 1e3, 'mm', 'cathode.width'),
+    plate_height: typed(cathode.height * 1e3, 'mm', 'cathode.height'),
+    tub_floor: typed(box.floor * 1e4, 'cm2', 'tub.length'),
+    fill: typed(box.fill * 1e3, 'mm', 'tub.fill'),
+    strength: typed(bath.strength, 'g/L', 'bath.strength'),
+    bath_temperature: typed(celsiusOf(bath.temperature), 'degC', 'bath.temperature'),
+    ...(place.room === null ? {} : { room: typed(place.room, 'm3', 'place.room') }),
     ...(supply.control === 'volts'
       ? {
-          set_volts: typed(supply.volts, 'V'),
-          ...(supply.maxAmps === null ? {} : { set_amps: typed(supply.maxAmps, 'A') }),
+          set_volts: typed(supply.volts, 'V', 'supply.volts'),
+          ...(supply.maxAmps === null ? {} : { set_amps: typed(supply.maxAmps, 'A', 'supply.maxAmps') }),
         }
-      : { set_amps: typed(supply.amps, 'A'), set_volts: typed(supply.maxVolts, 'V') }),
+      : {
+          set_amps: typed(supply.amps, 'A', 'supply.amps'),
+          set_volts: typed(supply.maxVolts, 'V', 'supply.maxVolts'),
+        }),
     metal_density: known(facts.density),
     composition: table(100, '%', facts.composition.evidence, facts.composition.source),
     valence: table(1, '1', 'measured', 'kinoshita1970', 'astmG102'),
@@ -110,7 +130,7 @@ function given(
 
 /** Inputs of all workings: the maker's own, the tables', the budget's medians, and earlier figures. */
 export function workingInputsFor(
-  setup: Setup,
+  setup: Answered,
   pairing: Pairing,
   budget: Budget,
   outcome: Outcome,

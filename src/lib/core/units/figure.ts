@@ -7,7 +7,10 @@ export type Evidence =
   | 'commonPractice'
   | 'fromMemory'
   | 'yourLog'
-  | 'yourInput';
+  | 'yourInput'
+  /** nobody typed it: it stands as a new job has it, or as it was proposed */
+  | 'atDefault'
+  | 'proposed';
 
 /** One input of a working: a figure computed before it, a datum from the tables, or the maker's own. */
 export interface WorkingInput {

@@ -17,7 +17,11 @@ export const electrolyteTexts = {
   newBath: { value: 'new', label: 'Mix a new bath' },
   emptyShelf: 'The shelf is empty so far. A bath you keep today stands here next time.',
   theirSalt: 'The bath’s salt',
-  keptSalt: (bath: string, salt: string): string => `${bath} is ${termText(salt)}, and stays that. Go on.`,
+  /** a bath that is not on this shelf, from a sheet or a job file */
+  usedBath: (bath: string): string => (bath === '' ? 'The bath on the sheet' : bath),
+  usedHint: 'It held metal already. Choose it only if it stands before you.',
+  keptSalt: (bath: string, salt: string): string =>
+    `${electrolyteTexts.usedBath(bath)} is ${termText(salt)}, and stays that. Go on.`,
   forMetal: (metal: string): string => `For ${termText(metal)}`,
   saltName: (salt: string): string => sentenceCase(termText(salt)),
   otherJar: 'Another jar, or one without a label',

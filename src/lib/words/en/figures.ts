@@ -169,6 +169,8 @@ export const evidenceNames = {
   fromMemory: 'from memory, unchecked',
   yourLog: 'your log',
   yourInput: 'you typed it',
+  atDefault: 'left at the default',
+  proposed: 'proposed, not typed',
 } as const;
 
 /** Around a figure. */

@@ -9,7 +9,7 @@ export const fromSheetTexts = {
   open: 'Open that job',
   here: (title: string): string => `It is in this notebook as “${title}”.`,
   carried: 'The sheet carried these settings. You fill in title, place and room.',
-  held: 'The bath on the sheet held metal already. Choose yours from the shelf, or mix a new one.',
+  held: 'The bath on the sheet held metal already. The job starts with it: choose yours from the shelf instead, or mix a new one.',
   checks: 'The new job starts at its metal. No check comes with it: look at everything yourself.',
 } as const;
 

@@ -3,6 +3,8 @@ export const jobTexts = {
   tab: (title: string, step: string, isFaulty: boolean): string =>
     `${isFaulty ? 'Error: ' : ''}${title} · ${step} · Etchwright`,
   notSaved: (why: string): string => `Not saved: ${why}. Write times down on paper.`,
+  unknownFields: (fields: readonly string[]): string =>
+    `A later version wrote ${fields.join(', ')} into this job. This version keeps it, and plans without it: load the new version before you rely on the plan.`,
   mixingLost:
     'What was seen before mixing no longer holds, or was not seen here. Choose Electrolyte above and look again.',
   clockOn: 'Clock on',

@@ -60,11 +60,11 @@ describe('reading units', () => {
       temperature: 'degC',
     });
     const { units: read, ...rest } = jobOf(patched(pendant(), { units }));
-    const { units: usual, leftAtDefault, ...same } = jobOf(pendant());
+    const { units: usual, untyped, ...same } = jobOf(pendant());
     expect([read, usual]).toEqual([units, { length: 'mm', temperature: 'degC' }]);
     expect(rest).toEqual({
       ...same,
-      leftAtDefault: leftAtDefault?.filter((path) => !path.startsWith('units.')),
+      untyped: untyped?.filter((path) => !path.startsWith('units.')),
     });
   });
   test('no answer goes stale over them', () => {
