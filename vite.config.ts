@@ -1,6 +1,7 @@
 import { sveltekit } from '@sveltejs/kit/vite';
 import { readFileSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
+import { projects } from './test/projects.ts';
 
 const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8')) as {
   version: string;
@@ -17,10 +18,10 @@ export default defineConfig({
   preview: { port: 4173, strictPort: true },
   test: {
     environment: 'node',
-    // a loaded machine of two cores is slow, not wrong
-    testTimeout: 30_000,
+    // a loaded machine of two cores is slow, not wrong; proofs try more cases
+    testTimeout: 30_000 * Number(process.env['ETCHWRIGHT_PROOFS'] ?? 1),
     // left to itself it would keep one of two cores free
     maxWorkers: 2,
-    include: ['test/{unit,reference,verification,property,procedure,architecture}/**/*.test.ts'],
+    projects,
   },
 });

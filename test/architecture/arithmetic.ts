@@ -9,8 +9,6 @@ const drawings = ['src/lib/ui/drawing/', 'src/lib/ui/kit/Chart'];
 export const drawingComponents: Readonly<Record<string, string>> = {
   'src/lib/ui/artwork/DesignView.svelte': 'marks sized by the picture they lie on',
   'src/lib/ui/artwork/PointPicker.svelte': 'a finger’s place in the picture',
-  'src/lib/ui/bench/LessonDrawing.svelte': 'a chart of bite rates',
-  'src/lib/ui/bench/YearDrawing.svelte': 'a chart of a year',
   'src/lib/ui/class/EveningDrawing.svelte': 'bars along an evening',
   'src/lib/ui/job/etch/RunStrip.svelte': 'a run as a strip',
   'src/lib/ui/job/metal/DepthMark.svelte': 'a depth in its sheet',

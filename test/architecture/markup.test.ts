@@ -9,7 +9,7 @@ const root = fileURLToPath(new URL('../../src', import.meta.url));
 const files = readdirSync(root, { recursive: true, encoding: 'utf8' })
   .map((path) => path.split(sep).join('/'))
   // shown while developing only, never in a build
-  .filter((path) => !path.startsWith('lib/ui/parts/'))
+  .filter((path) => !/^(lib\/ui|routes)\/parts\//.test(path))
   .map((path) => ({ path, read: () => readFileSync(join(root, path), 'utf8') }));
 const components = files.filter(({ path }) => path.endsWith('.svelte'));
 const screenCode = files.filter(({ path }) => /^(lib\/ui|routes)\/.*\.ts$/.test(path));

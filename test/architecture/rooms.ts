@@ -16,7 +16,7 @@ interface Reference {
   readonly typeOnly: boolean;
 }
 
-const belowCell = ['core/units', 'core/facts', 'core/chemistry', 'core/field', 'core/mask'];
+const belowCell = ['core/units', 'core/facts', 'core/job', 'core/chemistry', 'core/field', 'core/mask'];
 const belowRules = [...belowCell, 'core/cell', 'core/learn', 'core/run'];
 const core = [...belowRules, 'core/rules', 'core/plan'];
 
@@ -24,15 +24,16 @@ const core = [...belowRules, 'core/rules', 'core/plan'];
 const rooms: Readonly<Record<string, readonly string[]>> = {
   'core/units': [],
   'core/facts': ['core/units'],
+  'core/job': ['core/units', 'core/facts'],
   'core/chemistry': ['core/units', 'core/facts'],
   'core/field': ['core/units'],
   'core/mask': ['core/units'],
   'core/cell': belowCell,
-  'core/learn': ['core/units'],
+  'core/learn': ['core/units', 'core/run'],
   'core/run': ['core/units', 'core/chemistry'],
   'core/rules': belowRules,
   'core/plan': [...belowRules, 'core/rules'],
-  words: core,
+  words: [...core, 'type:procedure'],
   link: core,
   procedure: [...core, 'words'],
   work: core,
@@ -108,7 +109,7 @@ export function referencesOf(file: SourceFile): Reference[] {
 }
 
 /** The path a specifier points at, or undefined for a package. */
-function targetOf(from: string, specifier: string): string | undefined {
+export function targetOf(from: string, specifier: string): string | undefined {
   const bare = specifier.replace(/[?#].*$/, '');
   if (bare === '$lib' || bare.startsWith('$lib/')) return posix.join('src/lib', bare.slice('$lib'.length));
   if (bare.startsWith('$words/')) return posix.join('src/lib/words/en', bare.slice('$words'.length));

@@ -11,8 +11,13 @@ import { rolldown } from 'rolldown';
  */
 export async function bundled(path) {
   const folder = mkdtempSync(join(tmpdir(), 'etchwright-bench-'));
-  const input = fileURLToPath(new URL(`../../${path}`, import.meta.url));
-  const build = await rolldown({ input, platform: 'node', tsconfig: false });
+  const root = fileURLToPath(new URL('../..', import.meta.url));
+  const build = await rolldown({
+    input: join(root, path),
+    platform: 'node',
+    resolve: { alias: { $lib: join(root, 'src/lib'), $words: join(root, 'src/lib/words/en') } },
+    tsconfig: false,
+  });
   const file = join(folder, 'module.mjs');
   await build.write({ file, format: 'esm' });
   await build.close();

@@ -2,15 +2,11 @@
  * Opens the built app in a browser as a phone would, and times what a maker waits for: the first visit, and
  * opening again with the network off. Then asks Lighthouse, fetched by npx, for its two scores.
  */
-import { spawn, spawnSync } from 'node:child_process';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { spawnSync } from 'node:child_process';
 import { chromium } from '@playwright/test';
 import { findChromium, noChromium } from '../gate/chromium.mjs';
+import { serve } from '../gate/serve.mjs';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
-const port = 4179;
-const address = `http://localhost:${port}/`;
 const RUNS = 5;
 /** a phone four times slower than this machine, on 9 Mbit/s with 100 ms to the host */
 const SLOW = 4;
@@ -22,28 +18,12 @@ const lighthouse = 'lighthouse@12.2.3';
 /** @param {number[]} times */
 const median = (times) => times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? Infinity;
 
-/** @returns {Promise<() => void>} */
-function serve() {
-  const server = spawn(
-    process.execPath,
-    [join(root, 'node_modules/vite/bin/vite.js'), 'preview', '--port', String(port)],
-    { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] },
-  );
-  return new Promise((resolve, reject) => {
-    server.stdout.once('data', () => {
-      resolve(() => server.kill());
-    });
-    server.once('exit', () => {
-      reject(new Error(`The preview did not start on port ${port}`));
-    });
-  });
-}
-
 /**
  * Largest contentful paint of a page that is opened now, s.
  * @param {import('@playwright/test').Page} page
+ * @param {string} address
  */
-async function paint(page) {
+async function paint(page, address) {
   await page.goto(address, { waitUntil: 'load' });
   return page.evaluate(
     () =>
@@ -57,16 +37,17 @@ async function paint(page) {
 
 /**
  * @param {import('@playwright/test').Browser} browser
+ * @param {string} address
  * @returns {Promise<{ first: number, again: number }>}
  */
-async function visit(browser) {
+async function visit(browser, address) {
   const context = await browser.newContext({ viewport: { width: 390, height: 844 } });
   const page = await context.newPage();
   const control = await context.newCDPSession(page);
   await control.send('Network.enable');
   await control.send('Network.emulateNetworkConditions', network);
   await control.send('Emulation.setCPUThrottlingRate', { rate: SLOW });
-  const first = await paint(page);
+  const first = await paint(page, address);
   await control.send('Network.emulateNetworkConditions', { ...network, latency: 0, downloadThroughput: -1 });
   await control.send('Emulation.setCPUThrottlingRate', { rate: 1 });
   await page.evaluate(() => navigator.serviceWorker.ready);
@@ -75,16 +56,17 @@ async function visit(browser) {
   const later = await context.newPage();
   const slowed = await context.newCDPSession(later);
   await slowed.send('Emulation.setCPUThrottlingRate', { rate: SLOW });
-  const again = await paint(later);
+  const again = await paint(later, address);
   await context.close();
   return { first, again };
 }
 
 /**
  * @param {string} executablePath
+ * @param {string} address
  * @returns {Measured[]}
  */
-function scores(executablePath) {
+function scores(executablePath, address) {
   const { status, stdout, stderr } = spawnSync(
     'npx',
     [
@@ -115,20 +97,23 @@ function scores(executablePath) {
   }));
 }
 
-/** @returns {Promise<Measured[]>} */
-export async function pages() {
+/**
+ * @param {string} app root of a tree that has been built
+ * @returns {Promise<Measured[]>}
+ */
+export async function pages(app) {
   const executablePath = findChromium();
   if (!executablePath) throw new Error(noChromium);
-  const stop = await serve();
+  const { address, stop } = await serve(app);
   try {
     const browser = await chromium.launch({ executablePath });
     const visits = [];
-    for (let i = 0; i < RUNS; i += 1) visits.push(await visit(browser));
+    for (let i = 0; i < RUNS; i += 1) visits.push(await visit(browser, address));
     await browser.close();
     return [
       { name: 'first visit', value: median(visits.map(({ first }) => first)), bound: 1.2, unit: 's' },
       { name: 'again, offline', value: median(visits.map(({ again }) => again)), bound: 0.8, unit: 's' },
-      ...scores(executablePath),
+      ...scores(executablePath, address),
     ];
   } finally {
     stop();

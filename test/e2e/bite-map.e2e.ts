@@ -1,16 +1,15 @@
 import { expect, test } from '@playwright/test';
 import { expectAccessible, phone } from './axe.ts';
-import { finger, pendantJob, startJob, walk } from './job-walk.ts';
+import { jobAt } from '../fixtures/job-at.ts';
+import { openJob } from './notebook-seed.ts';
 
 test('shows where it bites deepest: a first look, then a finer one, and can be left at the first', async ({
   page,
 }) => {
   test.setTimeout(120_000);
   await page.setViewportSize(phone);
-  await startJob(page);
-  const knobs = pendantJob.findIndex(({ heading }) => heading === 'Set the knobs');
-  await walk(page, finger(page), pendantJob.slice(0, knobs));
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Set the knobs', { timeout: 15_000 });
+  await openJob(page, jobAt('pendant', 'settings'), 'settings.knobs');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Set the knobs');
   const title = page.getByText('Where it bites deepest');
   await title.click();
   const map = page.getByRole('img', { name: /stronger where it is bitten deeper/ });
@@ -20,7 +19,7 @@ test('shows where it bites deepest: a first look, then a finer one, and can be l
   await expect(page.getByRole('img', { name: /Section through the middle/ })).toBeVisible();
   await expect(page.getByRole('img', { name: /tub from above/ })).toBeVisible();
   const shares = await page
-    .locator('details[open] > table')
+    .locator('details[open] table')
     .first()
     .locator('tbody td:last-child')
     .allInnerTexts();

@@ -7,9 +7,8 @@ import { seed } from './notebook-seed.ts';
 test.use({ viewport: phone });
 
 test('a class: counts, the evening, a job of one’s own, and the pack', async ({ page }) => {
-  await page.goto('/');
-  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
   await seed(page, [finishedJob('own', 'Fern', Date.UTC(2026, 10, 1))]);
+  await page.goto('/');
   await page.getByRole('link', { name: 'An evening class' }).click();
   await expect(page.getByText('20 pairs of whole nitrile gloves')).toBeVisible();
   await expect(page.getByText(/^Too long by \d+\s?min/)).toBeVisible();
@@ -31,8 +30,6 @@ test('a class: counts, the evening, a job of one’s own, and the pack', async (
 test('in a class the clock stays off until an adult and another have put their initials', async ({
   page,
 }) => {
-  await page.goto('/');
-  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
   const job = liftedJob('taught', 'Taught', Date.now() - 60_000);
   await seed(page, [{ ...job, draft: { ...job.draft, 'place.use': 'teaching' } }]);
   await page.goto('/job/?id=taught');

@@ -1,24 +1,23 @@
 import { expect, test } from '@playwright/test';
 import { expectAccessible, phone } from './axe.ts';
-import { walkToSheet } from './demo-walk.ts';
+import { finishedJob } from '../fixtures/finished-job.ts';
+import { seed } from './notebook-seed.ts';
 
 test('two jobs side by side: what differs, their curves, and the difference in a sentence', async ({
   page,
 }) => {
-  test.setTimeout(120_000);
   await page.setViewportSize(phone);
+  // one that ran, and one that is only planned
+  const ran = finishedJob('ran', 'Seed-head pendant', Date.UTC(2026, 10, 1), { result: null });
+  await seed(page, [ran]);
   await page.goto('/compare/');
   await expect(page.getByText('fewer than two jobs')).toBeVisible();
-  // one that ran, and one that is only planned
   await page.goto('/');
   await page.getByText('Three jobs, planned').click();
-  const start = (name: string) =>
-    page.getByRole('region', { name }).getByRole('button', { name: 'Start from this' }).click();
-  await start('Seed-head pendant');
-  await walkToSheet(page, () => Promise.resolve());
-  await page.goto('/');
-  await page.getByText('Three jobs, planned').click();
-  await start('Wave-band cuff');
+  await page
+    .getByRole('region', { name: 'Wave-band cuff' })
+    .getByRole('button', { name: 'Start from this' })
+    .click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('What metal is the piece?');
   await page.goto('/');
   await page.getByRole('link', { name: 'Two jobs side by side' }).click();

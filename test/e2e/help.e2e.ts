@@ -1,6 +1,8 @@
 import { expect, test } from '@playwright/test';
 import { expectAccessible, phone } from './axe.ts';
-import { atHeading, finger, pendantJob, startJob, walk } from './job-walk.ts';
+import { jobAt } from '../fixtures/job-at.ts';
+import { atHeading, finger, pendantJob, walk } from './job-walk.ts';
+import { openJob } from './notebook-seed.ts';
 
 test.use({ viewport: phone });
 
@@ -61,9 +63,8 @@ test('the tiles are accessible and fit a small phone', async ({ page }) => {
 });
 
 test('opened during a run, help leaves the clock running', async ({ page }) => {
-  test.setTimeout(120_000);
-  await startJob(page);
-  await walk(page, finger(page), pendantJob);
+  await openJob(page, jobAt('pendant', 'etch.hold'));
+  await walk(page, finger(page), pendantJob.slice(-1));
   await atHeading(page, 'Biting');
   await page.getByRole('link', { name: 'Help', exact: true }).click();
   await expect(page).toHaveURL(/\/help\/$/);

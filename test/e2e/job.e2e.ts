@@ -1,43 +1,29 @@
-import AxeBuilder from '@axe-core/playwright';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, test } from '@playwright/test';
 import type { Page } from '@playwright/test';
-import { atHeading, finger, keyboard, pendantBite, pendantJob, startJob, walk } from './job-walk.ts';
+import { jobAt } from '../fixtures/job-at.ts';
+import { expectNothingSideways, graveFaults, phone } from './axe.ts';
+import { actsOf, atHeading, finger, keyboard, pendantBite, pendantJob, startJob, walk } from './job-walk.ts';
+import { openJob, seed } from './notebook-seed.ts';
+import { gradeOf, sentencesOf } from './reading.ts';
 
-test.describe.configure({ timeout: 180_000 });
+/** A whole job goes through thirty screens, and each is looked at. */
+test.describe.configure({ timeout: 240_000 });
 
-const sizes = { phone: { width: 390, height: 844 }, desk: { width: 1280, height: 800 } } as const;
+const desk = { width: 1280, height: 800 } as const;
+const wholeJob = [...pendantJob, ...pendantBite];
+const lastLook = pendantJob.slice(-1);
 
-interface Look {
-  readonly viewport: { readonly width: number; readonly height: number };
-  readonly colorScheme?: 'dark';
-  readonly forcedColors?: 'active';
+/** What went wrong in the page itself. */
+function problemsIn(page: Page): string[] {
+  const problems: string[] = [];
+  page.on('pageerror', (error) => problems.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') problems.push(message.text());
+  });
+  return problems;
 }
-
-/** Both sizes always; for people to look at, also the dark, a reader's own colours, and the narrowest. */
-const looks: Readonly<Record<string, Look>> = {
-  phone: { viewport: sizes.phone },
-  desk: { viewport: sizes.desk },
-  ...(process.env['ETCHWRIGHT_SHOTS'] === undefined
-    ? {}
-    : {
-        dark: { viewport: sizes.phone, colorScheme: 'dark' },
-        forced: { viewport: sizes.phone, forcedColors: 'active' },
-        narrow: { viewport: { width: 320, height: 640 } },
-      }),
-};
-
-/** A picture of the screen for people to look at, when `npm run shots` asks for it. */
-async function picture(page: Page, size: string, heading: string): Promise<void> {
-  const folder = process.env['ETCHWRIGHT_SHOTS'];
-  if (folder === undefined) return;
-  await page.emulateMedia({ reducedMotion: 'reduce' });
-  pictures += 1;
-  const name = `job-${size}-${String(pictures).padStart(2, '0')}-${heading.toLowerCase().replace(/[^a-z]+/g, '-')}.png`;
-  await page.screenshot({ path: join(folder, name), fullPage: true });
-}
-let pictures = 0;
 
 async function makePapers(page: Page): Promise<Buffer> {
   await atHeading(page, 'What was done');
@@ -50,131 +36,110 @@ async function makePapers(page: Page): Promise<Buffer> {
   return readFile(await download.path());
 }
 
-for (const [name, { viewport, ...media }] of Object.entries(looks)) {
-  test(`a beginner goes from metal to printed sheet on a ${name} in at most 90 acts`, async ({ page }) => {
-    await page.setViewportSize(viewport);
-    await page.emulateMedia(media);
-    const problems: string[] = [];
-    page.on('pageerror', (error) => problems.push(error.message));
-    page.on('console', (message) => {
-      if (message.type() === 'error') problems.push(message.text());
-    });
-    await startJob(page);
-    const hand = finger(page);
-    await walk(page, hand, [...pendantJob, ...pendantBite], async ({ heading }) => {
-      await picture(page, name, heading);
-      const over = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(over, 'nothing sticks out sideways').toBeLessThanOrEqual(0);
-    });
-    await picture(page, name, 'What was done');
-    const papers = await makePapers(page);
-    expect(papers.subarray(0, 5).toString()).toBe('%PDF-');
-    // starting, making and opening the papers come on top
-    expect(hand.acts() + 3).toBeLessThanOrEqual(90);
-    expect(problems).toEqual([]);
-  });
+/** Whatever is pressed with a wet glove is 64 px high. */
+async function expectLargeTargets(page: Page, heading: string): Promise<void> {
+  const small = await page.evaluate(() =>
+    [
+      ...document.querySelectorAll(
+        'main button, main a, main summary, main label:has(input[type=radio], input[type=checkbox]), main select, main input[type=text]',
+      ),
+    ]
+      .filter((element) => element.checkVisibility())
+      .map((element) => ({
+        text: element.textContent.trim().slice(0, 30),
+        height: element.getBoundingClientRect().height,
+      }))
+      .filter(({ height }) => height > 0 && height < 64),
+  );
+  expect(small, heading).toEqual([]);
 }
+
+/** Eighth grade or below. */
+async function expectPlainWords(page: Page, heading: string): Promise<void> {
+  const sentences = await sentencesOf(page);
+  if (sentences.length > 0) expect(gradeOf(sentences), heading).toBeLessThanOrEqual(8);
+}
+
+async function expectSoundScreen(page: Page, heading: string): Promise<void> {
+  await expectNothingSideways(page);
+  expect(await graveFaults(page), heading).toEqual([]);
+  await expectLargeTargets(page, heading);
+  await expectPlainWords(page, heading);
+}
+
+test('a beginner goes from metal to printed sheet on a phone in at most 90 acts; every screen is sound, and the job goes on there when the page was killed', async ({
+  page,
+}) => {
+  await page.setViewportSize(phone);
+  const problems = problemsIn(page);
+  await startJob(page);
+  const hand = finger(page);
+  let looked = 0;
+  const look = async ({ heading }: { heading: string }): Promise<void> => {
+    await page.reload();
+    await atHeading(page, heading);
+    await expectSoundScreen(page, heading);
+    looked += 1;
+  };
+  await walk(page, hand, pendantJob, look);
+
+  await atHeading(page, 'Biting');
+  await expectSoundScreen(page, 'Biting');
+  const stop = page.getByRole('button', { name: 'Stop', exact: true }).last();
+  expect((await stop.boundingBox())?.height).toBeGreaterThanOrEqual(96);
+  await expect(page.locator('a.home')).toHaveCount(0);
+  await page.reload();
+  await atHeading(page, 'Is the supply off?');
+  await expect(page.getByText('A run was on when the page closed.')).toBeVisible();
+
+  await walk(page, hand, pendantBite.slice(1), look);
+  expect(looked).toBe(wholeJob.length - 1);
+  const papers = await makePapers(page);
+  expect(papers.subarray(0, 5).toString()).toBe('%PDF-');
+  // starting, stopping, making and opening the papers come on top
+  expect(hand.acts() + 4).toBeLessThanOrEqual(90);
+  expect(problems).toEqual([]);
+});
+
+test('the whole job is done by keyboard alone, on a desk', async ({ page }) => {
+  await page.setViewportSize(desk);
+  const problems = problemsIn(page);
+  await startJob(page);
+  await walk(page, keyboard(page), wholeJob);
+  await atHeading(page, 'What was done');
+  expect(problems).toEqual([]);
+});
 
 test.describe('away from any network', () => {
   test.use({ serviceWorkers: 'allow' });
-  test('the whole job is done', async ({ page, context }) => {
+  test('the whole job is done, on a desk', async ({ page, context }) => {
+    await page.setViewportSize(desk);
     await page.goto('/');
     await page.evaluate(() => navigator.serviceWorker.ready);
     await page.reload();
     await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
     await context.setOffline(true);
     await startJob(page);
-    await walk(page, finger(page), [...pendantJob, ...pendantBite]);
+    await walk(page, finger(page), wholeJob, () => expectNothingSideways(page));
     const papers = await makePapers(page);
     expect(papers.subarray(0, 5).toString()).toBe('%PDF-');
   });
 });
 
-test('the whole job is done by keyboard alone', async ({ page }) => {
-  await startJob(page);
-  await walk(page, keyboard(page), [...pendantJob, ...pendantBite]);
-  await atHeading(page, 'What was done');
-});
-
-test('killed and opened again at any screen a job goes on there; no screen has a serious fault, every target is large', async ({
-  page,
-}) => {
-  await page.setViewportSize(sizes.phone);
-  await startJob(page);
-  const look = async ({ heading }: { heading: string }): Promise<void> => {
-    await page.reload();
-    await atHeading(page, heading);
-    const { violations } = await new AxeBuilder({ page }).analyze();
-    const grave = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-    expect(grave.map(({ id, nodes }) => `${heading}: ${id} ${nodes[0]?.html ?? ''}`)).toEqual([]);
-    const small = await page.evaluate(() =>
-      [
-        ...document.querySelectorAll(
-          'main button, main a, main summary, main label:has(input[type=radio], input[type=checkbox]), main select, main input[type=text]',
-        ),
-      ]
-        .filter((element) => element.checkVisibility())
-        .map((element) => ({
-          text: element.textContent.trim().slice(0, 30),
-          height: element.getBoundingClientRect().height,
-        }))
-        .filter(({ height }) => height > 0 && height < 64),
-    );
-    expect(small, heading).toEqual([]);
-  };
-  await walk(page, finger(page), pendantJob, look);
-  await atHeading(page, 'Biting');
-  const stop = page.getByRole('button', { name: 'Stop', exact: true }).last();
-  expect((await stop.boundingBox())?.height).toBeGreaterThanOrEqual(96);
-  await page.reload();
-  await atHeading(page, 'Is the supply off?');
-  await expect(page.getByText('A run was on when the page closed.')).toBeVisible();
-  await walk(page, finger(page), pendantBite.slice(1), look);
-  await atHeading(page, 'What was done');
-});
-
 test('a run that an older procedure began opens at the question whether the supply is off', async ({
   page,
 }) => {
-  await startJob(page);
-  await walk(page, finger(page), pendantJob);
-  await atHeading(page, 'Biting');
-  await expect(page.locator('a.home')).toHaveCount(0);
-  await page.goto('/404.html');
-  await page.evaluate(
-    () =>
-      new Promise<void>((resolve, reject) => {
-        const opening = indexedDB.open('etchwright');
-        opening.onerror = () => {
-          reject(new Error('no storage'));
-        };
-        opening.onsuccess = () => {
-          const writing = opening.result.transaction('jobs', 'readwrite');
-          const jobs = writing.objectStore('jobs');
-          jobs.getAll().onsuccess = ({ target }) => {
-            const [kept] = (target as IDBRequest<{ text: string }[]>).result;
-            const record = JSON.parse(kept?.text ?? '{}') as object;
-            jobs.put({ ...record, procedureVersion: 0, snapshot: { value: 'no state of ours' } });
-          };
-          writing.oncomplete = () => {
-            opening.result.close();
-            resolve();
-          };
-        };
-      }),
-  );
-  await page.goBack();
+  const job = jobAt('old', 'etch.running');
+  await openJob(page, { ...job, procedureVersion: 0, snapshot: { value: 'no state of ours' } });
   await atHeading(page, 'Is the supply off?');
   await finger(page).press(/Supply off/);
   await atHeading(page, 'Deep enough?');
 });
 
 test('a look-in asks only the critical checks anew, and an edit asks its dependents', async ({ page }) => {
-  await startJob(page);
+  await openJob(page, jobAt('pendant', 'etch.hold'));
   const hand = finger(page);
-  await walk(page, hand, pendantJob);
+  await walk(page, hand, lastLook);
   await walk(page, hand, pendantBite.slice(0, 2));
   await hand.press('Deeper, etch again');
   await atHeading(page, 'Stop and look: before power');
@@ -199,9 +164,9 @@ test('a look-in asks only the critical checks anew, and an edit asks its depende
 });
 
 test('silver in table salt is refused on a page of its own, with the way on', async ({ page }) => {
-  await startJob(page);
+  await openJob(page, jobAt('pendant', 'electrolyte.recipe'), 'electrolyte.salt');
   const hand = finger(page);
-  await walk(page, hand, pendantJob.slice(0, 9));
+  await atHeading(page, 'Which salt?');
   await hand.choose(/Table salt/);
   await hand.press('Continue');
   await atHeading(page, 'Not this way');
@@ -221,39 +186,74 @@ test('a second tab only reads, until it takes the job over', async ({ context, p
   await expect(page.getByText(/Another tab has this job open/)).toBeVisible();
 });
 
-test('a returning maker starts from the last piece, told what to turn and what has changed', async ({
+const measured = { depthUm: 60, massBeforeG: null, massAfterG: null, note: '' };
+const tub = pendantJob.findIndex(({ heading }) => heading === 'What do they hang in?');
+const knobs = pendantJob.findIndex(({ heading }) => heading === 'Set the knobs');
+
+test('a returning maker starts from the last piece, told what to turn, with all answers as they were', async ({
   page,
 }) => {
-  await startJob(page);
+  await openJob(page, { ...jobAt('first', 'sheet'), result: measured });
   const hand = finger(page);
-  await walk(page, hand, pendantJob);
-  await walk(page, hand, pendantBite.slice(0, 5));
-  await atHeading(page, 'What did you get?');
-  await hand.type('Depth, measured', '0.06');
-  await walk(page, hand, pendantBite.slice(5));
   await atHeading(page, 'What was done');
   await expect(page.getByText(/You got 60 μm where 100 was planned. Next time: /)).toBeVisible();
   await hand.press('Start again from this');
   await atHeading(page, 'What metal is the piece?');
   await expect(page.getByText('All answers are as they were then.')).toBeVisible();
   const before = hand.acts();
-  for (const { heading } of pendantJob.slice(0, 7)) {
+  for (const { heading } of pendantJob.slice(0, tub)) {
     await atHeading(page, heading);
     await hand.press('Continue');
   }
   await atHeading(page, 'What do they hang in?');
   await hand.type('Gap between piece and plate', '40');
   await hand.press('Continue');
-  for (const screen of pendantJob.slice(8)) {
-    await atHeading(page, screen.heading);
-    if (screen.heading === 'Set the knobs') {
-      const beside = page.getByRole('region', { name: /Beside/ });
-      await expect(beside).toContainText(/Gap: 30.mm before, 40.mm now/);
-      await expect(beside.getByRole('row', { name: /^Amp-hours/ })).toBeVisible();
-      break;
-    }
-    await screen.act(hand);
-  }
+  await atHeading(page, pendantJob[tub + 1]?.heading ?? '');
   // the mixing hold and one changed number included: well under a minute
-  expect(hand.acts() - before).toBeLessThanOrEqual(30);
+  const rest = await actsOf(pendantJob.slice(tub + 1, knobs));
+  expect(hand.acts() - before + rest).toBeLessThanOrEqual(30);
 });
+
+test('and at the knobs sees what has changed since', async ({ page }) => {
+  await seed(page, [
+    { ...jobAt('first', 'sheet'), result: measured },
+    { ...jobAt('again', 'settings', { 'cathode.gap': '40' }), copyOf: 'first' },
+  ]);
+  await page.goto('/job/?id=again&at=settings.knobs');
+  await atHeading(page, 'Set the knobs');
+  const beside = page.getByRole('region', { name: /Beside/ });
+  await expect(beside).toContainText(/Gap: 30.mm before, 40.mm now/);
+  await expect(beside.getByRole('row', { name: /^Amp-hours/ })).toBeVisible();
+});
+
+/** Pictures of each screen of a job in each look, for people to look at: `npm run shots` names a folder. */
+const folder = process.env['ETCHWRIGHT_SHOTS'];
+const looks = {
+  phone: { viewport: phone },
+  desk: { viewport: desk },
+  dark: { viewport: phone, colorScheme: 'dark' },
+  forced: { viewport: phone, contextOptions: { forcedColors: 'active' } },
+  narrow: { viewport: { width: 320, height: 640 } },
+} as const;
+
+if (folder !== undefined)
+  for (const [name, look] of Object.entries(looks))
+    test.describe(`pictures: ${name}`, () => {
+      test.use({
+        ...look,
+        contextOptions: { reducedMotion: 'reduce', ...('contextOptions' in look ? look.contextOptions : {}) },
+      });
+      test('of every screen', async ({ page }) => {
+        let pictures = 0;
+        const picture = async ({ heading }: { heading: string }): Promise<void> => {
+          pictures += 1;
+          const words = heading.toLowerCase().replace(/[^a-z]+/g, '-');
+          const file = `job-${name}-${String(pictures).padStart(2, '0')}-${words}.png`;
+          await page.screenshot({ path: join(folder, file), fullPage: true });
+          await expectNothingSideways(page);
+        };
+        await startJob(page);
+        await walk(page, finger(page), wholeJob, picture);
+        await picture({ heading: 'What was done' });
+      });
+    });

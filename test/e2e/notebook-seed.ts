@@ -1,4 +1,15 @@
-import type { Page } from '@playwright/test';
+import { test } from '@playwright/test';
+import type { BrowserContext, Page } from '@playwright/test';
+import type { JobRecord } from '../../src/lib/notebook/records.ts';
+
+type Listed = Awaited<ReturnType<BrowserContext['storageState']>>;
+/** With its databases, which the types leave out. */
+type State = Listed & {
+  readonly origins: readonly {
+    readonly indexedDB: readonly { readonly stores: readonly { readonly name: string }[] }[];
+  }[];
+};
+type Store = 'jobs' | 'baths';
 
 /** A job as the notebook stores it, in a few words. */
 export const storedJob = (id: string, title: string, change: object = {}): object => ({
@@ -18,12 +29,45 @@ export const storedJob = (id: string, title: string, change: object = {}): objec
   ...change,
 });
 
+/** An empty notebook as the app makes it. */
+async function freshNotebook(page: Page): Promise<State> {
+  const { baseURL } = test.info().project.use;
+  const context = await page
+    .context()
+    .browser()
+    ?.newContext({ baseURL: baseURL ?? '', serviceWorkers: 'block' });
+  if (!context) throw new Error('the page has no browser');
+  const fresh = await context.newPage();
+  await fresh.goto('/');
+  await fresh.waitForFunction(async () =>
+    (await indexedDB.databases()).some(({ name }) => name === 'etchwright'),
+  );
+  const state = await context.storageState({ indexedDB: true });
+  await context.close();
+  return state as State;
+}
+/** Made by the first test of a worker that needs one: the shape of the store is the app's own business. */
+let empty: Promise<State> | null = null;
+
+/** Hands the notebook over before any page is open, so that none has to be opened for it. */
+async function handOver(page: Page, store: Store, records: readonly object[]): Promise<void> {
+  const { cookies, origins } = await (empty ??= freshNotebook(page));
+  await page.context().setStorageState({
+    cookies,
+    origins: origins.map((origin) => ({
+      ...origin,
+      indexedDB: origin.indexedDB.map((db) => ({
+        ...db,
+        stores: db.stores.map((one) =>
+          one.name === store ? { ...one, records: records.map((value) => ({ value })) } : one,
+        ),
+      })),
+    })),
+  });
+}
+
 /** Puts values into a store of the notebook past the app, once the app has made it. */
-async function put(
-  page: Page,
-  store: 'jobs' | 'baths' | 'photos',
-  records: readonly object[],
-): Promise<void> {
+async function put(page: Page, store: Store, records: readonly object[]): Promise<void> {
   await page.evaluate(
     ({ name, values }) =>
       new Promise<void>((done, failed) => {
@@ -44,7 +88,17 @@ async function put(
   );
 }
 
-export const seed = (page: Page, jobs: readonly object[]): Promise<void> => put(page, 'jobs', jobs);
+const fill = (page: Page, store: Store, records: readonly object[]): Promise<void> =>
+  page.url() === 'about:blank' ? handOver(page, store, records) : put(page, store, records);
+
+/** Fills the notebook; with no page open yet, it holds nothing else. */
+export const seed = (page: Page, jobs: readonly object[]): Promise<void> => fill(page, 'jobs', jobs);
 
 /** One of an older shape is raised when it is read. */
-export const seedBaths = (page: Page, baths: readonly object[]): Promise<void> => put(page, 'baths', baths);
+export const seedBaths = (page: Page, baths: readonly object[]): Promise<void> => fill(page, 'baths', baths);
+
+/** Opens a job of this notebook at a question of the state it stands at. */
+export async function openJob(page: Page, job: JobRecord, question = ''): Promise<void> {
+  await seed(page, [job]);
+  await page.goto(`/job/?id=${job.id}${question === '' ? '' : `&at=${question}`}`);
+}

@@ -6,11 +6,10 @@ import { seed, storedJob } from './notebook-seed.ts';
 
 test.use({ viewport: phone });
 
-/** Opens the start page so that the notebook exists, then fills it. */
+/** Fills the notebook and opens its page from the start page. */
 async function notebookWith(page: Page, jobs: readonly object[]): Promise<void> {
-  await page.goto('/');
-  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
   await seed(page, jobs);
+  await page.goto('/');
   await page.getByRole('link', { name: 'Notebook file' }).click();
 }
 
@@ -96,6 +95,6 @@ test('a bad file says what was found and what was expected', async ({ page }) =>
   await expectAccessible(page);
   await take(page, '{"etchwright":1}');
   await expect(page.getByRole('alert')).toHaveText(
-    'Not taken. Found: a job file or a printed plan. Expected: a notebook file of Etchwright, version 1 to 2.',
+    'Not loaded. Found: a job file or a printed plan. Expected: a notebook file of Etchwright, version 1 to 2.',
   );
 });

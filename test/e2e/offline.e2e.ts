@@ -21,7 +21,7 @@ async function kept(page: Page): Promise<void> {
 test('every page opens again with the network off', async ({ page, context }) => {
   await page.goto('/');
   await kept(page);
-  await expect(page.getByText('Ready for use without a network.')).toBeVisible();
+  await expect(page.getByText('Works without a network.')).toBeVisible();
   await page.getByRole('button', { name: 'Start a job' }).click();
   await expect(page).toHaveURL(/\/job\/\?id=/);
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
@@ -94,7 +94,7 @@ test('in a folder of a plain host it works offline, and a new version waits for 
   const host = await hostUnder('makers/tools');
   await page.goto(host.address);
   await kept(page);
-  await expect(page.getByText('Ready for use without a network.')).toBeVisible();
+  await expect(page.getByText('Works without a network.')).toBeVisible();
 
   host.release();
   // another page has a run on

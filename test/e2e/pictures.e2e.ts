@@ -34,8 +34,6 @@ test('a picture stays with its job, without its place, comes back when removed, 
   browser,
   baseURL,
 }) => {
-  await page.goto('/');
-  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
   await seed(page, [finishedJob('done', 'Fern', Date.UTC(2026, 10, 1))]);
   await page.goto('/job/?id=done');
   await add(page, Buffer.from('no picture'), 'notes.jpg');
@@ -86,8 +84,6 @@ test('a picture that finds no room loses no text', async ({ page }) => {
       return put.apply(this, args);
     };
   });
-  await page.goto('/');
-  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
   await seed(page, [finishedJob('done', 'Fern', Date.UTC(2026, 10, 1))]);
   await page.goto('/job/?id=done');
   await page.getByLabel('Title').fill('Fern, deep');
@@ -100,8 +96,6 @@ test('a picture that finds no room loses no text', async ({ page }) => {
 test('what a file says was checked is asked again: the same job, once this browser’s own and once from a file', async ({
   page,
 }) => {
-  await page.goto('/');
-  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
   const now = Date.now() - 60_000;
   await seed(page, [liftedJob('own', 'Own', now)]);
   const lines = await linesFor({ jobs: [liftedJob('theirs', 'Theirs', now)] });
@@ -111,7 +105,7 @@ test('what a file says was checked is asked again: the same job, once this brows
     mimeType: 'text/plain',
     buffer: Buffer.from(`${lines.join('\n')}\n`),
   });
-  await expect(page.getByText('nobody has checked here')).toBeVisible();
+  await expect(page.getByText('Checks do not come with the file')).toBeVisible();
   await page.getByRole('button', { name: 'Write to the notebook' }).click();
   await expect(page.getByText('Written. Everything is in the notebook.')).toBeVisible();
   const locked = page.getByText('What was seen before mixing no longer holds');

@@ -24,9 +24,8 @@ const oldBath = {
 };
 
 test('a bath is topped up, moved, handed over, and stands in the year’s note', async ({ page }) => {
-  await page.goto('/');
-  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
   await seedBaths(page, [oldBath]);
+  await page.goto('/');
   await page.getByRole('link', { name: 'Baths' }).click();
   const bath = page.getByRole('article', { name: 'SILVER 1' });
   await expect(bath).toContainText(/sodium nitrate, 60.g\/L, 500.mL/);
@@ -49,7 +48,7 @@ test('a bath is topped up, moved, handed over, and stands in the year’s note',
   const line = page
     .getByRole('region', { name: /Waste note of a year/ })
     .getByRole('row', { name: /SILVER 1/ });
-  await expect(line).toContainText(/Ag 0.06 g/);
+  await expect(line).toContainText(/Ag 0\.06\sg/);
   await expect(line).toContainText('Town collection');
 
   await page.reload();
@@ -59,9 +58,8 @@ test('a bath is topped up, moved, handed over, and stands in the year’s note',
 });
 
 test('a use is corrected by a later word, and the sums follow', async ({ page }) => {
-  await page.goto('/');
-  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
   await seedBaths(page, [oldBath]);
+  await page.goto('/');
   await page.getByRole('link', { name: 'Baths' }).click();
   const bath = page.getByRole('article', { name: 'SILVER 1' });
   await expect(bath).toContainText(/0.40?.A·h so far/);
@@ -79,9 +77,8 @@ test('a use is corrected by a later word, and the sums follow', async ({ page })
 });
 
 test('labels are printed again, from the first free place of the sheet', async ({ page }) => {
-  await page.goto('/');
-  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
   await seedBaths(page, [oldBath, { ...oldBath, id: 'c', name: 'SILVER 2', dissolved: { Ag: 900 } }]);
+  await page.goto('/');
   await page.getByRole('link', { name: 'Baths' }).click();
   const labels = page.getByRole('region', { name: 'Bath labels' });
   await expect(labels.getByRole('button', { name: 'Make the papers' })).toBeDisabled();

@@ -12,8 +12,6 @@ test('a test strip: windows to the scrap, every look before power each time, a c
   test.setTimeout(180_000);
   const begun = Date.UTC(2026, 10, 26, 9);
   await page.clock.install({ time: begun });
-  await page.goto('/');
-  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
   await seed(page, [mixedJob('fern', 'Fern', begun - 60_000)]);
   await page.goto('/job/?id=fern');
   const title = page.getByRole('heading', { level: 1 });

@@ -6,8 +6,6 @@ import { seed } from './notebook-seed.ts';
 test.use({ viewport: phone });
 
 test('a year on one page, and what the bench has taught of it', async ({ page }) => {
-  await page.goto('/');
-  await expect(page.getByText('No job in this browser yet.')).toBeVisible();
   const jobs = Array.from({ length: 40 }, (_, n) =>
     finishedJob(
       `job ${String(n)}`,
@@ -24,7 +22,7 @@ test('a year on one page, and what the bench has taught of it', async ({ page })
     ),
   );
   await seed(page, jobs);
-  await page.reload();
+  await page.goto('/');
   await page.getByRole('link', { name: 'A year on one page' }).click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('A year at the bench');
   await expect(page.getByRole('status')).toHaveText(

@@ -2,17 +2,17 @@
  * Pictures of every prerendered page of the build, in each look a reader may have, for people to look at.
  * They go to the folder named on the command line, by default one in the system's temporary folder.
  */
-import { spawn, spawnSync } from 'node:child_process';
+import { spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { chromium } from '@playwright/test';
 import { findChromium, noChromium } from './chromium.mjs';
+import { freePort, serve } from './serve.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const folder = process.argv[2] ?? join(tmpdir(), 'etchwright-shots');
-const port = 4174;
 const looks = [
   { name: 'phone', width: 390, height: 844, colorScheme: /** @type {const} */ ('light') },
   { name: 'phone-dark', width: 390, height: 844, colorScheme: /** @type {const} */ ('dark') },
@@ -31,24 +31,14 @@ const pages = readdirSync(build, { recursive: true, encoding: 'utf8' })
       .join('/'),
   );
 
-const server = spawn(
-  process.execPath,
-  [join(root, 'node_modules/vite/bin/vite.js'), 'preview', '--port', String(port)],
-  { cwd: root, stdio: ['ignore', 'pipe', 'inherit'] },
-);
+const { address, stop } = await serve(root);
 try {
-  await new Promise((resolve, reject) => {
-    server.stdout.once('data', resolve);
-    server.once('exit', () => {
-      reject(new Error(`The preview did not start on port ${port}`));
-    });
-  });
   mkdirSync(folder, { recursive: true });
   const browser = await chromium.launch({ executablePath });
   for (const { name, width, height, colorScheme } of looks) {
     const page = await browser.newPage({ viewport: { width, height }, colorScheme });
     for (const path of pages) {
-      await page.goto(`http://localhost:${port}/${path ? `${path}/` : ''}`, { waitUntil: 'networkidle' });
+      await page.goto(`${address}${path ? `${path}/` : ''}`, { waitUntil: 'networkidle' });
       const file = join(folder, `${path.replaceAll('/', '-') || 'start'}.${name}.png`);
       await page.screenshot({ path: file, fullPage: true });
       console.log(file);
@@ -57,19 +47,17 @@ try {
   }
   await browser.close();
 } finally {
-  server.kill();
+  stop();
 }
 
-// the screens of a job come from the walk that the browser tests do
+// the screens of a job come from a walk through it
 const walk = spawnSync(
   process.execPath,
-  [
-    join(root, 'node_modules/@playwright/test/cli.js'),
-    'test',
-    'test/e2e/job.e2e.ts',
-    '-g',
-    'a beginner goes',
-  ],
-  { cwd: root, stdio: 'inherit', env: { ...process.env, ETCHWRIGHT_SHOTS: folder } },
+  [join(root, 'node_modules/@playwright/test/cli.js'), 'test', '-c', 'test/e2e', 'job', '-g', 'pictures: '],
+  {
+    cwd: root,
+    stdio: 'inherit',
+    env: { ...process.env, ETCHWRIGHT_SHOTS: folder, ETCHWRIGHT_PORT: String(await freePort()) },
+  },
 );
 process.exitCode = walk.status ?? 1;

@@ -1,3 +1,4 @@
+import './component-types.js';
 import js from '@eslint/js';
 import svelte from 'eslint-plugin-svelte';
 import { defineConfig } from 'eslint/config';

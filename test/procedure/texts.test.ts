@@ -16,12 +16,12 @@ describe('every check', () => {
     '%s is worded, and each wrong answer leads on',
     (id, check) => {
       const text = checkTexts[id];
-      expect(text?.asks ?? '').not.toBe('');
-      if (check.kind !== 'choice') expect(text?.fixes[check.kind] ?? '').not.toBe('');
+      expect(text.asks).not.toBe('');
+      if (check.kind !== 'choice') expect(text.fixes[check.kind] ?? '').not.toBe('');
       else {
         for (const option of check.options) {
-          expect(text?.options[option.id] ?? '', option.id).not.toBe('');
-          expect((text?.fixes[option.id] ?? '') === '', option.id).toBe(option.ok);
+          expect(text.options[option.id] ?? '', option.id).not.toBe('');
+          expect((text.fixes[option.id] ?? '') === '', option.id).toBe(option.ok);
         }
         expect(check.options.filter(({ ok }) => ok).length).toBeGreaterThan(0);
         expect(check.options.filter(({ ok }) => !ok).length).toBeGreaterThan(0);
@@ -49,7 +49,7 @@ describe('every hold', () => {
         expect(critical.length, hold).toBeLessThanOrEqual(3);
         expect(critical.length, hold).toBeGreaterThan(0);
         expect(open.slice(0, critical.length), hold).toEqual(critical);
-        expect(holdTexts[hold]?.title ?? '').not.toBe('');
+        expect(holdTexts[hold].title).not.toBe('');
       }
     },
   );

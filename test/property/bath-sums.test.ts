@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { bathNow, correctedUse, usesOf, withEvent } from '../../src/lib/notebook/bath-ledger.ts';
 import type { BathRecord } from '../../src/lib/notebook/records.ts';
+import { chunk } from './runs.ts';
 
 /** What may happen to a bath, job by job. */
 const act = fc.oneof(
@@ -74,6 +75,6 @@ test('a bath’s sums after 200 random jobs, corrections and deletions are those
       expect(new Set(now.jobs)).toEqual(new Set(book.keys()));
       expect(bath.events.length).toBeGreaterThanOrEqual(1 + book.size);
     }),
-    { numRuns: 60 },
+    chunk(60),
   );
 });

@@ -1,11 +1,19 @@
 import { describe, expect, test } from 'vitest';
-import { departureOf } from '../../src/lib/core/cell/departures.ts';
-import type { Cause } from '../../src/lib/core/cell/departures.ts';
+import { alarmsOf } from '../../src/lib/core/run/alarms.ts';
+import { departureOf } from '../../src/lib/core/run/departure.ts';
+import type { Cause } from '../../src/lib/core/run/departure.ts';
+import { fromMinutes } from '../../src/lib/core/units/time.ts';
 import { simulatedRun } from '../fixtures/simulated-runs.ts';
 
 const RUNS = 1000;
 const count = (holds: (seed: number) => boolean): number =>
   Array.from({ length: RUNS }, (_, seed) => holds(seed)).filter(Boolean).length / RUNS;
+const alarms = (seed: number, noise: number): boolean => {
+  const { seen, expected } = simulatedRun(null, seed, noise);
+  return seen.some((_, n) =>
+    alarmsOf(seen.slice(0, n + 1), expected).some((alarm) => alarm.startsWith('amps')),
+  );
+};
 const departs = (seed: number, noise: number): boolean => {
   const { seen, expected } = simulatedRun(null, seed, noise);
   // looked at after every reading, as a maker does
@@ -16,6 +24,10 @@ describe('simulated runs, each looked at after every reading', () => {
   test('healthy ones raise an alarm at most once in twenty, also with twice the noise', () => {
     expect(count((seed) => departs(seed, 1))).toBeLessThanOrEqual(0.05);
     expect(count((seed) => departs(seed, 2))).toBeLessThanOrEqual(0.05);
+  });
+  test('healthy ones never show amps that have jumped or gone, also with twice the noise', () => {
+    expect(count((seed) => alarms(seed, 1))).toBe(0);
+    expect(count((seed) => alarms(seed, 2))).toBe(0);
   });
   test.each(['resist-lifts', 'film', 'clip-wet', 'contact', 'warm', 'bridged'] satisfies Cause[])(
     '%s is the likeliest cause named in nine of ten',
@@ -30,14 +42,22 @@ describe('simulated runs, each looked at after every reading', () => {
 });
 
 describe('a run', () => {
-  const expected = { offset: 2, holds: 'volts', celsius: 20, slope: 0.02, warm: 35, isSilver: true } as const;
+  const expected = {
+    amps: 0.4,
+    offset: 2,
+    holds: 'volts',
+    celsius: 20,
+    slope: 0.02,
+    isSilver: true,
+    limits: { warn: 35, stop: 40, volts: 10 },
+  } as const;
   const at = (
     minutes: number,
     amps: number | null,
     volts: number | null = null,
     celsius: number | null = null,
   ) => ({
-    minutes,
+    at: fromMinutes(minutes),
     amps,
     volts,
     celsius,

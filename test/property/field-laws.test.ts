@@ -11,6 +11,7 @@ import { solveField } from '../../src/lib/core/field/solve.ts';
 import { channel } from '../fixtures/field-forms.ts';
 import { MM, none, problemOf, publishedCells } from '../fixtures/field-cells.ts';
 import type { PublishedCell } from '../fixtures/field-cells.ts';
+import { chunk } from './runs.ts';
 
 const mm = (min: number, max: number) => fc.integer({ min, max }).map((n) => n * MM);
 const all = { kind: 'all' } as const;
@@ -93,7 +94,7 @@ describe('any cell', () => {
         // in the bath and at both surfaces
         expect(solution.dissipation / (2 * solution.current)).toBeCloseTo(1, 7);
       }),
-      { numRuns: 40 },
+      chunk(10),
     );
   });
 

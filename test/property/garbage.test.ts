@@ -70,10 +70,10 @@ function holds(raw: unknown): void {
   }
 }
 
-test('2000 JSON values of any kind never make parseJob throw', () => {
-  fc.assert(fc.property(fc.jsonValue({ maxDepth: 4 }), holds), chunk(2000));
-}, 60_000);
+test('JSON values of any kind never make parseJob throw', () => {
+  fc.assert(fc.property(fc.jsonValue({ maxDepth: 4 }), holds), chunk(1000));
+});
 
-test('4000 jobs with one field gone wrong never make parseJob throw', () => {
-  fc.assert(fc.property(mutated, holds), chunk(4000, 1));
-}, 60_000);
+test('a job with one field gone wrong never makes parseJob throw', () => {
+  fc.assert(fc.property(mutated, holds), chunk(1000, 1));
+});

@@ -31,7 +31,7 @@ describe('by amps', () => {
         close(figure(two, 'charge'), 2 * figure(one, 'charge'));
         close(figure(two, 'current_density'), figure(one, 'current_density') / 2);
       }),
-      chunk(40),
+      chunk(10),
     );
   });
   test('charge, time and metal go with the depth', () => {
@@ -43,7 +43,7 @@ describe('by amps', () => {
           close(figure(deep, id), times * figure(shallow, id));
         }
       }),
-      chunk(20),
+      chunk(5),
     );
   });
   test('more amps take less time and the same charge', () => {
@@ -56,7 +56,7 @@ describe('by amps', () => {
         close(figure(fast, 'charge'), figure(slow, 'charge'));
         close(figure(slow, 'run_time'), times * figure(fast, 'run_time'));
       }),
-      chunk(40),
+      chunk(10),
     );
   });
 });
@@ -71,7 +71,7 @@ test('by volts, more volts drive more amps in less time', () => {
       expect(figureOf(high, 'run_time').value).toBeLessThan(figureOf(low, 'run_time').value);
       close(figureOf(high, 'charge').value, figureOf(low, 'charge').value);
     }),
-    chunk(40),
+    chunk(10),
   );
 });
 

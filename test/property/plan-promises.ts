@@ -4,11 +4,11 @@ import type { Plan } from '../../src/lib/core/plan/plan.ts';
 import { printPlan } from '../../src/lib/words/en/printed-plan.ts';
 import type { PrintedPlan } from '../../src/lib/words/en/printed-plan.ts';
 
-export type Outcome = 'faults' | 'refused' | 'planned';
+export type Ending = 'faults' | 'refused' | 'planned';
 
 /** What a job came to, and every promise it broke. */
 export interface Verdict {
-  readonly outcome: Outcome;
+  readonly outcome: Ending;
   readonly broken: readonly string[];
 }
 

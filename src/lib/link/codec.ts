@@ -33,33 +33,33 @@ export const flag: Codec<boolean> = {
 };
 
 /**
- * One word of a list, by its number.
- * @param numbers each word's own; once given, never another's
+ * One word of a list, by its place.
  * @param width bits, with room for words to come
  */
-export function word<T extends string>(numbers: Readonly<Record<T, number>>, width: number): Codec<T> {
-  const words = new Map(Object.entries<number>(numbers).map(([name, n]) => [n, name as T]));
-  return {
-    put: (out, value) => {
-      if (!Object.hasOwn(numbers, value)) throw new RangeError(`found ${value}, which has no number`);
-      out.put(numbers[value], width);
-    },
-    take: (from) => {
-      const n = from.take(width);
-      const found = words.get(n);
-      if (found === undefined) throw new BadBits(`no word has the number ${n}`);
-      return found;
-    },
-  };
-}
-
-/** A value, or null. */
-export const perhaps = <T>(inner: Codec<T>): Codec<T | null> => ({
+export const word = (words: readonly string[], width: number): Codec<string> => ({
   put: (out, value) => {
-    out.put(value === null ? 0 : 1, 1);
-    if (value !== null) inner.put(out, value);
+    const n = words.indexOf(value);
+    if (n < 0) throw new RangeError(`found ${value}, which has no number`);
+    out.put(n, width);
   },
-  take: (from) => (from.take(1) === 1 ? inner.take(from) : null),
+  take: (from) => {
+    const n = from.take(width);
+    const found = words[n];
+    if (found === undefined) throw new BadBits(`no word has the number ${n}`);
+    return found;
+  },
+});
+
+/** A value that is handled as text. */
+export const asText = <T>(
+  inner: Codec<T>,
+  valueOf: (text: string) => T,
+  textOf: (value: T) => string,
+): Codec<string> => ({
+  put: (out, text) => {
+    inner.put(out, valueOf(text));
+  },
+  take: (from) => textOf(inner.take(from)),
 });
 
 /** Fields in the order they are named. */

@@ -1,10 +1,12 @@
+import { fileFrom } from '../core/job/draft.ts';
+import type { Draft } from '../core/job/draft.ts';
+import { defaultReadingUnits } from '../core/job/reading-units.ts';
+import { plainDraft } from '../core/plan/job-draft.ts';
 import type { JobInput } from '../core/plan/job-input.ts';
 import { parseJob } from '../core/plan/job-input.ts';
 import { BadBits, BitReader, BitWriter } from './bits.ts';
 import { fnv1a64, folded } from './fingerprint.ts';
-import { jobFileOf } from './job-file.ts';
-import { layout, settingsOf } from './settings.ts';
-import type { Settings } from './settings.ts';
+import { layout } from './layout.ts';
 
 /** Opens every text, and says which layout follows. */
 const VERSION = '1';
@@ -40,26 +42,27 @@ const sealOf = (content: Uint8Array): Uint8Array => {
   return Uint8Array.of(seal >> 16, (seal >> 8) & 0xff, seal & 0xff);
 };
 
-function textOf(settings: Settings): string {
+function textOf(draft: Draft): string {
   const writer = new BitWriter();
-  layout.put(writer, settings);
+  layout.put(writer, draft);
   const content = writer.bytes();
   return VERSION + lettersOf(Uint8Array.of(...content, ...sealOf(content)));
 }
 
 /** A job's settings as a short text for an address or a QR code; equal settings give equal texts. */
-export const settingsText = (job: JobInput): string => textOf(settingsOf(job));
+export const settingsText = (job: JobInput): string =>
+  textOf(plainDraft({ ...job, units: defaultReadingUnits }));
 
 /** The settings in a text, or what is wrong with it. */
-function settingsIn(text: string): Settings | TextFault {
+function settingsIn(text: string): Draft | TextFault {
   const bytes = bytesOf(text.slice(1));
   const content = bytes.slice(0, Math.max(0, bytes.length - SEAL));
   const isSealed = sealOf(content).every((byte, i) => byte === bytes[content.length + i]);
   if (!isSealed) return 'damaged';
   try {
-    const settings = layout.take(new BitReader(content));
+    const draft = layout.take(new BitReader(content));
     // one text for one job: anything else was never written
-    return textOf(settings) === text ? settings : 'damaged';
+    return textOf(draft) === text ? draft : 'damaged';
   } catch (error) {
     if (error instanceof BadBits || error instanceof RangeError) return 'damaged';
     throw error;
@@ -74,8 +77,8 @@ export function readSettings(text: string): { readonly job: JobInput } | { reado
   if (text.length < 2 || text.length > MOST_LETTERS || !/^[\w-]+$/.test(text)) return { fault: 'foreign' };
   if (/^[2-9]/.test(text)) return { fault: 'newer' };
   if (!text.startsWith(VERSION)) return { fault: 'foreign' };
-  const settings = settingsIn(text);
-  if (typeof settings === 'string') return { fault: settings };
-  const parsed = parseJob(jobFileOf(settings), { areaLater: true });
+  const draft = settingsIn(text);
+  if (typeof draft === 'string') return { fault: draft };
+  const parsed = parseJob(fileFrom(draft), { areaLater: true });
   return 'job' in parsed ? parsed : { fault: 'no-job' };
 }

@@ -13,24 +13,20 @@ export interface Choices {
   readonly preferences: 'mine' | 'theirs';
 }
 
-const POWERED: readonly unknown[] = ['running', 'stopping', 'strip-running', 'strip-stopping'];
-
-/** Whether the procedure stands where current may flow. */
-export const isPowered = ({ snapshot }: JobRecord): boolean => {
-  const value =
-    typeof snapshot === 'object' && snapshot !== null && 'value' in snapshot ? snapshot.value : null;
-  if (typeof value !== 'object' || value === null || !('etch' in value)) return false;
-  return POWERED.includes(value.etch);
-};
-
 const FROM_FILE = ' (from file)';
 
 /**
  * What to write, by the maker's choices. A job whose supply may be on is never written over: the file's
  * stands beside it.
  * @param newId makes an id for a copy
+ * @param isPowered whether a job stands where current may flow
  */
-export function toWrite(run: DryRun, choices: Choices, newId: () => string): Everything {
+export function toWrite(
+  run: DryRun,
+  choices: Choices,
+  newId: () => string,
+  isPowered: (job: JobRecord) => boolean,
+): Everything {
   /** labels of baths that stand beside one of the same label here */
   const bathNames = new Map<string, string>();
   const wanted = <T extends { readonly id: string }>(

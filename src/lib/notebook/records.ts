@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import type { Reading } from '../core/run/run.ts';
 
 /** Shape of a stored job. Raise with a migration in `migrations.ts`, never in place. */
 export const recordVersion = 1;
@@ -6,14 +7,14 @@ export const recordVersion = 1;
 const text = v.string();
 const time = v.number();
 
-/** One reading taken at the bench. */
+/** One reading taken at the bench: core's, with a note. */
 const reading = v.object({
   at: time,
   volts: v.nullable(v.number()),
   amps: v.nullable(v.number()),
   celsius: v.nullable(v.number()),
   note: text,
-});
+}) satisfies v.GenericSchema<Reading & { note: string }>;
 
 /** What the finished piece showed. */
 const result = v.object({
@@ -64,7 +65,7 @@ export const jobRecord = v.object({
 });
 
 export type JobRecord = v.InferOutput<typeof jobRecord>;
-export type Reading = v.InferOutput<typeof reading>;
+export type NotedReading = v.InferOutput<typeof reading>;
 export type Result = v.InferOutput<typeof result>;
 export type Photo = v.InferOutput<typeof photo>;
 

@@ -1,6 +1,6 @@
 import type { Content, ContentSection } from 'pdfmake/interfaces';
 import type { FirstAidLine } from '../core/facts/first-aid.ts';
-import { removers } from '../core/facts/supplies.ts';
+import { resistFacts } from '../core/facts/resists.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { helpFirst, helpPages } from '$words/help.ts';
 import type { HelpPage } from '$words/help.ts';
@@ -22,7 +22,8 @@ function ownLines(plan: Plan): ReadonlySet<FirstAidLine> {
   if (familyOf(plan) === 'silver') lines.push('skin-silver', 'gas-ammonia', 'cut-silver');
   if (salt.endsWith('NO3')) lines.push('skin-nitrate', 'mouth-nitrate', 'gas-brown', 'fire-nitrate');
   if (salt === 'NaCl') lines.push('gas-chlorine');
-  if (removers[plan.job.resist] !== null) lines.push('skin-solvent', 'gas-solvent', 'fire-solvent');
+  if (resistFacts[plan.job.resist].remover !== null)
+    lines.push('skin-solvent', 'gas-solvent', 'fire-solvent');
   return new Set(lines);
 }
 

@@ -1,7 +1,7 @@
 import type { Content, ContentSection, TableCell } from 'pdfmake/interfaces';
 import { findBoughtSalt } from '../core/facts/salts.ts';
 import type { BathSalt } from '../core/facts/salts.ts';
-import { removers } from '../core/facts/supplies.ts';
+import { resistFacts } from '../core/facts/resists.ts';
 import { worn } from '../core/facts/wear.ts';
 import type { ThingId, Verdict, Worn } from '../core/facts/wear.ts';
 import type { Plan } from '../core/plan/plan.ts';
@@ -40,7 +40,7 @@ const removerThings = { acetone: 'acetone', alcohol: 'isopropanol', 'white-spiri
 /** What is open at the bench in this job: the dry salt, the bath, what takes the resist off. */
 export function thingsOf(plan: Plan): readonly ThingId[] {
   const salt = findBoughtSalt(plan.job.bath.salt)?.facts.id;
-  const remover = removers[plan.job.resist];
+  const { remover } = resistFacts[plan.job.resist];
   const solvent = remover === null ? null : removerThings[remover];
   const bath: ThingId =
     familyOf(plan) === 'silver' ? 'silver-bath' : salt === 'NaCl' ? 'salt-water-bath' : 'copper-bath';

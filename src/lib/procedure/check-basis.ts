@@ -1,3 +1,4 @@
+import { besideAnswers } from '../core/plan/input-paths.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { figureText } from '$words/render.ts';
 
@@ -39,9 +40,8 @@ function flatten(value: unknown, path: string, into: Record<string, string>): vo
 /** The foundation of a plan. The data version is left out: better tables do not undo what was seen. */
 export function checkBasisOf(plan: Plan): CheckBasis {
   const inputs: Record<string, string> = {};
-  // what the bench has taught shows in the figures
-  const { title: _title, paper: _paper, bench: _bench, ...answers } = plan.job;
-  flatten(answers, '', inputs);
+  const answers = Object.entries(plan.job).filter(([key]) => !besideAnswers.some((beside) => beside === key));
+  flatten(Object.fromEntries(answers), '', inputs);
   const { settings } = plan;
   return {
     inputs,

@@ -1,3 +1,5 @@
+import { isBitable, metals } from '../core/facts/metals.ts';
+import { isResist, resistFacts } from '../core/facts/resists.ts';
 import type { CheckBasis } from './check-basis.ts';
 
 /** The four pauses that cannot be walked past. */
@@ -10,8 +12,8 @@ export interface Option {
   readonly ok: boolean;
 }
 
-interface CheckBase {
-  readonly id: string;
+interface CheckBase<Id extends string> {
+  readonly id: Id;
   readonly hold: HoldId;
   /** asked anew after every stop, look-in, pause or reload */
   readonly critical: boolean;
@@ -23,30 +25,28 @@ interface CheckBase {
   readonly when?: (foundation: CheckBasis) => boolean;
 }
 
-export interface ChoiceCheck extends CheckBase {
+export interface ChoiceCheck<Id extends string = string> extends CheckBase<Id> {
   readonly kind: 'choice';
   readonly options: readonly Option[];
 }
 
-export interface NumberCheck extends CheckBase {
+export interface NumberCheck<Id extends string = string> extends CheckBase<Id> {
   readonly kind: 'number';
   readonly unit: string;
   readonly isOk: (value: number, foundation: CheckBasis) => boolean;
 }
 
 /** Two who have looked, in a class: two sets of letters that differ, with a space between. */
-export interface InitialsCheck extends CheckBase {
+export interface InitialsCheck<Id extends string = string> extends CheckBase<Id> {
   readonly kind: 'initials';
 }
 
-export type Check = ChoiceCheck | NumberCheck | InitialsCheck;
-
-const choice = (
+const choice = <Id extends string>(
   hold: HoldId,
-  id: string,
+  id: Id,
   options: Readonly<Record<string, boolean>>,
   rest: Partial<Pick<ChoiceCheck, 'critical' | 'inputs' | 'figures' | 'when'>> = {},
-): ChoiceCheck => ({
+): ChoiceCheck<Id> => ({
   kind: 'choice',
   id,
   hold,
@@ -58,18 +58,30 @@ const choice = (
 });
 
 const critical = { critical: true } as const;
-const input = (foundation: CheckBasis, path: string): string => foundation.inputs[path] ?? '';
-const isSilver = (foundation: CheckBasis): boolean =>
-  /silver|sterling|coin/.test(input(foundation, 'piece.metal'));
-const hasStainlessPlate = (foundation: CheckBasis): boolean =>
-  input(foundation, 'cathode.metal') === '"stainless"';
-const usesSolvent = (foundation: CheckBasis): boolean => !/vinyl|dry-film/.test(input(foundation, 'resist'));
-const isNewBath = (foundation: CheckBasis): boolean => input(foundation, 'bath.record') === 'null';
+/** The word that a choice was answered with; undefined when there is none. */
+const wordIn = ({ inputs }: CheckBasis, path: string): string | undefined =>
+  /^"(.*)"$/.exec(inputs[path] ?? '')?.[1];
 
-const isClass = (foundation: CheckBasis): boolean => input(foundation, 'place.use') === '"teaching"';
+/** Only silver leaves a crust that explodes. A metal that the tables do not name may be silver. */
+const mayLeaveCrust = (foundation: CheckBasis): boolean => {
+  const metal = wordIn(foundation, 'piece.metal');
+  return metal === undefined || !isBitable(metal) || metals[metal].family === 'silver';
+};
+/** A resist that the tables do not name may need a solvent. */
+const mayNeedSolvent = (foundation: CheckBasis): boolean => {
+  const resist = wordIn(foundation, 'resist');
+  return resist === undefined || !isResist(resist) || resistFacts[resist].remover !== null;
+};
+const hasStainlessPlate = (foundation: CheckBasis): boolean =>
+  wordIn(foundation, 'cathode.metal') === 'stainless';
+const isNewBath = ({ inputs }: CheckBasis): boolean => inputs['bath.record'] === 'null';
+const isClass = (foundation: CheckBasis): boolean => wordIn(foundation, 'place.use') === 'teaching';
 
 /** Closes a hold in a class: what the critical checks rest on, two people have seen. */
-const initials = (hold: HoldId, inputs: readonly string[] = []): InitialsCheck => ({
+const initials = <Hold extends HoldId>(
+  hold: Hold,
+  inputs: readonly string[] = [],
+): InitialsCheck<`initials-${Hold}`> => ({
   kind: 'initials',
   id: `initials-${hold}`,
   hold,
@@ -83,7 +95,7 @@ const initials = (hold: HoldId, inputs: readonly string[] = []): InitialsCheck =
  * Every check, in the order asked; the gravest of each hold first. An option says what is seen, never
  * "OK", and the right one stands in no fixed place, so that the eye has to read. Texts are in the words room.
  */
-export const checks: readonly Check[] = [
+const table = [
   choice('mixing', 'goggles-for-salt', { 'on-bench': false, 'on-eyes': true, none: false }, critical),
   choice('mixing', 'gloves-for-salt', { torn: false, off: false, 'on-whole': true }, critical),
   choice(
@@ -159,7 +171,7 @@ export const checks: readonly Check[] = [
   choice('lifting', 'goggles-lifting', { off: false, 'on-eyes': true }),
   choice('lifting', 'first-rinse', { 'filled-beside': true, 'not-yet': false }),
   choice('lifting', 'in-hand', { fingers: false, tongs: true }),
-  choice('lifting', 'flame-near', { some: false, none: true }, { inputs: ['resist'], when: usesSolvent }),
+  choice('lifting', 'flame-near', { some: false, none: true }, { inputs: ['resist'], when: mayNeedSolvent }),
   initials('lifting'),
 
   choice(
@@ -178,7 +190,7 @@ export const checks: readonly Check[] = [
     'storing',
     'crust',
     { 'grey-or-none': true, black: false },
-    { ...critical, inputs: ['piece.metal'], when: isSilver },
+    { ...critical, inputs: ['piece.metal'], when: mayLeaveCrust },
   ),
   choice(
     'storing',
@@ -192,11 +204,14 @@ export const checks: readonly Check[] = [
   choice('storing', 'container', { food: false, 'not-food': true }),
   choice('storing', 'goes-to', { shelf: true, drain: false, collection: true }, { inputs: ['place'] }),
   initials('storing', ['bath.salt', 'piece.metal', 'cathode.metal']),
-];
+] as const satisfies readonly (ChoiceCheck | NumberCheck | InitialsCheck)[];
 
-export type CheckId = string;
+export type CheckId = (typeof table)[number]['id'];
+export type Check = ChoiceCheck<CheckId> | NumberCheck<CheckId> | InitialsCheck<CheckId>;
 
-const byId = new Map(checks.map((check) => [check.id, check]));
+export const checks: readonly Check[] = table;
+
+const byId: ReadonlyMap<string, Check> = new Map(checks.map((check) => [check.id, check]));
 
 /** @throws RangeError for an id that no check has */
 export function checkNamed(id: CheckId): Check {

@@ -15,7 +15,7 @@ export interface Answer {
   readonly seq: number;
 }
 
-export type Answers = Readonly<Record<CheckId, Answer>>;
+export type Answers = Readonly<Partial<Record<CheckId, Answer>>>;
 
 /** What the freshness of an answer is judged by. */
 export interface Standing {
@@ -82,11 +82,14 @@ export interface Change {
   readonly after: string | null;
 }
 
+/** What is null and what is not there are one to a maker. */
+export const NOTHING = 'null';
+
 /** Old and new value of everything an answer rested on that has changed. */
 export function changesSince(answer: Answer, check: Check, foundation: CheckBasis): readonly Change[] {
   const before = new Map(JSON.parse(answer.fingerprint) as [string, string][]);
   const after = new Map(JSON.parse(fingerprintOf(check, foundation)) as [string, string][]);
   return [...new Set([...before.keys(), ...after.keys()])]
-    .filter((path) => before.get(path) !== after.get(path))
+    .filter((path) => (before.get(path) ?? NOTHING) !== (after.get(path) ?? NOTHING))
     .map((path) => ({ path, before: before.get(path) ?? null, after: after.get(path) ?? null }));
 }

@@ -1,6 +1,6 @@
 import { awayFor } from '../core/plan/away.ts';
 import type { Away } from '../core/plan/away.ts';
-import { uses } from '../core/cell/setup.ts';
+import { uses } from '../core/job/choices.ts';
 import type { Use } from '../core/cell/setup.ts';
 import type { MetalGroup } from '../core/facts/metal-groups.ts';
 import type { Preferences } from '../notebook/records.ts';

@@ -3,7 +3,8 @@ import { learnt } from '../core/learn/bite-rate.ts';
 import type { Learnt } from '../core/learn/bite-rate.ts';
 import type { Rate } from '../core/learn/rate.ts';
 import { learntCell } from '../core/learn/cell-line.ts';
-import type { CellPoint, LearntCell } from '../core/learn/cell-line.ts';
+import type { LearntCell } from '../core/learn/cell-line.ts';
+import type { CellPoint } from '../core/run/knob.ts';
 import { lentBy } from '../core/learn/lent.ts';
 import type { Lent } from '../core/learn/lent.ts';
 import { pairOf } from './job-summary.ts';
@@ -21,9 +22,9 @@ export type BenchRates = ReadonlyMap<string, PairRates>;
 const keyOf = ({ family, anion }: Pair): string => `${family} ${anion}`;
 
 /** @param except the job that is being planned: it does not teach itself */
-export function ratesIn(told: readonly JobSummary[], except: string): BenchRates {
+export function ratesIn(summaries: readonly JobSummary[], except: string): BenchRates {
   const pairs = new Map<string, PairRates>();
-  for (const { id, pair, rate, points } of told) {
+  for (const { id, pair, rate, points } of summaries) {
     if (id === except || !pair || (!rate && points.length === 0)) continue;
     const key = keyOf(pair);
     const before = pairs.get(key) ?? { ...pair, rates: [], points: [] };

@@ -2,14 +2,16 @@ import { adjusted } from '../core/plan/adjust.ts';
 import type { Adjustment } from '../core/plan/adjust.ts';
 import type { FigureId } from '../core/plan/outcome.ts';
 import type { Plan } from '../core/plan/plan.ts';
+import { meanAmps } from '../core/run/tally.ts';
+import { converted } from '../core/units/convert.ts';
 import type { Figure } from '../core/units/figure.ts';
+import { toMinutes } from '../core/units/time.ts';
 import type { JobRecord, Result } from '../notebook/records.ts';
 import { checkBasisOf } from '../procedure/check-basis.ts';
+import { NOTHING } from '../procedure/freshness.ts';
 import type { Change } from '../procedure/freshness.ts';
 import { runsIn, soFar } from './run-log.ts';
 import type { SoFar } from './run-log.ts';
-
-const MINUTE = 60_000;
 
 /** The job that this one started from, as it was run. */
 export interface Earlier {
@@ -52,7 +54,7 @@ export function changesFrom(earlier: Plan, now: Plan): readonly Change[] {
   const before = checkBasisOf(earlier).inputs;
   const after = checkBasisOf(now).inputs;
   return [...new Set([...Object.keys(before), ...Object.keys(after)])]
-    .filter((path) => before[path] !== after[path])
+    .filter((path) => (before[path] ?? NOTHING) !== (after[path] ?? NOTHING))
     .map((path) => ({ path, before: before[path] ?? null, after: after[path] ?? null }));
 }
 
@@ -72,12 +74,10 @@ export function nextTime(
   result: Result | null,
   { on, chargeAh }: Pick<SoFar, 'on' | 'chargeAh'>,
 ): NextTime | null {
-  const wantedUm = plan.job.piece.depth * 1e6;
-  const minutes = on / MINUTE;
+  const wantedUm = converted(plan.job.piece.depth, 'm', 'um');
+  const minutes = toMinutes(on);
   const gotUm = result?.depthUm ?? null;
   if (gotUm === null || Math.abs(gotUm - wantedUm) <= NEAR * wantedUm) return null;
-  const amps = minutes > 0 ? (60 * chargeAh) / minutes : 0;
-  const bite = { gotUm, wantedUm, minutes, amps };
-  const change = adjusted(bite, plan);
+  const change = adjusted({ gotUm, wantedUm, minutes, amps: meanAmps(chargeAh, on) }, plan);
   return change && { ...change, wantedUm, gotUm, atMinutes: minutes };
 }

@@ -6,7 +6,7 @@ import type { Notebook } from '../notebook/store.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import type { Planner } from '../work/planner.ts';
 import { filledDraft, jobFileOf } from './job-file.ts';
-import type { Draft } from './draft.ts';
+import { draftFrom } from './draft.ts';
 import { runsIn, soFar } from './run-log.ts';
 import { summariesIn } from './job-summary.ts';
 
@@ -74,7 +74,7 @@ export async function choosableIn(book: Notebook): Promise<readonly Choosable[]>
 export async function sideFor(book: Notebook, planner: Planner, id: string): Promise<Side | null> {
   const record = await book.job(id);
   if (record === null || isUnreadable(record)) return null;
-  const draft = record.draft as Draft;
+  const draft = draftFrom(record.draft);
   const plan =
     (record.planAtStart as Plan | null) ??
     (await planner.plan({ typed: jobFileOf(draft), filled: jobFileOf(filledDraft(draft)) }))?.plan ??

@@ -1,21 +1,25 @@
+import { fieldIdOf, fieldRows } from '../core/job/fields.ts';
 import type { Draft, FieldId } from './draft.ts';
 
 /** Answers that the picture was laid on: with another size it is another design. */
-const sizes: readonly FieldId[] = [
-  'piece.shape',
-  'piece.width',
-  'piece.height',
-  'piece.diameter',
-  'piece.length',
+const drawnOn = new Set<FieldId | null>([
   'unit.length',
-];
+  ...fieldRows.flatMap(([path, row]) => (row.drawnOn ? [fieldIdOf(path)] : [])),
+]);
 
-/** Changes an answer, and what was measured from a drawing with it: no area of another piece is planned with. */
+/** What no screen asks goes back to its usual value when the answers change that it was given for. */
+function hidden(field: FieldId): Partial<Draft> {
+  // what is typed on screen is what the supply can do: its volts, and its amps at most
+  if (field.startsWith('supply.')) return { 'supply.control': 'volts' };
+  return drawnOn.has(field) || field.startsWith('tub.') ? { 'piece.at': '', 'cathode.sideways': '0' } : {};
+}
+
+/** Changes an answer, and what hangs on it: no area of another piece is planned with, nor its place in another tub. */
 export function changed(draft: Draft, field: FieldId, value: string): Draft {
-  const next = { ...draft, [field]: value };
-  if (draft['piece.design'] === '' || draft[field] === value) return next;
-  if (sizes.includes(field))
-    return { ...next, 'piece.design': '', 'piece.area': 'later', 'piece.openArea': '' };
+  if (draft[field] === value) return draft;
+  const next = { ...draft, ...hidden(field), [field]: value };
+  if (draft['piece.design'] === '') return next;
+  if (drawnOn.has(field)) return { ...next, 'piece.design': '', 'piece.area': 'later', 'piece.openArea': '' };
   if (field !== 'piece.faces') return next;
   const isBoth = (faces: string): boolean => faces === 'both';
   if (isBoth(value) === isBoth(draft['piece.faces'])) return next;

@@ -1,3 +1,4 @@
+import { fieldIdOf, fieldRows } from '../core/job/fields.ts';
 import { parseJob } from '../core/plan/job-input.ts';
 import type { JobInput } from '../core/plan/job-input.ts';
 import { textIn } from '../link/address.ts';
@@ -7,7 +8,7 @@ import { looksLikeCode, readShortCode, shortCode } from '../link/short-code.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import { isUnreadable } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
-import { blankDraft, draftFrom } from './draft.ts';
+import { blankDraft, draftFrom, readingUnitsIn } from './draft.ts';
 import type { Draft } from './draft.ts';
 import { jobFileOf } from './job-file.ts';
 import { draftOf } from './jobs-from-plan.ts';
@@ -48,6 +49,15 @@ function textOf(record: JobRecord): string | null {
   return 'job' in parsed ? settingsText(parsed.job) : null;
 }
 
+/** What is the maker's own and not the sheet's: title, place, paper, scale and units. */
+const ownIn = (draft: Draft): Partial<Draft> =>
+  Object.fromEntries(
+    fieldRows.flatMap(([path, { own }]) => {
+      const id = fieldIdOf(path);
+      return own && id !== null ? [[id, draft[id]]] : [];
+    }),
+  );
+
 /** Writes down which job a printed code names. */
 export const rememberCode = (book: Notebook, code: string, printed: Printed): Promise<void> =>
   book.saveMeta(keyOf(code), printed);
@@ -57,11 +67,12 @@ function fromRecord(record: JobRecord, text: string): FromSheet | null {
   const read = readSettings(text);
   if ('fault' in read) return null;
   const stored = draftFrom(record.draft);
-  // unchanged since: the whole draft, with hanger, scale and place; otherwise as printed
-  const own = { title: stored.title, paper: stored.paper };
-  // when its bath was mixed says nothing of the new one
+  // unchanged since: the whole draft, with bath and drawing; otherwise as printed
   const draft =
-    textOf(record) === text ? { ...stored, 'bath.mixedAt': '' } : { ...draftOf(read.job), ...own };
+    textOf(record) === text
+      ? // when its bath was mixed says nothing of the new one
+        { ...stored, 'bath.mixedAt': '' }
+      : { ...draftOf({ ...read.job, units: readingUnitsIn(stored) }), ...ownIn(stored) };
   return { draft, job: read.job, here: { id: record.id, title: stored.title } };
 }
 
@@ -82,20 +93,14 @@ async function byCode(book: Notebook, code: string): Promise<FromSheet | null> {
 async function byText(book: Notebook, text: string): Promise<FromSheet | { readonly fault: SheetFault }> {
   const read = readSettings(text);
   if ('fault' in read) return read;
-  // place, room and paper are this maker's, not the sheet's
-  const { 'place.use': use, 'place.country': country, 'place.room': room } = blankDraft;
-  const own = {
-    'place.use': use,
-    'place.country': country,
-    'place.room': room,
+  const draft = {
+    ...draftOf(read.job),
+    ...ownIn(blankDraft),
+    title: read.job.title,
     paper: paperOfRegion(navigator.languages),
     ...(await preferredAnswers(book)),
   };
-  return {
-    draft: { ...draftOf(read.job), ...own },
-    job: read.job,
-    here: null,
-  };
+  return { draft, job: read.job, here: null };
 }
 
 /** Finds what a typed code, a pasted address or the text of a QR code leads to. */

@@ -1,24 +1,21 @@
+import { fileFrom, isAsked, typedNumber, unitIn } from '../core/job/draft.ts';
+import type { Draft } from '../core/job/draft.ts';
+import { fieldIdOf, fieldRows, jobFields } from '../core/job/fields.ts';
+import type { FieldId, JobPath } from '../core/job/fields.ts';
 import type { Fault } from '../core/plan/fault.ts';
-import { fromSi, toSi } from '../core/units/convert.ts';
+import { fromSi, symbolOf, toSi } from '../core/units/convert.ts';
 import { blankDraft } from './draft.ts';
-import type { Draft, FieldId } from './draft.ts';
 
-/** A typed number: point or comma, spaces ignored. What is no number is handed on as it stands. */
-export const typedNumber = (text: string): number | string => {
-  const plain = text.replace(/\s/g, '').replace(',', '.');
-  return plain !== '' && Number.isFinite(Number(plain)) ? Number(plain) : text.trim();
-};
-
-const amount = (text: string, unit: string) =>
-  text.trim() === '' ? undefined : { value: typedNumber(text), unit };
+export { typedNumber };
 
 /** Right through is the sheet's thickness; from both faces each bites half of it. */
 function throughDepth(draft: Draft) {
   const unit = draft['piece.thickness.unit'];
-  const whole = amount(draft['piece.thickness'], unit);
-  if (draft['piece.faces'] !== 'both' || typeof whole?.value !== 'number') return whole;
+  const value = typedNumber(draft['piece.thickness']);
+  const whole = value === '' ? undefined : { value, unit };
+  if (draft['piece.faces'] !== 'both' || typeof value !== 'number') return whole;
   try {
-    const metres = toSi(whole.value, unit, 'length');
+    const metres = toSi(value, unit, 'length');
     return { value: Number((fromSi(metres, 'mm') / 2).toPrecision(6)), unit: 'mm' };
   } catch (error) {
     // no such gauge: the thickness itself is at fault, and says so
@@ -27,181 +24,99 @@ function throughDepth(draft: Draft) {
   }
 }
 
-/** Things on a piece that make it no piece for this bath. */
-const isRefused = (thing: string): boolean => thing === 'oldsolder' || thing === 'plating';
-
-/** What is on the piece decides before the sheet's own metal does. */
-const metalOf = (draft: Draft): string => {
-  const attached = draft['piece.attached'].split(' ');
-  if (attached.includes('oldsolder')) return 'cadmium-solder';
-  return attached.includes('plating') ? 'plated' : draft['piece.metal'];
-};
-
-/** Where the bare parts lie; a stored text that is none is left to the reader of the job file. */
-function designOf(draft: Draft): { design?: unknown } {
-  const text = draft['piece.design'];
-  if (text === '') return {};
-  try {
-    return { design: JSON.parse(text) as unknown };
-  } catch {
-    return { design: text };
-  }
+/** What polishing takes off is bitten on top. */
+function depthWithPolish(draft: Draft): string {
+  const [depth, polish] = [typedNumber(draft['piece.depth']), typedNumber(draft['piece.polish'])];
+  return typeof depth === 'number' && typeof polish === 'number' && polish !== 0
+    ? String(Number((depth + polish).toPrecision(6)))
+    : draft['piece.depth'];
 }
 
-function pieceFile(draft: Draft) {
-  const length = draft['unit.length'];
-  const depth = typedNumber(draft['piece.depth']);
-  const polish = typedNumber(draft['piece.polish']);
-  // what polishing takes off is bitten on top
-  const planned =
-    typeof depth === 'number' && typeof polish === 'number' ? Number((depth + polish).toPrecision(6)) : depth;
-  const shape = draft['piece.shape'];
-  const size =
-    shape === 'disc'
-      ? { diameter: amount(draft['piece.diameter'], length) }
-      : shape === 'band'
-        ? { length: amount(draft['piece.length'], length), width: amount(draft['piece.width'], length) }
-        : { width: amount(draft['piece.width'], length), height: amount(draft['piece.height'], length) };
-  const area = draft['piece.area'];
-  const share = typedNumber(draft['piece.openShare']);
-  return {
-    metal: metalOf(draft),
-    shape,
-    ...size,
-    thickness: amount(draft['piece.thickness'], draft['piece.thickness.unit']),
-    faces: draft['piece.faces'],
-    ...(area === 'area' ? { openArea: amount(draft['piece.openArea'], 'cm2'), ...designOf(draft) } : {}),
-    ...(area === 'share' ? { openShare: typeof share === 'number' ? share / 100 : share } : {}),
-    depth: draft['piece.purpose'] === 'through' ? throughDepth(draft) : { value: planned, unit: 'mm' },
-    count: typedNumber(draft['piece.count']),
-    through: draft['piece.through'] === 'yes',
-    attached: draft['piece.attached'].split(' ').filter((thing) => !isRefused(thing) && thing !== ''),
-  };
-}
+/** Things on a piece that make it no piece for this bath: what is on it decides before the sheet's own metal does. */
+const refusedFor: Readonly<Record<string, string>> = { oldsolder: 'cadmium-solder', plating: 'plated' };
 
 /** Width and height of the rectangle that the plate copies when it is as large as the piece. */
-const pieceSize = (draft: Draft): [FieldId, FieldId] =>
+export const pieceSize = (draft: Draft): readonly [FieldId, FieldId] =>
   draft['piece.shape'] === 'disc'
     ? ['piece.diameter', 'piece.diameter']
     : draft['piece.shape'] === 'band'
       ? ['piece.length', 'piece.width']
       : ['piece.width', 'piece.height'];
 
-function cathodeFile(draft: Draft) {
-  const length = draft['unit.length'];
+/** The draft with everything that it says the short way said in full. */
+function inFull(draft: Draft): Draft {
+  const attached = draft['piece.attached'].split(' ');
+  const refused = Object.keys(refusedFor).find((thing) => attached.includes(thing));
   const [width, height] =
     draft['cathode.size'] === 'same' ? pieceSize(draft) : (['cathode.width', 'cathode.height'] as const);
   return {
-    metal: draft['cathode.metal'] === 'same' ? draft['piece.metal'] : draft['cathode.metal'],
-    width: amount(draft[width], length),
-    height: amount(draft[height], length),
-    gap: amount(draft['cathode.gap'], length),
+    ...draft,
+    title: draft.title.trim() === '' ? blankDraft.title : draft.title,
+    'piece.metal': (refused && refusedFor[refused]) ?? draft['piece.metal'],
+    'piece.attached': attached.filter((thing) => !Object.hasOwn(refusedFor, thing)).join(' '),
+    'piece.depth': depthWithPolish(draft),
+    'cathode.metal': draft['cathode.metal'] === 'same' ? draft['piece.metal'] : draft['cathode.metal'],
+    'cathode.size': 'own',
+    'cathode.width': draft[width],
+    'cathode.height': draft[height],
+    'place.country': draft['place.country'].trim().toUpperCase(),
   };
 }
 
-function tubFile(draft: Draft) {
-  const length = draft['unit.length'];
-  const kind = draft['tub.kind'];
-  if (kind === 'jug') return { waterByJug: amount(draft['tub.waterByJug'], 'mL') };
-  const fill = amount(draft['tub.fill'], length);
-  if (kind === 'round') return { diameter: amount(draft['tub.diameter'], length), fill };
-  return { length: amount(draft['tub.length'], length), width: amount(draft['tub.width'], length), fill };
-}
+const recipe: readonly JobPath[] = ['bath.salt', 'bath.strength', 'bath.water'];
 
-function supplyFile(draft: Draft) {
-  const maxAmps = amount(draft['supply.maxAmps'], 'A');
-  const showsAmps = draft['supply.amps'] === 'yes';
-  return {
-    kind: draft['supply.kind'],
-    control: 'volts',
-    volts: amount(draft['supply.volts'], 'V'),
-    showsAmps,
-    ...(maxAmps === undefined ? {} : { maxAmps }),
-  };
-}
-
-/** Metal that a bath from the shelf holds already. */
-function heldBefore(draft: Draft): object {
-  const held = JSON.parse(draft['bath.dissolved'] || '{}') as Record<string, number>;
-  return Object.fromEntries(
-    Object.entries(held).map(([element, value]) => [element, { value, unit: 'mg/L' }]),
-  );
+/** Fields that stand as a new draft has them, or as a recipe was proposed. */
+function leftAtDefault(draft: Draft): readonly JobPath[] {
+  const isProposed = draft['bath.for'] !== '' && draft['bath.for'] !== 'own';
+  return fieldRows.flatMap(([path, { schema, blank = '' }]) => {
+    const id = fieldIdOf(path);
+    const isLeft = id !== null && blank !== '' && draft[id] === blank;
+    return schema && (isLeft || (isProposed && recipe.includes(path))) ? [path] : [];
+  });
 }
 
 /** The job file that a draft stands for: what the command line would read. */
 export function jobFileOf(draft: Draft): object {
-  const room = amount(draft['place.room'], 'm3');
-  const country = draft['place.country'].trim().toUpperCase();
-  return {
-    etchwright: 1,
-    title: draft.title.trim() === '' ? blankDraft.title : draft.title,
-    piece: pieceFile(draft),
-    cathode: cathodeFile(draft),
-    tub: tubFile(draft),
-    bath: {
-      salt: draft['bath.salt'],
-      strength: amount(draft['bath.strength'], 'g/L'),
-      water: draft['bath.water'],
-      temperature: amount(draft['bath.temperature'], draft['unit.temperature']),
-      ...(draft['bath.from'] === 'shelf'
-        ? {
-            record: draft['bath.record'],
-            dissolved: heldBefore(draft),
-            ...(draft['bath.chargePassed'] === ''
-              ? {}
-              : { chargePassed: amount(draft['bath.chargePassed'], 'A.h') }),
-          }
-        : {}),
-    },
-    hanger: draft.hanger,
-    resist: { kind: draft['resist.kind'] },
-    supply: supplyFile(draft),
-    place: { use: draft['place.use'], ...(room ? { room } : {}), ...(country ? { country } : {}) },
-    paper: draft.paper,
-  };
+  const full = inFull(draft);
+  const { piece, ...rest } = fileFrom(full);
+  const depth = draft['piece.purpose'] === 'through' ? { depth: throughDepth(draft) } : {};
+  return { tub: {}, ...rest, piece: { ...(piece as object), ...depth }, leftAtDefault: leftAtDefault(full) };
 }
 
-/** What stands in for fields that are still blank, mm, so that a wrong pairing is refused at the first question. */
-const standIns: Partial<Record<FieldId, number>> = {
-  'piece.width': 30,
-  'piece.height': 40,
-  'piece.diameter': 30,
-  'piece.length': 60,
-  'cathode.width': 30,
-  'cathode.height': 40,
-};
-const MM_PER_INCH = 25.4;
+const isBlank = (draft: Draft, field: FieldId): boolean => draft[field].trim() === '';
 
-/** A draft with stand-ins for blanks. A tub still unknown becomes a jug, which nothing can fail to fit. */
+/**
+ * A draft with stand-ins for blanks, so that a wrong pairing is refused at the first question. A tub still unknown
+ * becomes a jug, which nothing can fail to fit.
+ */
 export function filledDraft(draft: Draft): Draft {
-  const tubFields = ['tub.length', 'tub.width', 'tub.fill', 'tub.diameter', 'tub.waterByJug'] as const;
-  const needed = { box: [0, 1, 2], round: [3, 2], jug: [4] }[draft['tub.kind']] ?? [];
-  const isTubBlank = needed.some((i) => draft[tubFields[i] as FieldId].trim() === '');
-  const perUnit = draft['unit.length'] === 'in' ? MM_PER_INCH : 1;
-  const blanks = Object.entries(standIns)
-    .filter(([field]) => draft[field as FieldId].trim() === '')
-    .map(([field, mm]): [string, string] => [field, String(Number((mm / perUnit).toPrecision(4)))]);
-  const isAreaBlank =
-    draft[draft['piece.area'] === 'area' ? 'piece.openArea' : 'piece.openShare'].trim() === '';
-  const isThicknessBlank = draft['piece.thickness'].trim() === '';
-  return {
-    ...draft,
-    ...Object.fromEntries(blanks),
-    ...(isThicknessBlank ? { 'piece.thickness': '1', 'piece.thickness.unit': 'mm' } : {}),
-    ...(isTubBlank ? { 'tub.kind': 'jug', 'tub.waterByJug': '500' } : {}),
-    ...(isAreaBlank ? { 'piece.area': 'later' } : {}),
-    ...(draft['bath.salt'] === 'no-label' ? { 'bath.salt': blankDraft['bath.salt'] } : {}),
-    ...(draft['supply.volts'].trim() === '' ? { 'supply.volts': blankDraft['supply.volts'] } : {}),
-  };
+  const filled: Record<FieldId, string> = { ...draft };
+  if (isBlank(draft, 'piece.thickness')) filled['piece.thickness.unit'] = 'mm';
+  if (draft['bath.salt'] === 'no-label') filled['bath.salt'] = blankDraft['bath.salt'];
+  if (isBlank(draft, 'supply.volts')) filled['supply.volts'] = blankDraft['supply.volts'];
+  for (const [path, row] of fieldRows) {
+    const id = fieldIdOf(path);
+    if (id === null || !isBlank(draft, id)) continue;
+    if (row.standIn !== undefined) {
+      const unit = symbolOf(unitIn(row, filled)) ?? 'mm';
+      filled[id] = String(Number(fromSi(toSi(row.standIn, 'mm', 'length'), unit).toPrecision(4)));
+    } else if (path.startsWith('tub.') && isAsked(row, draft)) {
+      Object.assign(filled, { 'tub.kind': 'jug', 'tub.waterByJug': '500' });
+    }
+  }
+  const area = draft['piece.area'] === 'area' ? 'piece.openArea' : 'piece.openShare';
+  return isBlank(draft, area) ? { ...filled, 'piece.area': 'later' } : filled;
 }
 
 /** The field that a fault belongs to, so that it is shown where it was typed. */
-export function fieldOf(fault: Fault, draft: Draft): FieldId | null {
-  const path = fault.path.replace(/\.(value|unit)$/, '');
-  if (path === 'cathode.width' || path === 'cathode.height') {
-    const [width, height] = pieceSize(draft);
-    if (draft['cathode.size'] === 'same') return path === 'cathode.width' ? width : height;
-  }
+export function fieldOf({ path }: Fault, draft: Draft): FieldId | null {
   if (path === 'tub') return draft['tub.kind'] === 'jug' ? 'tub.waterByJug' : 'tub.fill';
-  return Object.hasOwn(blankDraft, path) ? (path as FieldId) : null;
+  const known = path.replace(/\.(value|unit)$/, '');
+  if (draft['cathode.size'] === 'same' && (known === 'cathode.width' || known === 'cathode.height'))
+    return pieceSize(draft)[known === 'cathode.width' ? 0 : 1];
+  if (Object.hasOwn(jobFields, known)) return fieldIdOf(known as JobPath);
+  // a part of a field, such as one metal of those in the bath
+  return known.includes('.')
+    ? fieldOf({ path: known.replace(/\.[^.]*$/, ''), found: '', expected: '' }, draft)
+    : null;
 }

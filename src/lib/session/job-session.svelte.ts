@@ -5,7 +5,7 @@ import type { Plan } from '../core/plan/plan.ts';
 import type { StepId } from '../core/rules/rule.ts';
 import type { Durability, Notebook } from '../notebook/store.ts';
 import type { StoredPhoto } from '../notebook/photo-store.ts';
-import type { JobRecord, Photo, Reading, Result } from '../notebook/records.ts';
+import type { JobRecord, NotedReading, Photo, Result } from '../notebook/records.ts';
 import { checkNamed } from '../procedure/checks.ts';
 import { checkBasisOf, noBasis } from '../procedure/check-basis.ts';
 import type { ProcedureEvent } from '../procedure/events.ts';
@@ -20,6 +20,7 @@ import type { MapReply } from '../work/map-bite.ts';
 import type { Planner } from '../work/planner.ts';
 import type { BenchRates } from './bench-rates.ts';
 import { isResumable } from '../procedure/resume.ts';
+import type { StateValue } from '../procedure/state-paths.ts';
 import { benchIn, taughtFor } from './taught.ts';
 import type { Taught } from './taught.ts';
 import { viewOf } from './actor-view.svelte.ts';
@@ -83,7 +84,7 @@ export class JobSession {
   /** false while the maker looks at the plan without what the bench has taught */
   usesBench = $state(true);
   /** the state that is on the disk: screens follow it, so that none is seen that a reload would lose */
-  shown = $state.raw<string | object>('metal');
+  shown = $state.raw<StateValue>('metal');
   readonly mayWrite: boolean;
   readonly earlier: Earlier | null;
 
@@ -267,7 +268,7 @@ export class JobSession {
     if (this.mayWrite && at !== this.record.at) this.#keep({ at }, 'relaxed');
   }
 
-  addReading(reading: Omit<Reading, 'at'>): void {
+  addReading(reading: Omit<NotedReading, 'at'>): void {
     this.#keep({ readings: [...this.record.readings, { ...reading, at: this.now }] }, 'strict');
   }
 

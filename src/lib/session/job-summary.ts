@@ -7,9 +7,12 @@ import type { Anion } from '../core/facts/salts/salt-facts.ts';
 import { findBoughtSalt } from '../core/facts/salts.ts';
 import { canBe } from '../core/learn/rate.ts';
 import type { Rate } from '../core/learn/rate.ts';
-import type { CellPoint } from '../core/learn/cell-line.ts';
 import type { Plan } from '../core/plan/plan.ts';
-import type { JobRecord, Reading } from '../notebook/records.ts';
+import { knobPoints } from '../core/run/knob.ts';
+import type { CellPoint } from '../core/run/knob.ts';
+import { converted, toSi } from '../core/units/convert.ts';
+import { toMinutes } from '../core/units/time.ts';
+import type { JobRecord } from '../notebook/records.ts';
 import { isUnreadable, readJob } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
 import { rateOf } from './rate-of.ts';
@@ -51,38 +54,25 @@ export function pairOf(metal: string, salt: string): Pair | null {
     : null;
 }
 
-/** Readings within half a volt were taken at one setting of the knob: they tell one thing. */
-const KNOB = 0.5;
-
-type Settled = Reading & { volts: number; amps: number };
-const isSettled = (reading: Reading): reading is Settled =>
-  reading.volts !== null && reading.volts > 0 && reading.amps !== null && reading.amps > 0;
-
 /** Volts and amps of a job, one point for each setting of its knob. */
 export function pointsOf({ readings }: JobRecord, plan: Plan): readonly CellPoint[] {
   const { piece, bath, cathode } = plan.job;
   const salt = findBoughtSalt(bath.salt);
   if (salt === null || !isBitable(piece.metal)) return [];
-  const table = cellOffset(piece.metal, salt, cathode.metal).median.value;
   const leads = plan.figures.current?.working.inputs.find(({ id }) => id === 'leads')?.value;
   const ohms = plan.figures.cell_resistance?.value;
   if (leads === undefined || ohms === undefined) return [];
-  const settings = new Map<number, CellPoint[]>();
-  for (const { volts, amps, celsius } of readings.filter(isSettled)) {
-    const rise = celsius === null ? 0 : celsius + 273.15 - bath.temperature;
-    const point = {
-      modelled: amps * (ohms / warmGain(salt, bath.temperature, rise) + leads),
-      over: volts - table,
-    };
-    const knob = Math.round(volts / KNOB);
-    settings.set(knob, [...(settings.get(knob) ?? []), point]);
-  }
-  const mean = (values: readonly number[]): number =>
-    values.reduce((sum, value) => sum + value, 0) / values.length;
-  return [...settings.values()].map((some) => ({
-    modelled: mean(some.map(({ modelled }) => modelled)),
-    over: mean(some.map(({ over }) => over)),
-  }));
+  return knobPoints(readings, {
+    offset: cellOffset(piece.metal, salt, cathode.metal).median.value,
+    bath: ohms,
+    leads,
+    gainAt: (celsius) =>
+      warmGain(
+        salt,
+        bath.temperature,
+        celsius === null ? 0 : toSi(celsius, 'degC', 'temperature') - bath.temperature,
+      ),
+  });
 }
 
 function cameOf(record: JobRecord, plan: Plan): Came | null {
@@ -92,14 +82,14 @@ function cameOf(record: JobRecord, plan: Plan): Came | null {
   return {
     at: first.startedAt,
     pieces: plan.job.piece.count,
-    minutes: so.on / 60_000,
+    minutes: toMinutes(so.on),
     chargeAh: so.chargeAh,
-    wantedUm: plan.job.piece.depth * 1e6,
+    wantedUm: converted(plan.job.piece.depth, 'm', 'um'),
     gotUm: record.result?.depthUm ?? null,
   };
 }
 
-/** What one record tells. Its plan may be of another version, or from any hand: what cannot be read tells nothing. */
+/** What one record tells. Its plan may be of another version, or from any hand: if reading throws, an empty summary. */
 export function summaryOf(record: JobRecord): JobSummary {
   const silent: JobSummary = {
     id: record.id,
@@ -137,5 +127,5 @@ export async function summariesIn(book: Notebook): Promise<readonly JobSummary[]
     },
     version,
   );
-  return [...kept.values()].filter((told) => told !== null);
+  return [...kept.values()].filter((summary) => summary !== null);
 }

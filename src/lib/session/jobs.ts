@@ -1,11 +1,11 @@
 import { version } from '$app/environment';
 import { stepIds } from '../core/rules/rule.ts';
 import type { StepId } from '../core/rules/rule.ts';
-import { isPowered } from '../notebook/import-choices.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import { idOf, isUnreadable, connectNotebook, readJob } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
 import { photoIdsIn } from './photo-ids.ts';
+import { isPowered } from './powered.ts';
 
 let opened: Promise<Notebook> | null = null;
 

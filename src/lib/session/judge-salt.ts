@@ -2,12 +2,13 @@ import { isBitable, metals } from '../core/facts/metals.ts';
 import { findBoughtSalt } from '../core/facts/salts.ts';
 import type { Plan, Refusal } from '../core/plan/plan.ts';
 import { judgeSituation } from '../core/rules/judge-pairing.ts';
+import type { PairingVerdict } from '../core/rules/judge-pairing.ts';
 import { si } from '../core/units/quantity.ts';
 import { pairingTexts } from '$words/pairings.ts';
 
 /** How a salt suits a job: the rules' verdict and the chemistry in a sentence. */
 export interface SaltVerdict {
-  readonly verdict: 'good' | 'with care' | 'not this way';
+  readonly verdict: PairingVerdict;
   readonly why: string | null;
   /** what asks for care, when that is the verdict */
   readonly care: 'chlorine' | 'film' | null;
@@ -51,7 +52,7 @@ export function judgeSalt({ job }: Plan, salt: string, held: Held = {}): SaltVer
     bought && isBitable(job.piece.metal)
       ? pairingTexts[metals[job.piece.metal].family][bought.facts.anion]
       : null;
-  if (refusals.length > 0) return { verdict: 'not this way', why, care: null, refusals };
+  if (refusals.length > 0) return { verdict: 'refuse', why, care: null, refusals };
   const cares = judgeSituation({ ...situation, cathode: { ...job.cathode, metal: job.piece.metal } }).cares;
   const hasFilm = cares.some(({ rule }) => films.includes(rule));
   const care = hasFilm ? 'film' : bought?.facts.anion === 'chloride' ? 'chlorine' : null;

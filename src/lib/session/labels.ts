@@ -1,3 +1,4 @@
+import { wholeWithin } from '../core/units/typed-number.ts';
 import { changePreferences, keptPreferences } from './preferences.ts';
 import { openNotebook } from './jobs.ts';
 import { paperOfRegion } from './paper-size.ts';
@@ -6,8 +7,8 @@ import type { Paper } from './paper-size.ts';
 /** Copies of one label that are printed at once at most. */
 const MOST_COPIES = 12;
 
-export const copiesAfter = (copies: number, by: number): number =>
-  Math.min(MOST_COPIES, Math.max(0, copies + by));
+/** Copies of a label as typed; null for what is no such number. */
+export const copiesIn = (typed: string): number | null => wholeWithin(typed, 0, MOST_COPIES);
 
 /** The paper in the printer, and the first free place of its label sheet. */
 export interface LabelPaper {

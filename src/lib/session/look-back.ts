@@ -36,9 +36,9 @@ export interface Lesson {
 }
 
 /** Everything that the bench has taught, most jobs first. */
-export function lessonsIn(told: readonly JobSummary[]): readonly Lesson[] {
-  const byId = new Map(told.map((one) => [one.id, one]));
-  const pairs = ratesIn(told, '');
+export function lessonsIn(summaries: readonly JobSummary[]): readonly Lesson[] {
+  const byId = new Map(summaries.map((one) => [one.id, one]));
+  const pairs = ratesIn(summaries, '');
   return [...pairs.values()]
     .flatMap(({ family, anion, rates, points }): Lesson[] => {
       if (rates.length === 0) return [];

@@ -14,6 +14,7 @@ import type { Notebook } from '../notebook/store.ts';
 import { photosMissing } from '$words/notebook.ts';
 import { jobsHere, openNotebook } from './jobs.ts';
 import { photoIdsIn } from './photo-ids.ts';
+import { isPowered } from './powered.ts';
 
 /** A file for the browser to hand to the maker. */
 export interface Download {
@@ -139,7 +140,7 @@ export async function tryFile(file: File): Promise<DryRun | BadFile> {
  */
 export async function takeFile(run: DryRun, choices: Choices, file: File): Promise<string | null> {
   const book = await openNotebook();
-  await book.saveAll(toWrite(run, choices, newId));
+  await book.saveAll(toWrite(run, choices, newId, isPowered));
   let left = run.photos.fresh.size;
   if (left === 0) return null;
   try {

@@ -1,11 +1,13 @@
 import type { Plan } from '../core/plan/plan.ts';
-import type { Run, Target } from '../core/run/run.ts';
+import { targetOf } from '../core/plan/run-by-plan.ts';
+import { depthByCharge } from '../core/run/depth.ts';
+import type { Spread } from '../core/run/depth.ts';
+import type { Reading, Run, Target } from '../core/run/run.ts';
 import { stopAt } from '../core/run/stop.ts';
 import { chargeSoFar, endOf, energised } from '../core/run/tally.ts';
-import type { JobRecord, Reading } from '../notebook/records.ts';
+import { fromMinutes } from '../core/units/time.ts';
+import type { JobRecord } from '../notebook/records.ts';
 import type { ProcedureContext } from '../procedure/machine.ts';
-import type { Spread } from './run-progress.ts';
-import { targetOf } from './target.ts';
 
 /** Why Stop was pressed; the record keeps it with the event. */
 export type StopReason = 'done' | 'look' | 'wrong';
@@ -69,11 +71,13 @@ export function runsIn({ snapshot }: JobRecord): readonly Run[] {
 }
 
 /** Runs with the moment of switching off that the maker remembers, where it differs. */
-export const runsAsTold = (runs: readonly Run[], told: JobRecord['switchedOff'] = {}): readonly Run[] =>
-  runs.map((run) => ({ ...run, offAt: told[String(run.startedAt)] ?? run.offAt }));
+export const correctedRuns = (
+  runs: readonly Run[],
+  switchedOff: JobRecord['switchedOff'] = {},
+): readonly Run[] => runs.map((run) => ({ ...run, offAt: switchedOff[String(run.startedAt)] ?? run.offAt }));
 
 /** Doubt about the end of a run below which nothing is asked, ms. */
-const DOUBT = 2 * 60_000;
+const DOUBT = fromMinutes(2);
 
 /** Between which moments the supply of a run went off. */
 export interface Doubt {
@@ -92,8 +96,8 @@ export function runInDoubt(record: JobRecord, runs: readonly Run[], target: Targ
   const latest = run.offAt;
   if (latest - earliest <= DOUBT) return null;
   const going = [...runs.slice(0, -1), { ...run, stoppedAt: null, offAt: null }];
-  const told = runsAsTold(going, record.switchedOff);
-  const planned = target ? stopAt(told, record.readings, target, earliest) : null;
+  const corrected = correctedRuns(going, record.switchedOff);
+  const planned = target ? stopAt(corrected, record.readings, target, earliest) : null;
   const isBetween = planned !== null && planned > earliest && planned < latest;
   return { run, earliest, latest, planned: isBetween ? planned : null };
 }
@@ -118,34 +122,36 @@ export interface SoFar {
 export function soFar(record: JobRecord, runs: readonly Run[], plan: Plan | null, now: number): SoFar {
   const stood = (record.planAtStart as Plan | null) ?? plan;
   const target = targetOf(stood);
-  const told = runsAsTold(runs, record.switchedOff);
-  const on = energised(told, now);
+  const corrected = correctedRuns(runs, record.switchedOff);
+  const on = energised(corrected, now);
   if (!target)
-    return { plan: stood, target, runs: told, on, chargeAh: 0, leastChargeAh: 0, stop: now, depth: null };
+    return {
+      plan: stood,
+      target,
+      runs: corrected,
+      on,
+      chargeAh: 0,
+      leastChargeAh: 0,
+      stop: now,
+      depth: null,
+    };
   const chargeOf = (some: readonly Run[]): number => chargeSoFar(some, record.readings, target, now);
-  const chargeAh = chargeOf(told);
-  const least = told.map((run) =>
+  const chargeAh = chargeOf(corrected);
+  const least = corrected.map((run) =>
     run.offAt === null || record.switchedOff?.[String(run.startedAt)] !== undefined
       ? run
       : { ...run, offAt: earliestOff(run, record.events, record.readings, now) },
   );
   const leastChargeAh = chargeOf(least);
   const depth = stood?.figures.depth;
-  const share = (charge: number): number => (target.chargeAh > 0 ? charge / target.chargeAh : 0);
   return {
     plan: stood,
     target,
-    runs: told,
+    runs: corrected,
     on,
     chargeAh,
     leastChargeAh,
-    stop: stopAt(told, record.readings, target, now),
-    depth: depth
-      ? {
-          value: depth.value * share(chargeAh),
-          low: depth.low * share(leastChargeAh),
-          high: depth.high * share(chargeAh),
-        }
-      : null,
+    stop: stopAt(corrected, record.readings, target, now),
+    depth: depth ? depthByCharge(depth, target, leastChargeAh, chargeAh) : null,
   };
 }

@@ -39,6 +39,8 @@ export interface Year {
 
 /** Within this share of the wanted depth a job came out as wanted, for most purposes; our own reading. */
 const NEAR = 0.2;
+/** The same as shares of the wanted depth, from and to. */
+export const nearBand = [1 - NEAR, 1 + NEAR] as const;
 
 /** Whether a measured share of the wanted depth counts as come out. */
 export const isNear = (share: number): boolean => Math.abs(share - 1) <= NEAR;
@@ -57,9 +59,9 @@ const sumsOf = (dots: readonly YearDot[]): YearSums => {
 };
 
 /** Every year with a bite in it, the latest first; by the maker's own calendar. */
-export function yearsIn(told: readonly JobSummary[]): readonly Year[] {
+export function yearsIn(summaries: readonly JobSummary[]): readonly Year[] {
   const years = new Map<number, YearDot[]>();
-  for (const { id, title, pair, came } of told) {
+  for (const { id, title, pair, came } of summaries) {
     if (!pair || !came) continue;
     const { at, pieces, minutes, chargeAh, wantedUm, gotUm } = came;
     const share = gotUm === null || wantedUm <= 0 ? null : gotUm / wantedUm;

@@ -163,7 +163,7 @@ describe('exit 2: faults', () => {
     expect(done).toMatchObject({ code: 2, out: '' });
     expect(linesOf(done.err)).toHaveLength(4);
     for (const line of linesOf(done.err)) expect(line).toMatch(/^[\w.]+: found .+, expected .+$/);
-    expect(done.err).toContain('piece.width: found 2 m, expected 1 to 1000 mm\n');
+    expect(done.err).toContain('piece.width: found 2 m, expected 0.001 to 1 m (1 to 1000 mm)\n');
   });
   test.each([
     ['text', 'not JSON'],

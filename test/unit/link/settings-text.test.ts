@@ -2,10 +2,12 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { atomicWeights } from '../../../src/lib/core/facts/elements.ts';
 import { boughtSaltIds, refusedSalts } from '../../../src/lib/core/facts/salts.ts';
+import { elementIds, saltIds } from '../../../src/lib/core/job/choices.ts';
+import { fieldRows } from '../../../src/lib/core/job/fields.ts';
+import type { JobPath } from '../../../src/lib/core/job/fields.ts';
 import type { JobInput } from '../../../src/lib/core/plan/job-input.ts';
 import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
 import { readSettings, settingsText } from '../../../src/lib/link/settings-text.ts';
-import * as numbers from '../../../src/lib/link/word-numbers.ts';
 import { cuff, jobOf, patched, pendant, tokens } from '../../fixtures/jobs.ts';
 
 function read(text: string): JobInput {
@@ -15,7 +17,13 @@ function read(text: string): JobInput {
 }
 
 /** What a plan shows but for what is the maker's own. */
-const shownOf = ({ title: _title, place: _place, paper: _paper, ...job }: JobInput) => ({
+const shownOf = ({
+  title: _title,
+  place: _place,
+  paper: _paper,
+  leftAtDefault: _left,
+  ...job
+}: JobInput) => ({
   ...job,
   bath: { ...job.bath, record: null },
 });
@@ -162,27 +170,51 @@ describe('what comes from outside', () => {
 });
 
 describe('the numbers of the words', () => {
-  test.each(Object.entries(numbers))('%s are each given once and fit', (name, table) => {
-    const given = Object.values<number>(table);
-    expect(new Set(given).size).toBe(given.length);
-    const bits = new Map(
-      Object.entries({
-        metalNumbers: 6,
-        saltNumbers: 6,
-        elementNumbers: 5,
-        resistNumbers: 5,
-        supplyNumbers: 5,
-        hangerNumbers: 4,
-        attachmentNumbers: 4,
-      }),
-    );
-    expect(Math.max(...given)).toBeLessThan(2 ** (bits.get(name) ?? 2));
-  });
+  /** As they stand on sheets already printed; only ever added to. */
+  const given: Readonly<Partial<Record<JobPath, string>>> = {
+    'piece.metal': `fine-silver-999 sterling-925 C11000 C26000 stainless 304 316 chrome-plated nichrome Al-6061 gold
+      gold-filled silver-plated plated galvanised unknown unknown-yellow cadmium-solder titanium silver-935-lowtarnish
+      coin-900 C22000 C23000 C27000 C27200 C28000 C36000 C51000 C75200 mild-steel Al-1100 niobium pewter`,
+    'piece.shape': 'rectangle disc band',
+    'piece.faces': 'front back both',
+    'piece.area': 'area share later',
+    'piece.attached': 'seams stones glue hinges',
+    'cathode.metal': `fine-silver-999 sterling-925 C11000 C26000 stainless 304 316 chrome-plated nichrome Al-6061 gold
+      gold-filled silver-plated plated galvanised unknown unknown-yellow cadmium-solder titanium silver-935-lowtarnish
+      coin-900 C22000 C23000 C27000 C27200 C28000 C36000 C51000 C75200 mild-steel Al-1100 niobium pewter`,
+    'cathode.faces': 'front back both',
+    'tub.kind': 'box round jug',
+    'bath.salt': `NaNO3 KNO3 NaCl CuSO4 CuSO4.5H2O Na2SO4 Na2SO4.10H2O KCl K2SO4 (NH4)2SO4 NH4Cl NH4NO3 Cu(NO3)2 ZnSO4
+      AgNO3 NaHCO3 Na2CO3 citric Na3cit NaOAc Na2S2O3 MgSO4 FeCl3`,
+    'bath.water': 'deionised distilled rain tap',
+    'bath.dissolved': 'Ag Cu Zn Sn Ni Fe Cr Al Au Pb Mn Mo Ge Si Mg P',
+    hanger: 'wire hole tab rack',
+    'resist.kind': 'nail-varnish paint-pen permanent-marker vinyl toner dry-film asphaltum',
+    'supply.kind': 'bench adapter battery alternating dimmer unknown mains home-made car-battery',
+    'supply.control': 'volts amps',
+  };
+  const coded = fieldRows.filter(([, { code, of }]) => code !== undefined && of !== undefined);
+
+  test.each(coded)(
+    'of %s are each given once, stay where they were, and fit',
+    (path, { of = [], bits = 5 }) => {
+      const words = given[path]?.split(/\s+/) ?? [];
+      expect(words.length).toBeGreaterThan(0);
+      expect(of.slice(0, words.length)).toEqual(words);
+      expect(new Set(of).size).toBe(of.length);
+      expect(of.length).toBeLessThanOrEqual(2 ** bits);
+    },
+  );
 
   test('cover every salt and element that a job can hold', () => {
-    for (const id of [...boughtSaltIds, ...Object.keys(refusedSalts)]) {
-      expect(numbers.saltNumbers).toHaveProperty([id]);
-    }
-    for (const id of Object.keys(atomicWeights)) expect(numbers.elementNumbers).toHaveProperty([id]);
+    expect(saltIds).toEqual(expect.arrayContaining([...boughtSaltIds, ...Object.keys(refusedSalts)]));
+    expect(elementIds).toEqual(expect.arrayContaining(Object.keys(atomicWeights)));
   });
+});
+
+test('every place of the code is taken, and no field is without one unless it says why', () => {
+  const places = new Set(fieldRows.flatMap(([, { code }]) => (code === undefined ? [] : [code])));
+  expect([...places].sort((a, b) => a - b)).toEqual(Array.from({ length: 34 }, (_, i) => i));
+  for (const [path, { code, stays }] of fieldRows)
+    expect((code === undefined) !== (stays === undefined), path).toBe(true);
 });

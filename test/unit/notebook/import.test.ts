@@ -6,13 +6,14 @@ import { unboxed } from '$lib/notebook/boxed.ts';
 import { toWrite as boxedToWrite } from '$lib/notebook/import-choices.ts';
 import type { Choices } from '$lib/notebook/import-choices.ts';
 import { sha256Of } from '$lib/notebook/sha256.ts';
+import { isPowered } from '$lib/session/powered.ts';
 import type { Everything } from '$lib/notebook/store.ts';
 import { asBytes, linesFor, nothing, ownOf, picture, wholeFile } from './in-memory.ts';
 import { aBath, aJob, running, somePreferences } from './records-for-test.ts';
 
 /** What is to be written, jobs taken out of their boxes. */
-const toWrite: typeof boxedToWrite = (...asked) => {
-  const all = boxedToWrite(...asked);
+const toWrite = (run: DryRun, chosen: Choices, newId: () => string): Everything => {
+  const all = boxedToWrite(run, chosen, newId, isPowered);
   return { ...all, jobs: all.jobs.map(unboxed) };
 };
 

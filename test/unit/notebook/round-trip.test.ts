@@ -87,7 +87,7 @@ describe('one file moves the notebook', () => {
       if (this.name === 'photos') throw new DOMException('full', 'QuotaExceededError');
       return put.apply(this, args);
     });
-    expect(await files.takeFile(run, keepMine, file)).toMatch(/but for 1 picture \(QuotaExceededError\)/);
+    expect(await files.takeFile(run, keepMine, file)).toMatch(/except 1 picture \(QuotaExceededError\)/);
     expect((await everythingIn(book)).jobs).toEqual([aJob('a', { photos: shown })]);
     vi.restoreAllMocks();
     const again = await files.tryFile(file);

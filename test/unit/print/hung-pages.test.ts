@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { removers } from '../../../src/lib/core/facts/supplies.ts';
+import { resistFacts } from '../../../src/lib/core/facts/resists.ts';
 import { worn } from '../../../src/lib/core/facts/wear.ts';
 import { safeArea } from '../../../src/lib/print/cut-page.ts';
 import { strip } from '../../../src/lib/print/strip-page.ts';
@@ -55,7 +55,7 @@ describe.each(plans.map((plan) => [`${plan.job.piece.metal} in ${plan.job.bath.s
     test('the card of what to wear has the words of each thing that is open, inside its outline', async () => {
       const page = await pageOf(plan, 'wear');
       const things = thingsOf(plan);
-      expect(things.length).toBe(removers[plan.job.resist] === null ? 2 : 3);
+      expect(things.length).toBe(resistFacts[plan.job.resist].remover === null ? 2 : 3);
       for (const id of things) {
         const { eyes, body, air } = worn[id];
         for (const text of [eyeTexts[eyes], bodyTexts[body], airTexts[air]]) {

@@ -42,14 +42,7 @@ test.each([
   expect(ids(typed)).toEqual(wanted);
 });
 
-test('five thousand jobs are searched in 50 ms', () => {
+test('one of five thousand jobs is found', () => {
   const many = Array.from({ length: 5000 }, (_, n) => line(String(n), { title: `Piece ${String(n)}` }));
-  const find = finderIn(many, named);
-  const times = ['4321', '4322', '4323'].map((typed) => {
-    const start = performance.now();
-    expect(find(typed)).toHaveLength(1);
-    return performance.now() - start;
-  });
-  console.log(`searched in ${Math.min(...times).toFixed(0)} ms`);
-  expect(Math.min(...times)).toBeLessThan(50);
+  expect(finderIn(many, named)('4321').map(({ id }) => id)).toEqual(['4321']);
 });

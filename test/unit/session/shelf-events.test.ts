@@ -1,8 +1,15 @@
 import 'fake-indexeddb/auto';
 import { expect, test } from 'vitest';
+import { copiesIn } from '../../../src/lib/session/labels.ts';
 import { bathNow, withEvent } from '../../../src/lib/notebook/bath-ledger.ts';
 import { connectNotebook } from '../../../src/lib/notebook/store.ts';
-import { handedOverIn, happened, saltForWater } from '../../../src/lib/session/shelf-events.ts';
+import {
+  addedIn,
+  handedOverIn,
+  happened,
+  saltForWater,
+  usedIn,
+} from '../../../src/lib/session/shelf-events.ts';
 import { bathEventText } from '../../../src/lib/words/en/shelf.ts';
 import { aBath } from '../notebook/records-for-test.ts';
 
@@ -55,4 +62,17 @@ test('every kind of event has its line', () => {
 
 test('water spilled from 60 g/L took 60 g a litre with it', () => {
   expect(saltForWater(250, 60)).toBe(15);
+});
+
+test('amounts that no bath takes are none', () => {
+  expect(['0', '100 000', '100 001', '-1', 'lots', ''].map(addedIn)).toEqual([
+    0,
+    100_000,
+    null,
+    null,
+    null,
+    null,
+  ]);
+  expect(['0,2', '1000', '1001', ''].map(usedIn)).toEqual([0.2, 1000, null, null]);
+  expect(['0', '12', '13', '1.5', ''].map(copiesIn)).toEqual([0, 12, null, null, null]);
 });

@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { enlargement, sectionOf, sectionTop } from '../../../src/lib/ui/drawing/section-path.ts';
-import { lengthText, outlineOf } from '../../../src/lib/ui/drawing/length.ts';
+import { outlineOf } from '../../../src/lib/ui/drawing/length.ts';
 import { layOutTub } from '../../../src/lib/ui/drawing/tub-layout.ts';
+import { sectionSummary } from '../../../src/lib/words/en/drawings.ts';
+import { lengthText } from '../../../src/lib/words/en/lengths.ts';
 import { jobOf, patched, pendant } from '../../fixtures/jobs.ts';
 
 describe('the tub drawn to scale', () => {
@@ -56,6 +58,17 @@ describe('the section', () => {
     expect(parts(0.001, 1)).toHaveLength(2);
     expect(parts(0.0005, 2)).toHaveLength(2);
     expect(parts(0.0004, 2)).toHaveLength(1);
+  });
+});
+
+describe('the section in words', () => {
+  test('says how deep, how far sideways, and what stays', () => {
+    const cut = { thickness: 0.001, depth: 0.0001, undercut: 0.00008 } as const;
+    expect(sectionSummary({ ...cut, faces: 1 }, false)).toBe(
+      '1\u00a0mm sheet: 0.1\u00a0mm down, about 0.08\u00a0mm sideways under the resist. 0.9\u00a0mm of metal stays below.',
+    );
+    expect(sectionSummary({ ...cut, faces: 2 }, false)).toContain('on each face');
+    expect(sectionSummary({ ...cut, depth: 0.001, faces: 1 }, true)).toContain('right through');
   });
 });
 

@@ -1,4 +1,5 @@
 import { copperSulfateOffset, offsets } from '../facts/electrode-facts.ts';
+import { metalGroups } from '../facts/metal-groups.ts';
 import { metals } from '../facts/metals.ts';
 import type { BitableMetal } from '../facts/metals.ts';
 import type { BoughtSalt } from '../facts/salts.ts';
@@ -10,6 +11,7 @@ import type { Cathode } from './setup.ts';
  */
 export function cellOffset(metal: BitableMetal, salt: BoughtSalt, plate: Cathode['metal']) {
   const { family } = metals[metal];
-  const platesCopper = salt.facts.id === 'CuSO4' && plate !== 'stainless' && family !== 'silver';
+  const shedsCopper = metalGroups[family] === 'copper and brass';
+  const platesCopper = salt.facts.id === 'CuSO4' && plate !== 'stainless' && shedsCopper;
   return platesCopper ? copperSulfateOffset : offsets[family][salt.facts.anion];
 }

@@ -1,7 +1,9 @@
 import type { ElementSymbol } from '../facts/elements.ts';
+import type { areaKinds, Faces, Shape, Use, Water } from '../job/choices.ts';
 import type { Shares } from '../mask/shares.ts';
 import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
-import type { ResistKind, SupplyKind } from '../facts/supplies.ts';
+import type { ResistKind } from '../facts/resists.ts';
+import type { SupplyKind } from '../facts/supplies.ts';
 import type {
   Area,
   Charge,
@@ -15,13 +17,12 @@ import type {
   Volume,
 } from '../units/quantity.ts';
 
-/** Which faces of a sheet are bare. The front looks at the plate. */
-export type Faces = 'front' | 'back' | 'both';
+export type { Attachment, Faces, Hanger, Use, Water } from '../job/choices.ts';
 
 /** The metal being etched; one of `count` alike, all hung in the tub together. */
 export interface Piece {
   readonly metal: BitableMetal | RefusedMetal;
-  readonly shape: 'rectangle' | 'disc' | 'band';
+  readonly shape: Shape;
   /** across the tub; a disc's and a band's are those of the rectangle that stands for it */
   readonly width: Length;
   /** up the tub */
@@ -33,7 +34,7 @@ export interface Piece {
   /** bare metal of one piece, all bitten faces; null while it is still to be measured */
   readonly openArea: Area | null;
   /** how the bare area is known: a typed share is less sure than a typed area */
-  readonly openAreaFrom: 'area' | 'share' | 'later';
+  readonly openAreaFrom: (typeof areaKinds)[number];
   readonly depth: Length;
   readonly count: number;
   /** the maker means to etch right through */
@@ -59,17 +60,6 @@ export type Tub =
   | { readonly kind: 'round'; readonly diameter: Length; readonly fill: Length }
   | { readonly kind: 'jug'; readonly water: Volume };
 
-/** What stays on the piece and needs a hand; what forbids the bath is a refused metal. */
-export const attachments = ['seams', 'stones', 'glue', 'hinges'] as const;
-export type Attachment = (typeof attachments)[number];
-
-/** How current reaches the piece. */
-export const hangers = ['wire', 'hole', 'tab', 'rack'] as const;
-export type Hanger = (typeof hangers)[number];
-
-export const waters = ['deionised', 'distilled', 'rain', 'tap'] as const;
-export type Water = (typeof waters)[number];
-
 export interface Bath {
   /** id of a bath salt as bought or of a refused salt */
   readonly salt: string;
@@ -93,9 +83,6 @@ interface SupplyBase {
 export type Supply =
   | (SupplyBase & { readonly control: 'volts'; readonly volts: Voltage; readonly maxAmps: Current | null })
   | (SupplyBase & { readonly control: 'amps'; readonly amps: Current; readonly maxVolts: Voltage });
-
-export const uses = ['home', 'selling', 'teaching'] as const;
-export type Use = (typeof uses)[number];
 
 export interface Place {
   readonly use: Use;

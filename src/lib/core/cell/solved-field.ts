@@ -11,6 +11,15 @@ import { bareShare } from './setup.ts';
 import type { Setup } from './setup.ts';
 import { boxOf, evenRows, immersedHeight, mostHung } from './tub.ts';
 
+/** A piece where it hangs. */
+export interface HungPiece {
+  /** its middle, m: across the tub and up from its floor */
+  readonly y: number;
+  readonly z: number;
+  /** bite over the batch's mean */
+  readonly relative: number;
+}
+
 /** What solving the cell has told. It holds for any conductivity. */
 export interface SolvedField {
   /** ohm in a bath of 1 S/m: the bare parts scattered over the whole face, and close together */
@@ -20,10 +29,8 @@ export interface SolvedField {
   readonly evenness: readonly [scattered: number, compact: number];
   /** of either resistance, as a share of it: what a coarser grid says otherwise */
   readonly error: number;
-  /** bite of each piece of the batch over the batch's mean: across the tub, then row by row upwards */
-  readonly pieces: readonly number[];
-  /** their places, m: across the tub and up from its floor, of each one's middle */
-  readonly places: readonly (readonly [y: number, z: number])[];
+  /** the pieces of the batch: across the tub, then row by row upwards */
+  readonly pieces: readonly HungPiece[];
   /** m, of the grid */
   readonly spacing: number;
   /** where the first piece is bitten deepest, on the face that looks at the plate; null without a drawing */
@@ -198,8 +205,10 @@ export function solveCell(setup: Setup, openArea: Area, options: FieldOptions = 
     compact: compact.resistance,
     evenness: [scattered.evenness, compact.evenness],
     error: Math.max(scattered.error, compact.error),
-    pieces: scattered.pieces,
-    places: hung(setup) ?? [],
+    pieces: (hung(setup) ?? []).flatMap(([y, z], n): HungPiece[] => {
+      const relative = scattered.pieces[n];
+      return relative === undefined ? [] : [{ y, z, relative }];
+    }),
     spacing: scattered.spacing,
     map: scattered.map,
   };

@@ -20,9 +20,9 @@ export const plateMetals = [
   'C51000',
 ] as const satisfies readonly BitableMetal[];
 
-/** What is wrong with the others. */
+/** What is wrong with the others: every metal stands in one list or the other. */
 export const plateRefusals: Readonly<
-  Record<RefusedMetal | 'C36000' | 'C75200' | 'mild-steel', PlateRefusal>
+  Record<Exclude<BitableMetal | RefusedMetal, (typeof plateMetals)[number]>, PlateRefusal>
 > = {
   // the plate makes lye, and lye eats these with hydrogen, current or no current
   'Al-1100': 'alkali',

@@ -1,5 +1,4 @@
 import type { Backing } from './first-aid.ts';
-import type { ResistKind } from './supplies.ts';
 
 /** How a resist behaves on the bench. */
 export interface ResistFacts extends Backing {
@@ -9,33 +8,79 @@ export interface ResistFacts extends Backing {
   readonly applied: 'cold' | 'hot' | 'light';
   /** lifts in lye or soda: the plate makes some, so keep the plate apart and the bath stirred between runs */
   readonly softensInAlkali: boolean;
+  /** the solvent that takes it off, which catches fire; null where none is needed */
+  readonly remover: 'acetone' | 'alcohol' | 'white-spirit' | null;
 }
 
 const trade = (locator: string) =>
   ({ evidence: 'commonPractice', source: 'tradePractice', locator }) as const;
 
-/** Every resist that a job may name. */
-export const resistFacts: Readonly<Record<ResistKind, ResistFacts>> = {
-  'nail-varnish': { holds: 'fair', applied: 'cold', softensInAlkali: false, ...trade('two thin coats') },
-  'paint-pen': { holds: 'fair', applied: 'cold', softensInAlkali: false, ...trade('gone over twice') },
-  'permanent-marker': { holds: 'weak', applied: 'cold', softensInAlkali: false, ...trade('the weakest') },
-  vinyl: { holds: 'strong', applied: 'cold', softensInAlkali: false, ...trade('every edge pressed down') },
+/** What masks the metal: every resist that a job may name. */
+export const resistFacts = {
+  'nail-varnish': {
+    holds: 'fair',
+    applied: 'cold',
+    softensInAlkali: false,
+    remover: 'acetone',
+    ...trade('two thin coats'),
+  },
+  'paint-pen': {
+    holds: 'fair',
+    applied: 'cold',
+    softensInAlkali: false,
+    remover: 'acetone',
+    ...trade('gone over twice'),
+  },
+  'permanent-marker': {
+    holds: 'weak',
+    applied: 'cold',
+    softensInAlkali: false,
+    remover: 'alcohol',
+    ...trade('the weakest'),
+  },
+  vinyl: {
+    holds: 'strong',
+    applied: 'cold',
+    softensInAlkali: false,
+    remover: null,
+    ...trade('every edge pressed down'),
+  },
   toner: {
     holds: 'fair',
     applied: 'hot',
     softensInAlkali: false,
+    remover: 'acetone',
     ...trade('ironed on, pinholes touched up'),
   },
   'dry-film': {
     holds: 'strong',
     applied: 'light',
     softensInAlkali: true,
+    remover: null,
     ...trade('soda develops it, lye strips it'),
   },
   asphaltum: {
     holds: 'strong',
     applied: 'cold',
     softensInAlkali: false,
+    remover: 'white-spirit',
     ...trade('brushed thin, dried for hours'),
   },
+} as const satisfies Readonly<Record<string, ResistFacts>>;
+
+export type ResistKind = keyof typeof resistFacts;
+export const resistKinds = Object.keys(resistFacts) as readonly ResistKind[];
+
+/** Other names for them. */
+export const resistNames: Readonly<Record<string, ResistKind>> = {
+  'nail-polish': 'nail-varnish',
+  varnish: 'nail-varnish',
+  marker: 'permanent-marker',
+  sticker: 'vinyl',
+  tape: 'vinyl',
+  'toner-transfer': 'toner',
+  photoresist: 'dry-film',
+  bitumen: 'asphaltum',
 };
+
+export const isResist = (id: string): id is ResistKind => Object.hasOwn(resistFacts, id);

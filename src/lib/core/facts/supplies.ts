@@ -12,38 +12,3 @@ export const supplyKinds = {
 } as const;
 
 export type SupplyKind = keyof typeof supplyKinds;
-
-/** What masks the metal. */
-export const resistKinds = [
-  'nail-varnish',
-  'paint-pen',
-  'permanent-marker',
-  'vinyl',
-  'toner',
-  'dry-film',
-  'asphaltum',
-] as const;
-export type ResistKind = (typeof resistKinds)[number];
-
-/** Other names for them. */
-export const resistNames: Readonly<Record<string, ResistKind>> = {
-  'nail-polish': 'nail-varnish',
-  varnish: 'nail-varnish',
-  marker: 'permanent-marker',
-  sticker: 'vinyl',
-  tape: 'vinyl',
-  'toner-transfer': 'toner',
-  photoresist: 'dry-film',
-  bitumen: 'asphaltum',
-};
-
-/** What takes each resist off: a flammable solvent, or none. */
-export const removers: Readonly<Record<ResistKind, 'acetone' | 'alcohol' | 'white-spirit' | null>> = {
-  'nail-varnish': 'acetone',
-  'paint-pen': 'acetone',
-  'permanent-marker': 'alcohol',
-  vinyl: null,
-  toner: 'acetone',
-  'dry-film': null,
-  asphaltum: 'white-spirit',
-};

@@ -28,7 +28,8 @@ import { cadmium, hallmarkFrom, lead, nickelRelease } from './selling.ts';
 import { sources } from './sources.ts';
 import { extraStatements, hazardStatements, labels, substances } from './substances.ts';
 import { mixtureBacking, mixtureLimits, oralBounds, oralEstimates } from './substances/mixture-limits.ts';
-import { removers, resistKinds, supplyKinds } from './supplies.ts';
+import { resistKinds } from './resists.ts';
+import { supplyKinds } from './supplies.ts';
 import { combining, freeCarbonate, freeChloride, metalLines, pHWindows, retireAfter } from './treatment.ts';
 import { undercutTable } from './undercut.ts';
 import { wasteCodes } from './waste-codes.ts';
@@ -79,7 +80,6 @@ export const tables = {
   supplyKinds,
   resistKinds,
   resistFacts,
-  removers,
   substances,
   mixtureLimits,
   mixtureBacking,

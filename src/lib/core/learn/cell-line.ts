@@ -1,14 +1,7 @@
+import type { CellPoint } from '../run/knob.ts';
 import { lineAfter, lineAt } from './line.ts';
 import type { LineBelief } from './line.ts';
 import { studentQuantile } from './student.ts';
-
-/** Volts and amps that one job settled at, against what its plan had expected. */
-export interface CellPoint {
-  /** V that the modelled resistance, bath and leads, would take at the amps read */
-  readonly modelled: number;
-  /** V read, less the table's offset */
-  readonly over: number;
-}
 
 /** What a bench shows of its cell: `over = offset + slope · modelled`. */
 export interface LearntCell {

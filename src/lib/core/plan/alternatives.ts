@@ -3,7 +3,7 @@ import { boxOf } from '../cell/tub.ts';
 import { limits } from '../facts/bench-facts.ts';
 import { si } from '../units/quantity.ts';
 import type { Length } from '../units/quantity.ts';
-import type { Outcome } from './outcome.ts';
+import type { CellOutcome } from './cell-chain.ts';
 import { knob } from './settings.ts';
 
 /** Another way to the same depth, at the medians: what changes, and what it brings. */
@@ -23,7 +23,7 @@ export interface Alternative {
 export type Evaluate = (
   supply: Supply,
   gap: Length,
-) => { readonly median: Outcome; readonly evenness: number | null };
+) => { readonly median: CellOutcome; readonly evenness: number | null };
 
 /** A gap wider than this gains little, m; one narrower lets gas and heat gather. */
 const GAP = { widest: 0.06, narrowest: 0.015, step: 1.5 } as const;
@@ -59,10 +59,10 @@ function turned(supply: Supply, factor: number, most: number): Supply | null {
 export function alternativesTo(setup: Setup, proposal: Supply, evaluate: Evaluate): readonly Alternative[] {
   const { gap } = setup.cathode;
   const own = evaluate(proposal, gap);
-  const ownMinutes = own.median['run_time'] as number;
-  const film = limits.filmWarning.value * (own.median['limiting_current_density'] ?? Infinity);
-  const density = own.median['current_density'] as number;
-  const amps = own.median['current'] as number;
+  const ownMinutes = own.median.run_time;
+  const film = limits.filmWarning.value * (own.median.limiting_current_density ?? Infinity);
+  const density = own.median.current_density;
+  const amps = own.median.current;
   const byFilm = (amps * film) / density;
   const bySupply =
     proposal.control === 'amps' && setup.supply.control === 'amps'
@@ -75,10 +75,10 @@ export function alternativesTo(setup: Setup, proposal: Supply, evaluate: Evaluat
   const way = (id: Alternative['id'], newGap: Length): readonly Alternative[] => {
     const supply = turned(proposal, FACTOR[id], most) ?? proposal;
     const { median, evenness } = evaluate(supply, newGap);
-    const minutes = median['run_time'] as number;
+    const minutes = median.run_time;
     const ratio = id === 'gentler' ? minutes / ownMinutes : ownMinutes / minutes;
-    const reached = supply.control === 'volts' || (median['current'] as number) >= REACH * supply.amps;
-    const tooDense = id === 'quicker' && (median['current_density'] as number) > film;
+    const reached = supply.control === 'volts' || median.current >= REACH * supply.amps;
+    const tooDense = id === 'quicker' && median.current_density > film;
     if (ratio < WORTH || !reached || tooDense) return [];
     return [
       {

@@ -17,7 +17,7 @@ import { isNever } from './consequences.ts';
 import type { JobInput } from './job-input.ts';
 import { workingInputsFor } from './working-inputs.ts';
 import type { WorkingInputs } from './working-inputs.ts';
-import { figureUnits } from './outcome.ts';
+import { figureIds, figureUnits } from './outcome.ts';
 import type { FigureId, Outcome } from './outcome.ts';
 import type { Figures } from './plan.ts';
 import { rangesOf } from './ranges.ts';
@@ -56,8 +56,8 @@ export function assess(
   const chain = cellChain(job, pairing, recipe, openArea, resistance);
   const median = chain(medianDraw(budget), null);
   const stopAt = {
-    charge: si<'charge'>((median['charge'] as number) * AMPERE_HOUR),
-    time: si<'time'>((median['run_time'] as number) * 60),
+    charge: si<'charge'>(median.charge * AMPERE_HOUR),
+    time: si<'time'>(median.run_time * 60),
   };
   let kept: WorkingInputs | null = null;
   // knobs are tried at the medians alone: what they rest on is not asked then
@@ -98,23 +98,12 @@ function evennessFigure({ evenness }: SolvedField, workingInputs: WorkingInputs)
   };
 }
 
-export function figuresFrom(outcome: Outcome, ranges: Ranges, workingInputs: WorkingInputs): Figures {
-  const named = (Object.keys(figureUnits) as FigureId[]).filter(
-    (id) => outcome[id] !== undefined && !isNever(id, outcome),
-  );
-  return Object.fromEntries(
-    named.map((id): [FigureId, Figure] => {
-      const [low, high] = ranges[id] as readonly [number, number];
-      return [
-        id,
-        {
-          value: outcome[id] as number,
-          low,
-          high,
-          unit: figureUnits[id],
-          working: workingOf(id, workingInputs),
-        },
-      ];
+export const figuresFrom = (outcome: Outcome, ranges: Ranges, workingInputs: WorkingInputs): Figures =>
+  Object.fromEntries(
+    figureIds.flatMap((id): [FigureId, Figure][] => {
+      const [value, range] = [outcome[id], ranges[id]];
+      if (value === undefined || range === undefined || isNever(id, outcome)) return [];
+      const [low, high] = range;
+      return [[id, { value, low, high, unit: figureUnits[id], working: workingOf(id, workingInputs) }]];
     }),
   );
-}

@@ -28,26 +28,25 @@ export function piecesAtOnce(count: number, most: number, askedBy: (pieces: numb
 }
 
 /** Each piece of a batch where it hangs, with its part of the current; null for one piece. */
-export function rackOf(
-  { piece, tub }: JobInput,
-  { pieces, places }: SolvedField,
-  current: number,
-): Rack | null {
+export function rackOf({ piece, tub }: JobInput, { pieces }: SolvedField, current: number): Rack | null {
   if (piece.count === 1) return null;
   const { width, fill } = boxOf(tub);
   return {
     width,
     fill,
-    places: places.map(([y, z], n) => {
-      const relative = pieces[n] as number;
-      return { y, z, relative, amps: (current * relative) / piece.count };
-    }),
+    places: pieces.map(({ y, z, relative }) => ({
+      y,
+      z,
+      relative,
+      amps: (current * relative) / piece.count,
+    })),
   };
 }
 
 /** The least bitten piece of a batch over the most bitten, %, by where they hang. */
 export function spreadFigure({ pieces }: SolvedField, workingInputs: WorkingInputs): Figure {
-  const value = (100 * Math.min(...pieces)) / Math.max(...pieces);
+  const bites = pieces.map(({ relative }) => relative);
+  const value = (100 * Math.min(...bites)) / Math.max(...bites);
   return {
     value,
     low: value,

@@ -181,7 +181,7 @@ export function budgetFor(
 
 /** The draw in which every input stands at its median: the plan's values. */
 export const medianDraw = (budget: Budget): Draw =>
-  Object.fromEntries(Object.entries(budget).map(([id, input]) => [id, input.median])) as unknown as Draw;
+  Object.fromEntries(inputIds.map((id): [InputId, number] => [id, budget[id].median])) as Draw;
 
 /** A standard normal deviate stretched to a spread. */
 function stretch({ median, spread }: UncertainInput, deviate: number): number {
@@ -196,11 +196,11 @@ function stretch({ median, spread }: UncertainInput, deviate: number): number {
  */
 export function drawFrom(budget: Budget, deviates: ArrayLike<number>): Draw {
   const draw: Partial<Record<InputId, number>> = {};
-  let k = 0;
-  for (const id of inputIds) {
-    draw[id] = stretch(budget[id], deviates[k] as number);
-    k += 1;
-  }
+  inputIds.forEach((id, k) => {
+    const deviate = deviates[k];
+    if (deviate === undefined) throw new RangeError(`deviate for ${id} expected, none found`);
+    draw[id] = stretch(budget[id], deviate);
+  });
   return draw as Draw;
 }
 

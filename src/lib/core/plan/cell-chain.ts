@@ -1,4 +1,5 @@
 import { countedFractions, equivalentWeight, valencesIn } from '../chemistry/alloy.ts';
+import { mainElement } from '../chemistry/displacement.ts';
 import { chargeToDissolve, dissolvedMass, layerMass, meanDepth } from '../chemistry/faraday.ts';
 import { rating } from './batch.ts';
 import { recessedLimit } from '../cell/limiting-current.ts';
@@ -16,11 +17,12 @@ import { AMPERE_HOUR } from '../units/constants.ts';
 import { si } from '../units/quantity.ts';
 import type { Area, Charge, Duration, Resistance } from '../units/quantity.ts';
 import { bathChain } from './bath-chain.ts';
-import type { Recipe } from './bath-chain.ts';
+import type { BathOutcome, Recipe } from './bath-chain.ts';
 import type { Draw, Pairing } from './budget.ts';
 import { gasOf, heatOf, thermalOf } from './consequences.ts';
 import type { JobInput } from './job-input.ts';
-import type { Outcome } from './outcome.ts';
+import { isFigureId } from './outcome.ts';
+import type { FigureId, Outcome, OutcomeWith } from './outcome.ts';
 import { treatmentOf } from './treatment-chain.ts';
 
 /** When the run ends: at a counted charge, or by the clock. */
@@ -29,27 +31,61 @@ export interface StopAt {
   readonly time: Duration;
 }
 
+/** What every planned run comes to. */
+export type CellOutcome = BathOutcome &
+  OutcomeWith<
+    | 'cell_resistance'
+    | 'current'
+    | 'volts'
+    | 'current_density'
+    | 'charge'
+    | 'run_time'
+    | 'depth'
+    | 'undercut'
+    | 'thinnest_line'
+    | 'mass_removed'
+  >;
+
 const CEILING = si<'voltage'>(limits.planVolts.value);
 
 /** Metal that the bath holds before the run and takes from it, by element: mg/L, and share of the mass. */
 function metalIn({ bath }: Setup, shares: ReadonlyMap<ElementSymbol, number>) {
   const elements = new Set([...shares.keys(), ...(Object.keys(bath.dissolved) as ElementSymbol[])]);
   return [...elements].map((element) => ({
-    id: `dissolved_metal.${element}`,
+    element,
     before: (bath.dissolved[element] ?? 0) * 1e3,
     share: shares.get(element) ?? 0,
   }));
 }
 
+/** A metal in the bath once the run is over, mg/L. */
+export interface Dissolved {
+  readonly element: ElementSymbol;
+  readonly perLitre: number;
+}
+
+/** Traces that have no figure of their own are left out. */
+function dissolvedFigures(dissolved: readonly Dissolved[]): Outcome {
+  const figures: Partial<Record<FigureId, number>> = {};
+  for (const { element, perLitre } of dissolved) {
+    const id = `dissolved_metal.${element}`;
+    if (isFigureId(id)) figures[id] = perLitre;
+  }
+  return figures;
+}
+
 /** Current density, A/m², that free convection carries off the bare metal; null where no data were found. */
-function filmLimit({ piece }: Setup, { family, anion }: Pairing): ((draw: Draw) => number) | null {
+function filmLimit({ piece }: Setup, { metal, family, anion }: Pairing): ((draw: Draw) => number) | null {
   const film = filmTransport[family][anion];
   if (!film) return null;
+  const dissolving = mainElement(metals[metal].composition.massPercent);
+  const electrons = valencesIn(anion)[dissolving];
+  if (electrons === undefined) throw new RangeError(`no valence for ${dissolving} found, one expected`);
   const still = {
     diffusivity: film.diffusivity.value,
     viscosity: film.viscosity.value,
     expansion: film.expansion.value,
-    electrons: family === 'silver' ? 1 : 2,
+    electrons,
   };
   return (draw) => recessedLimit({ ...still, excess: draw.saturation }, piece.height, piece.depth);
 }
@@ -89,7 +125,7 @@ export function cellChain(
   const film = filmLimit(setup, pairing);
   const bathOf = bathChain(setup, recipe);
 
-  return (draw: Draw, stopAt: StopAt | null): Outcome => {
+  return (draw: Draw, stopAt: StopAt | null): CellOutcome => {
     const mixed = bathOf(draw);
     const area = si<'area'>(bare * draw.areaFactor);
     const needed = chargeToDissolve(layerMass(piece.depth, density, area), ew, draw.yield);
@@ -117,22 +153,15 @@ export function cellChain(
     // a hole is no deeper than the sheet is thick
     const depth = Math.min(meanDepth(mass, density, area), piece.thickness) * 1e6;
     const undercut = depth * draw.undercutRatio;
-    const outcome: Record<string, number> = {
-      water_volume: mixed.water_volume,
-      bath_volume: mixed.bath_volume,
-      salt_mass: mixed.salt_mass,
-      mass_percent: mixed.mass_percent,
-      molarity: mixed.molarity,
-      density: mixed.density,
-      solubility: mixed.solubility,
-      conductivity: mixed.conductivity,
+    const dissolved = inBath.map(({ element, before, share }) => ({
+      element,
+      perLitre: before + (mass * share * 1e9) / mixed.bath_volume,
+    }));
+    return {
       equivalent_weight: ew,
       cell_resistance: ohms,
       current: start.current,
       volts: start.volts,
-      ...(most === null || supply.control === 'amps'
-        ? {}
-        : { current_asked: currentAt(si<'voltage'>(Math.min(CEILING, supply.volts)), offset, totalAt(0)) }),
       current_density: start.current / area / 100,
       charge: needed / AMPERE_HOUR,
       run_time: whole.time / 60,
@@ -140,13 +169,15 @@ export function cellChain(
       undercut,
       thinnest_line: 2 * undercut + landReserve.value,
       mass_removed: mass * 1e3,
+      ...(most === null || supply.control === 'amps'
+        ? {}
+        : { current_asked: currentAt(si<'voltage'>(Math.min(CEILING, supply.volts)), offset, totalAt(0)) }),
       ...heatOf(setup, cell, ran),
       ...gasOf(setup, pairing, draw, start, ran.charge),
+      ...mixed,
+      ...(film ? { limiting_current_density: film(draw) / 100 } : {}),
+      ...dissolvedFigures(dissolved),
+      ...treatmentOf(setup, mixed.bath_volume, dissolved),
     };
-    if (film) outcome['limiting_current_density'] = film(draw) / 100;
-    for (const { id, before, share } of inBath) {
-      outcome[id] = before + (mass * share * 1e9) / mixed.bath_volume;
-    }
-    return { ...outcome, ...treatmentOf(setup, outcome) };
   };
 }

@@ -65,22 +65,27 @@ export function gasOf(
   draw: Draw,
   { current }: OperatingPoint,
   charge: Charge,
-) {
-  const outcome: Record<string, number> = {
+): Outcome {
+  const always = {
     hydrogen: gasVolume(charge) * 1e6,
     minutes_to_4_percent_in_1_L: timeToReach(current, LID, FLAMMABLE) / 60,
     hydrogen_air: hydrogenAir(current) * 3600,
     hydrogen_opening: airOpening(hydrogenAir(current)) * 1e4,
   };
-  if (anion !== 'chloride') return outcome;
+  if (anion !== 'chloride') return always;
   const share = ventilation.chlorineShare.value / 100;
   const gas = gasVolume(si<'charge'>(current));
-  outcome['chlorine_air'] = freshAir(share * gas, CHLORINE, ventilation.mixing.value) * 3600;
-  if (place.room === null) return outcome;
+  const inSaltWater = {
+    ...always,
+    chlorine_air: freshAir(share * gas, CHLORINE, ventilation.mixing.value) * 3600,
+  };
+  if (place.room === null) return inSaltWater;
   const room = si<'volume'>(place.room * draw.roomFactor);
   const worst = partsPerMillion(gasVolume(charge), room);
-  outcome['chlorine_worst_case'] = worst;
-  outcome['chlorine_likely'] = share * worst;
-  outcome['minutes_to_chlorine_limit'] = timeToReach(current, room, CHLORINE) / 60;
-  return outcome;
+  return {
+    ...inSaltWater,
+    chlorine_worst_case: worst,
+    chlorine_likely: share * worst,
+    minutes_to_chlorine_limit: timeToReach(current, room, CHLORINE) / 60,
+  };
 }

@@ -1,32 +1,42 @@
 import * as v from 'valibot';
 import { toJsonSchema } from '@valibot/to-json-schema';
 import type { Attachment, Cathode, Hanger, Piece, Setup, Supply, Tub } from '../cell/setup.ts';
-import { attachments } from '../cell/setup.ts';
 import { cathodeNames } from '../facts/electrode-facts.ts';
 import { isBitable, metalNames, metals, refusedMetals } from '../facts/metals.ts';
 import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
 import { boughtSaltIds, canonicalSalt, refusedSalts } from '../facts/salts.ts';
-import { resistNames } from '../facts/supplies.ts';
-import type { ResistKind } from '../facts/supplies.ts';
+import { resistNames } from '../facts/resists.ts';
+import type { ResistKind } from '../facts/resists.ts';
+import { inTypedUnit } from '../job/amount.ts';
+import { attachments } from '../job/choices.ts';
+import type { JobField } from '../job/field-kinds.ts';
+import { fieldRows, jobFields, valueAt } from '../job/fields.ts';
+import type { JobPath } from '../job/fields.ts';
+import type { ReadingUnits } from '../job/reading-units.ts';
 import type { LearntCell } from '../learn/cell-line.ts';
 import { significant } from '../units/format.ts';
 import { si } from '../units/quantity.ts';
+import type { Dimension, Quantity } from '../units/quantity.ts';
 import { shown } from './fault.ts';
 import type { Fault } from './fault.ts';
 import { jobSchema } from './job-schema.ts';
 import type { TypedJob } from './job-schema.ts';
-import { schemaFault } from './schema-fault.ts';
+import { schemaFault, tubSizes } from './schema-fault.ts';
 
 /** A job as it is planned: everything in SI, names made plain. */
 export interface JobInput extends Setup {
   readonly title: string;
   readonly paper: 'A4' | 'Letter';
+  /** absent only from plans stored before it existed: read it with `readingUnitsOf` */
+  readonly units?: ReadingUnits;
   /** what is on the piece and must come off or be stopped out */
   readonly attached: readonly Attachment[];
   /** null when nobody said */
   readonly hanger: Hanger | null;
   /** null before the first job of this pairing, or where the maker wants the tables alone */
   readonly bench: Bench | null;
+  /** fields whose value nobody typed; absent from plans stored before it existed */
+  readonly leftAtDefault?: readonly JobPath[];
 }
 
 /** What this bench's own jobs have taught; null for what they have not. */
@@ -63,7 +73,21 @@ function outline(piece: TypedJob['piece']) {
   return { width, height, area: width * height };
 }
 
-function pieceOf(typed: TypedJob['piece'], areaLater: boolean, faults: Fault[]): Piece | null {
+/** An amount in the unit that its field was typed in. */
+const asTyped =
+  (file: unknown) =>
+  (path: JobPath, value: Quantity<Dimension>): string => {
+    const { unit } = valueAt(file, path) as { readonly unit: string };
+    const { unit: other = 'mm' }: JobField = jobFields[path];
+    return inTypedUnit(value, unit, other, (number) => significant(number, 4));
+  };
+
+function pieceOf(
+  typed: TypedJob['piece'],
+  areaLater: boolean,
+  told: ReturnType<typeof asTyped>,
+  faults: Fault[],
+): Piece | null {
   const metal = metalNamed(typed.metal);
   if (metal === null)
     faults.push({ path: 'piece.metal', found: shown(typed.metal), expected: `one of ${knownMetals()}` });
@@ -87,15 +111,15 @@ function pieceOf(typed: TypedJob['piece'], areaLater: boolean, faults: Fault[]):
   if (openArea !== undefined && openArea > faceArea * (1 + 1e-9)) {
     faults.push({
       path: 'piece.openArea',
-      found: `${significant(openArea * 1e4, 4)} cm2`,
-      expected: `at most ${significant(faceArea * 1e4, 4)} cm2, the bitten faces of one piece`,
+      found: told('piece.openArea', openArea),
+      expected: `at most ${told('piece.openArea', si<'area'>(faceArea))}, the bitten faces of one piece`,
     });
   }
   if (typed.depth > typed.thickness) {
     faults.push({
       path: 'piece.depth',
-      found: `${significant(typed.depth * 1e3, 4)} mm`,
-      expected: `at most the thickness, ${significant(typed.thickness * 1e3, 4)} mm`,
+      found: told('piece.depth', typed.depth),
+      expected: `at most the thickness, ${told('piece.depth', typed.thickness)}`,
     });
   }
   if (metal === null) return null;
@@ -142,7 +166,7 @@ function tubOf(typed: TypedJob['tub'], faults: Fault[]): Tub | null {
   faults.push({
     path: 'tub',
     found: given.length === 0 ? 'nothing' : given.join(', '),
-    expected: 'length, width and fill; or diameter and fill; or waterByJug',
+    expected: tubSizes,
   });
   return null;
 }
@@ -158,6 +182,12 @@ function supplyOf(typed: TypedJob['supply']): Supply {
     : { ...base, control: 'amps', amps: typed.amps, maxVolts: typed.maxVolts };
 }
 
+/** Fields that a file leaves at their usual value, or says that nobody typed. */
+const untyped = (file: unknown, listed: readonly JobPath[]): readonly JobPath[] =>
+  fieldRows.flatMap(([path, { fallback }]) =>
+    listed.includes(path) || (fallback !== undefined && valueAt(file, path) === undefined) ? [path] : [],
+  );
+
 /**
  * Reads a job file.
  * @param unknown what JSON.parse gave
@@ -169,7 +199,7 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
   if (!result.success) return { faults: result.issues.map(schemaFault) };
   const typed = result.output;
   const faults: Fault[] = [];
-  const piece = pieceOf(typed.piece, areaLater, faults);
+  const piece = pieceOf(typed.piece, areaLater, asTyped(unknown), faults);
   const cathode = cathodeOf(typed.cathode, faults);
   const tub = tubOf(typed.tub, faults);
   const salt = canonicalSalt(typed.bath.salt);
@@ -185,16 +215,19 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
     job: {
       title: typed.title,
       paper: typed.paper,
+      units: typed.units,
       attached: attachments.filter((thing) => typed.piece.attached.includes(thing)),
       hanger: typed.hanger ?? null,
       bench: typed.bench ? { biteRate: typed.bench.biteRate ?? null, cell: typed.bench.cell ?? null } : null,
+      leftAtDefault: untyped(unknown, typed.leftAtDefault),
       piece,
       cathode,
       tub,
       bath: {
         ...typed.bath,
         salt,
-        record: typed.bath.record ?? null,
+        // a blank name is that of no bath
+        record: typed.bath.record?.trim() === '' ? null : (typed.bath.record ?? null),
         dissolved: Object.fromEntries(
           Object.entries(typed.bath.dissolved).filter(([, amountOf]) => amountOf !== undefined),
         ),

@@ -1,4 +1,5 @@
 import { practice } from '../facts/bench-facts.ts';
+import { metalGroups } from '../facts/metal-groups.ts';
 import type { Supply } from '../cell/setup.ts';
 import type { Figure } from '../units/figure.ts';
 import type { Pairing } from './budget.ts';
@@ -49,7 +50,8 @@ function tradeMinutes({ family, anion }: Pairing): readonly [number, number] | n
     return [low, high];
   }
   const { value } = practice.saltWaterMinutes;
-  return family !== 'silver' && anion === 'chloride' ? [value, value] : null;
+  const isCopperOrBrass = metalGroups[family] === 'copper and brass';
+  return isCopperOrBrass && anion === 'chloride' ? [value, value] : null;
 }
 
 export function settingsFrom(supply: Supply, figures: Figures): Settings | null {

@@ -1,6 +1,3 @@
-/** Numbers of one evaluation, by figure id, each in the unit that `figureUnits` names. */
-export type Outcome = Readonly<Record<string, number>>;
-
 /** Every figure's id and unit. Ids and units never change; new ones may be added. */
 export const figureUnits = {
   equivalent_weight: 'g/mol',
@@ -54,3 +51,20 @@ export const figureUnits = {
 } as const;
 
 export type FigureId = keyof typeof figureUnits;
+
+export const figureIds = Object.keys(figureUnits) as readonly FigureId[];
+
+export const isFigureId = (id: string): id is FigureId => Object.hasOwn(figureUnits, id);
+
+/** Numbers of one evaluation, each in the unit that `figureUnits` names; a job has only some of them. */
+export type Outcome = Readonly<Partial<Record<FigureId, number>>>;
+
+/** An outcome that holds these figures whatever the job. */
+export type OutcomeWith<Id extends FigureId> = Outcome & Readonly<Record<Id, number>>;
+
+/** @throws RangeError for a figure that was not evaluated */
+export function figureIn(outcome: Outcome, id: FigureId): number {
+  const value = outcome[id];
+  if (value === undefined) throw new RangeError(`figure ${id} expected, none evaluated`);
+  return value;
+}

@@ -17,6 +17,7 @@ import { bathChain, recipeOf } from './bath-chain.ts';
 import type { Recipe } from './bath-chain.ts';
 import { instructionsFor } from './instructions.ts';
 import type { JobInput } from './job-input.ts';
+import { figureIn } from './outcome.ts';
 import { workingInputsFor } from './working-inputs.ts';
 import type { Caution, Figures, Plan, Refusal } from './plan.ts';
 import { rangesOf } from './ranges.ts';
@@ -108,7 +109,7 @@ function compute(
     },
     settings: settingsFrom(proposal, after),
     map: field?.map ?? null,
-    rack: field && rackOf(job, field, proposed.median['current'] as number),
+    rack: field && rackOf(job, field, proposed.median.current),
   };
 }
 
@@ -128,9 +129,10 @@ function lots(
     closedFormResistance(fewer(pieces), openArea, recipe.solution.conductivity).resistance;
   const draw = medianDraw(budgetFor(job, pairing, 0));
   const atOnce = piecesAtOnce(count, most, (pieces) => {
-    if (pieces === count) return median['current_asked'] as number;
+    if (pieces === count) return figureIn(median, 'current_asked');
     const scaled = si<'resistance'>((resistance * closed(pieces)) / closed(count));
-    return cellChain(fewer(pieces), pairing, recipe, openArea, scaled)(draw, null)['current_asked'] as number;
+    const asked = cellChain(fewer(pieces), pairing, recipe, openArea, scaled)(draw, null);
+    return figureIn(asked, 'current_asked');
   });
   return atOnce < count ? { pieces_at_once: lotFigure(atOnce, workingInputs) } : {};
 }

@@ -8,10 +8,10 @@ import { assess, groundsOf } from './assess.ts';
 import type { Grounds } from './assess.ts';
 import { medianDraw } from './budget.ts';
 import type { InputId } from './budget.ts';
+import type { CellOutcome } from './cell-chain.ts';
 import { influencesOf, inputsMoved } from './influence.ts';
 import type { Influence, Moved } from './influence.ts';
 import type { JobInput } from './job-input.ts';
-import type { Outcome } from './outcome.ts';
 import { proposeSupply } from './settings.ts';
 import { settingIds, spansOf, withSetting } from './what-if.ts';
 import type { SettingId, Span, Trial, Trying } from './what-if.ts';
@@ -74,7 +74,7 @@ export function influencesFor(job: JobInput, solve: CellSolver = unsolved): read
   const scaleOf = scales(openArea);
   const inputs = inputsMoved(
     budget,
-    (draw) => chain(draw, stopAt)['depth'] as number,
+    (draw) => chain(draw, stopAt).depth,
     (id, [low, high]) => {
       const unit = tried[id];
       const scale = scaleOf(id);
@@ -83,8 +83,8 @@ export function influencesFor(job: JobInput, solve: CellSolver = unsolved): read
       return { planned: scale * budget[id].median, low: Math.min(...ends), high: Math.max(...ends), unit };
     },
   );
-  const planned = median['depth'] as number;
-  const spans = spansOf(job, pairing.salt, median['run_time'] as number);
+  const planned = median.depth;
+  const spans = spansOf(job, pairing.salt, median.run_time);
   const settings = settingIds.map((id): Moved => {
     const span = spans[id];
     const depthAt = (value: number): number => trialFor(job, { id, value }, solve)?.depth ?? planned;
@@ -111,10 +111,10 @@ export function trialFor(job: JobInput, { id, value }: Trying, solve: CellSolver
   if (grounds === null) return null;
   const planned = assessed(job, grounds, solve);
   const draw = medianDraw(planned.budget);
-  const shown = (outcome: Outcome, whole: Outcome): Trial => ({
-    depth: outcome['depth'] as number,
-    minutes: whole['run_time'] as number,
-    amps: outcome['current'] as number,
+  const shown = (outcome: CellOutcome, whole: CellOutcome): Trial => ({
+    depth: outcome.depth,
+    minutes: whole.run_time,
+    amps: outcome.current,
     value,
   });
   if (id === 'time') {

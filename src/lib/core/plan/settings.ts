@@ -1,10 +1,12 @@
 import { batchArea } from '../cell/setup.ts';
 import type { Setup, Supply } from '../cell/setup.ts';
 import { limits, practice } from '../facts/bench-facts.ts';
+import { metalGroups } from '../facts/metal-groups.ts';
+import type { MetalGroup } from '../facts/metal-groups.ts';
 import type { MetalFamily } from '../facts/metals.ts';
 import { si } from '../units/quantity.ts';
 import type { Area } from '../units/quantity.ts';
-import type { Outcome } from './outcome.ts';
+import type { CellOutcome } from './cell-chain.ts';
 
 /** Volts left over the expected display so that the amps knob keeps holding. */
 const HEADROOM = 2;
@@ -17,8 +19,13 @@ export function knob(value: number, round: (steps: number) => number = Math.roun
   return Number((Math.max(1, round(value / step)) * step).toPrecision(3));
 }
 
-const workVolts = (family: MetalFamily): number =>
-  family === 'silver' ? practice.silverWorkVolts.value : practice.copperWorkVolts.value;
+/** The trade names volts for silver, copper and brass; nickel silver and steel get the gentler of the two. */
+const workVolts: Readonly<Record<MetalGroup, number>> = {
+  silver: practice.silverWorkVolts.value,
+  'copper and brass': practice.copperWorkVolts.value,
+  nickel: practice.copperWorkVolts.value,
+  iron: practice.copperWorkVolts.value,
+};
 
 /**
  * Proposes amps control whenever the supply shows amps and has a limit: the trade's gentle current
@@ -30,26 +37,27 @@ export function proposeSupply(
   setup: Setup,
   family: MetalFamily,
   openArea: Area,
-  evaluate: (supply: Supply) => Outcome,
+  evaluate: (supply: Supply) => CellOutcome,
 ): Supply {
   const { supply, piece } = setup;
   const { kind, showsAmps, leads } = supply;
   const base = { kind, showsAmps, leads };
   // an adapter or a battery gives what it gives
-  const fixed = supply.control === 'volts' && kind !== 'bench' ? supply.volts : workVolts(family);
+  const fixed =
+    supply.control === 'volts' && kind !== 'bench' ? supply.volts : workVolts[metalGroups[family]];
   const volts = si<'voltage'>(Math.min(fixed, limits.planVolts.value));
   const most = supply.control === 'amps' ? supply.amps : supply.maxAmps;
   if (!showsAmps || most === null) return { ...base, control: 'volts', volts, maxAmps: most };
 
   const ceiling = limits.planVolts.value;
   const free = evaluate({ ...base, control: 'volts', volts: si<'voltage'>(ceiling), maxAmps: null });
-  const film = free['limiting_current_density'] ?? Infinity;
+  const film = free.limiting_current_density ?? Infinity;
   const density = Math.min(practice.targetDensity.value, limits.filmWarning.value * film);
   const wanted = density * batchArea(piece, openArea) * 100;
-  const drivable = REACH * (free['current'] as number);
+  const drivable = REACH * free.current;
   const amps = wanted < drivable ? knob(wanted) : knob(drivable, Math.floor);
   const held = { ...base, control: 'amps', amps: si<'current'>(Math.min(most, amps)) } as const;
-  const display = evaluate({ ...held, maxVolts: si<'voltage'>(ceiling) })['volts'] as number;
+  const display = evaluate({ ...held, maxVolts: si<'voltage'>(ceiling) }).volts;
   const head = Math.ceil(Math.max(volts + 1, display + HEADROOM));
   return { ...held, maxVolts: si<'voltage'>(Math.min(ceiling, head)) };
 }

@@ -9,8 +9,8 @@ import { boxOf } from '../cell/tub.ts';
 import type { Setup } from '../cell/setup.ts';
 import type { SolvedField } from '../cell/solved-field.ts';
 import type { Budget, Pairing } from './budget.ts';
-import { figureUnits } from './outcome.ts';
-import type { FigureId, Outcome } from './outcome.ts';
+import { figureIds, figureUnits } from './outcome.ts';
+import type { Outcome } from './outcome.ts';
 
 /** Everything that a working may name, by id. */
 export type WorkingInputs = Readonly<Record<string, WorkingInput>>;
@@ -120,9 +120,10 @@ export function workingInputsFor(
   for (const [id, input] of Object.entries(budget)) {
     entries[id] = { value: input.median, unit: input.unit, evidence: input.evidence, sources: input.sources };
   }
-  for (const [id, value] of Object.entries(outcome)) {
-    if (Object.hasOwn(figureUnits, id))
-      entries[id] = { value, unit: figureUnits[id as FigureId], evidence: 'computed', sources: [] };
+  for (const id of figureIds) {
+    const value = outcome[id];
+    if (value !== undefined)
+      entries[id] = { value, unit: figureUnits[id], evidence: 'computed', sources: [] };
   }
   return Object.fromEntries(Object.entries(entries).map(([id, entry]) => [id, { id, ...entry }]));
 }

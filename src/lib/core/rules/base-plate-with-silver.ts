@@ -10,6 +10,7 @@ export const basePlateWithSilver = {
   sources: ['standardPotentials', 'tradePractice'],
   applies: (situation) => {
     const { metal } = situation.cathode;
+    // every other family is baser than silver, steel most of all
     const base = isBitable(metal) && metals[metal].family !== 'silver';
     return bathHoldsSilver(situation) && hasNitrate(situation) && base ? { plate: metal } : null;
   },

@@ -3,7 +3,7 @@ import { isBitable, metals, refusedMetals } from '../facts/metals.ts';
 import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
 import { bathSalts, findBoughtSalt, refusedSalts, saltIdOf } from '../facts/salts.ts';
 import type { BathSalt } from '../facts/salts.ts';
-import type { ResistKind } from '../facts/supplies.ts';
+import type { ResistKind } from '../facts/resists.ts';
 import { si } from '../units/quantity.ts';
 import { refusalRules, warningRules } from './index.ts';
 import type { RefusalId, WarningId } from './index.ts';

@@ -1,7 +1,8 @@
+import { metalGroups, sharedInJar } from '../facts/metal-groups.ts';
 import { isBitable, metals } from '../facts/metals.ts';
 import type { Watch } from './rule.ts';
 
-/** Metals in the bath that this piece does not shed: the jar's metal group is no longer clear. */
+/** The bath holds a metal that neither this piece nor its group sheds: what the jar is for is no longer clear. */
 export const otherMetalInBath = {
   id: 'other-metal-in-bath',
   kind: 'watch',
@@ -10,10 +11,9 @@ export const otherMetalInBath = {
   sources: ['memory'],
   applies: ({ piece, bath }) => {
     if (!isBitable(piece.metal)) return null;
-    const own = Object.keys(metals[piece.metal].composition.massPercent);
-    // copper and brass share a jar
-    const group = metals[piece.metal].family === 'silver' ? own : [...own, 'Cu', 'Zn'];
-    return Object.entries(bath.dissolved).some(([element, amount]) => amount > 0 && !group.includes(element))
+    const { family, composition } = metals[piece.metal];
+    const expected = new Set([...Object.keys(composition.massPercent), ...sharedInJar[metalGroups[family]]]);
+    return Object.entries(bath.dissolved).some(([element, amount]) => amount > 0 && !expected.has(element))
       ? {}
       : null;
   },

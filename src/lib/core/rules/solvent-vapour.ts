@@ -1,4 +1,4 @@
-import { removers } from '../facts/supplies.ts';
+import { resistFacts } from '../facts/resists.ts';
 import { hasNitrate } from './asks.ts';
 import type { Watch } from './rule.ts';
 
@@ -10,7 +10,7 @@ export const solventVapour = {
   signal: 'WARNING',
   sources: ['clpAnnexVI'],
   applies: (situation) => {
-    const remover = removers[situation.resist];
+    const { remover } = resistFacts[situation.resist];
     return remover === null ? null : { remover: hasNitrate(situation) ? `${remover}-nitrate` : remover };
   },
 } as const satisfies Watch;

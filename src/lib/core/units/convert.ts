@@ -92,12 +92,11 @@ const spellings: Readonly<Record<string, UnitSymbol>> = {
   'g/l': 'g/L',
 };
 
-/** The unit's entry, or undefined when the symbol is unknown. */
-const find = (symbol: string): Unit | undefined => {
-  if (Object.hasOwn(units, symbol)) return units[symbol as UnitSymbol];
-  const spelling = Object.hasOwn(spellings, symbol) ? spellings[symbol] : undefined;
-  return spelling === undefined ? undefined : units[spelling];
-};
+/** The symbol that a unit is filed under, however it was spelled; null when it is unknown. */
+export function symbolOf(typed: string): UnitSymbol | null {
+  if (Object.hasOwn(units, typed)) return typed as UnitSymbol;
+  return (Object.hasOwn(spellings, typed) ? spellings[typed] : undefined) ?? null;
+}
 
 /** Symbols that measure one dimension, in the order of the table: what an error message offers. */
 export const unitsOf = (dimension: Dimension): UnitSymbol[] =>
@@ -114,7 +113,8 @@ export const spellingsOf = (dimension: Dimension): string[] =>
  * @throws RangeError naming the symbol found and the symbols expected, or a gauge that does not exist
  */
 export function toSi<D extends Dimension>(value: number, symbol: string, dimension: D): Quantity<D> {
-  const unit = find(symbol);
+  const known = symbolOf(symbol);
+  const unit: Unit | null = known && units[known];
   if (unit?.dimension !== dimension) {
     throw new RangeError(`unit "${symbol}" found, one of ${unitsOf(dimension).join(', ')} expected`);
   }

@@ -1,18 +1,9 @@
 import type { Piece } from '$lib/core/cell/setup.ts';
-import { fromSi } from '$lib/core/units/convert.ts';
-import { plain } from '$lib/core/units/format.ts';
 import { si } from '$lib/core/units/quantity.ts';
-import { withUnit } from '$words/units.ts';
-
-/** The units a drawing is labelled in. */
-export type LengthUnit = 'mm' | 'in';
+import type { LengthUnit } from '$words/lengths.ts';
 
 /** The maker's unit, from a field that holds text. */
 export const lengthUnit = (typed: string): LengthUnit => (typed === 'in' ? 'in' : 'mm');
-
-/** A length as a label: three digits are enough to hold a ruler against. */
-export const lengthText = (metres: number, unit: LengthUnit): string =>
-  withUnit(plain(fromSi(si<'length'>(metres), unit), 3), unit);
 
 /** Width and height as a ruler finds them, m: a disc is planned as the square of equal area, and is round again here. */
 export function outlineOf({ shape, width, height }: Pick<Piece, 'shape' | 'width' | 'height'>) {

@@ -14,6 +14,7 @@ const WIDEST = 60;
 export interface Section {
   /** outline of the metal that stays */
   readonly metal: string;
+  readonly isThrough: boolean;
   /** where a sheet too thick to show is broken off; null when it shows whole */
   readonly breakAt: number | null;
   readonly bottom: number;
@@ -51,7 +52,15 @@ export function sectionOf(thickness: number, depth: number, undercut: number, fa
     ? `M${LEFT} ${sectionTop}${top}${faces === 2 ? into(left, bottom, 0) : ''}${end}` +
       `M${RIGHT} ${sectionTop}H${right}${into(TO, floor, 1)}${faces === 2 ? into(right, bottom, 1) : ''}H${RIGHT}z`
     : `M${LEFT} ${sectionTop}${top}H${TO}${into(right, sectionTop, 0)}H${RIGHT}V${bottom}${under}${end}`;
-  return { metal, breakAt: whole > MOST ? bottom - 22 : null, bottom, floor, side: [left, FROM], scale };
+  return {
+    metal,
+    isThrough,
+    breakAt: whole > MOST ? bottom - 22 : null,
+    bottom,
+    floor,
+    side: [left, FROM],
+    scale,
+  };
 }
 
 /** Life size is about this many drawing units a metre on a phone held upright. */

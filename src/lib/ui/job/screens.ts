@@ -1,4 +1,5 @@
 import type { HoldId } from '$lib/procedure/checks.ts';
+import type { StatePath } from '$lib/procedure/state-paths.ts';
 import { bathQuestions } from './bath/questions.ts';
 import { electrodeQuestions } from './electrodes/questions.ts';
 import { mixingQuestions, recipeQuestions } from './electrolyte/questions.ts';
@@ -14,7 +15,8 @@ import { stripBetweenQuestions, stripRunningQuestions, stripStoppingQuestions } 
 /** What a state of the procedure shows: a hold's checks, or questions in order. */
 export type Screen = { readonly hold: HoldId } | { readonly questions: readonly Question[] };
 
-export const screens: Readonly<Record<string, Screen>> = {
+/** Complete by type: a state without its screen does not compile. */
+export const screens: Readonly<Record<StatePath, Screen>> = {
   metal: { questions: metalQuestions },
   electrodes: { questions: electrodeQuestions },
   'electrolyte.recipe': { questions: recipeQuestions },
@@ -36,10 +38,3 @@ export const screens: Readonly<Record<string, Screen>> = {
   'bath.stored': { questions: bathQuestions },
   sheet: { questions: sheetQuestions },
 };
-
-/** Dotted path of a state value, such as etch.running. */
-export const pathOf = (value: string | object): string =>
-  typeof value === 'string'
-    ? value
-    : (Object.entries(value).map(([state, inner]) => `${state}.${pathOf(inner as string | object)}`)[0] ??
-      '');

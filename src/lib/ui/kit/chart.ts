@@ -35,3 +35,9 @@ export interface Dot extends Point {
   readonly isOpen?: boolean;
   readonly label?: string;
 }
+
+/** From the least to the greatest of some values. */
+export const extentOf = (values: readonly number[]): readonly [number, number] => [
+  Math.min(...values),
+  Math.max(...values),
+];

@@ -8,8 +8,9 @@ import type { Fault } from '$lib/core/plan/fault.ts';
 import { toSi } from '$lib/core/units/convert.ts';
 import { si } from '$lib/core/units/quantity.ts';
 import type { Temperature } from '$lib/core/units/quantity.ts';
+import { numberIn } from '$lib/core/units/typed-number.ts';
 import { inward } from '$lib/core/units/typed.ts';
-import { refusedQuantities } from '$words/known.ts';
+import { mixFaults, refusedQuantities } from '$words/known.ts';
 import { unitSymbol, withUnit } from '$words/units.ts';
 
 /** What was typed, by field; empty where nothing was. */
@@ -62,22 +63,15 @@ const faultAt = (field: MixField, found: string, expected: string): FieldFault =
   fault: { path: field, found, expected },
 });
 
-/** A number as people type it: a comma is a point. Null for what is none. */
-function numberIn(typed: string): number | null {
-  const text = typed.trim().replace(',', '.').replace('−', '-');
-  const number = text === '' ? NaN : Number(text);
-  return Number.isFinite(number) ? number : null;
-}
-
 /** Reads fields that must hold a number; a temperature may be below zero, an amount may not. */
 function read<F extends MixField>(draft: MixDraft, fields: readonly F[]): Answered<Record<F, number>> {
   const faults: FieldFault[] = [];
   const value: Partial<Record<MixField, number>> = {};
   for (const field of fields) {
     const number = numberIn(draft[field]);
-    if (number === null) faults.push(faultAt(field, draft[field].trim(), 'a number'));
+    if (number === null) faults.push(faultAt(field, draft[field].trim(), mixFaults.number));
     else if (field !== 'mix.temperature' && number <= 0)
-      faults.push(faultAt(field, draft[field].trim(), 'a number above 0'));
+      faults.push(faultAt(field, draft[field].trim(), mixFaults.above));
     else value[field] = number;
   }
   return faults.length > 0 ? { faults } : { value: value as Record<F, number> };
@@ -105,29 +99,24 @@ function refusal(refused: SolutionRefusal, { draft, fields, salt, warmth }: Aske
   const first = fields[0] ?? 'mix.salt';
   const typed = (field: MixField): string => withUnit(draft[field].trim(), unitSymbol(mixUnits[field]));
   if (refused.refused === 'needsAmount')
-    return faultAt('mix.salt', 'two strengths', 'the salt or the water, and one strength');
-  if (refused.refused === 'alreadyThere')
-    return faultAt(first, typed(first), 'a value that changes something');
-  if (refused.refused === 'noTable') return faultAt(first, typed(first), 'a salt whose table is known here');
+    return faultAt('mix.salt', mixFaults.twoStrengths, mixFaults.oneStrength);
+  if (refused.refused === 'alreadyThere') return faultAt(first, typed(first), mixFaults.changes);
+  if (refused.refused === 'noTable') return faultAt(first, typed(first), mixFaults.known);
   const within = (field: MixField, what: string, unit: string, low: number, high: number): FieldFault => {
     const [least, most] = [inward(low, true), inward(high, false)];
     const nearest = withUnit(refused.found < refused.low ? least : most, unit);
-    return faultAt(
-      field,
-      typed(field),
-      `${what}${least} to ${withUnit(most, unit)}; the nearest is ${nearest}`,
-    );
+    return faultAt(field, typed(field), mixFaults.within(what, least, withUnit(most, unit), nearest));
   };
   const { quantity, unit, low, high } = refused;
   if (quantity === 'temperature') return within('mix.temperature', '', unit, low, high);
   if (quantity === 'density')
-    return within(first, `${refusedQuantities.density} of `, 'g/cm3', hydrometer(low), hydrometer(high));
+    return within(first, refusedQuantities.density, 'g/cm3', hydrometer(low), hydrometer(high));
   // solubility and density table end at different places: what is named as allowed must pass both
   const top = strongest(salt, warmth);
   const field = fields.find((one) => mostIn[one] !== undefined);
-  if (top === null) return within(first, `${refusedQuantities[quantity]} of `, unit, low, high);
+  if (top === null) return within(first, refusedQuantities[quantity], unit, low, high);
   return field === undefined
-    ? within(first, `${refusedQuantities.strength} of `, 'g/L', 0, top.strength)
+    ? within(first, refusedQuantities.strength, 'g/L', 0, top.strength)
     : within(field, '', mixUnits[field], 0, mostIn[field]?.(top) ?? high);
 }
 
@@ -151,8 +140,7 @@ function mixed(id: string, draft: MixDraft): Answered<Mixed> {
   const filled = knownFields.filter((field) => draft[field].trim() !== '');
   const [first, second] = filled;
   if (first === undefined || second === undefined || filled.length > 2) {
-    const found = filled.length === 0 ? 'no field filled in' : `${filled.length} fields filled in`;
-    return { faults: [faultAt('mix.salt', found, 'two: salt or water, and one more')] };
+    return { faults: [faultAt('mix.salt', mixFaults.filled(filled.length), mixFaults.two)] };
   }
   const typed = read(draft, [first, second, 'mix.temperature']);
   if ('faults' in typed) return typed;

@@ -6,14 +6,8 @@ const FINEST = 1e-3;
 
 const millimetres = (um: number): string => plain(Math.round(um / UM / FINEST) * FINEST, 2);
 
-/** Between which depths something lies, um. */
-export interface DepthRange {
-  readonly low: number;
-  readonly high: number;
-}
-
 /** A depth as makers speak of it: "0.08 to 0.12 mm". */
-export function depthText({ low, high }: DepthRange): string {
+export function depthText({ low, high }: { readonly low: number; readonly high: number }): string {
   const [a, b] = [millimetres(low), millimetres(high)];
   return `${a === b ? a : `${a} to ${b}`} mm`;
 }

@@ -13,7 +13,7 @@ export const artTexts = {
   working: 'Working on it.',
   shows: 'The picture shows',
   wholePiece: 'the piece, edge to edge',
-  askew: 'the piece and what lies about it',
+  askew: 'the piece and what lies around it',
   askewHint: 'a photo: move four corners to those of the piece',
   corners: ['Upper left corner', 'Upper right corner', 'Lower right corner', 'Lower left corner'],
   cornersHint: 'Drag each corner to that of the piece. By keys: arrows move it, with Shift by ten.',
@@ -34,9 +34,9 @@ export const artTexts = {
   tracedHint: 'for any other shape: what lies beyond it does not count',
   tracedPointsHint:
     'Move the points to the rim of the piece, going round. By keys: arrows, with Shift by ten.',
-  pointMore: 'One point more',
-  pointFewer: 'One point fewer',
-  leave: 'Leave it',
+  pointMore: 'Add a point',
+  pointFewer: 'Take a point away',
+  cancel: 'Cancel',
   dark: 'Dark means',
   resist: 'resist',
   bare: 'bare metal',
@@ -45,7 +45,8 @@ export const artTexts = {
   method: 'Light',
   whole: 'one level all over',
   local: 'uneven light evened out',
-  least: 'Smallest thing that is meant',
+  least: 'Smallest detail that is meant',
+  leastFault: '0 to 5 mm',
   clean: 'Fill pinholes and take specks away',
   dust: 'Pinholes and specks, one by one',
   view: 'Resist',
@@ -57,9 +58,9 @@ export const artTexts = {
   model: 'Model, not measured: resist that lifts loses more.',
   creepSource: 'Where the creep is from',
   reserveSource: 'Where the width that holds is from',
-  use: 'Take this area',
-  used: 'Taken. The plan is worked out for this design.',
-  picture: 'The design: resist dark, bare metal light',
+  use: 'Use this area',
+  used: 'Used. The plan is worked out for this design.',
+  picture: (when: string): string => `The design: resist dark, bare metal light, ${when}`,
   markLine: 'Thinnest line',
   markGap: 'Thinnest gap',
 } as const;
@@ -121,7 +122,7 @@ export const stencilPanelTexts = {
 } as const;
 
 const faults: Readonly<Record<string, string>> = {
-  notAPicture: 'This file is no PNG, JPEG, WebP or SVG, or it breaks off at once. Choose another.',
+  notAPicture: 'This file is no PNG, JPEG, WebP or SVG, or it is cut off. Choose another.',
   bomb: 'This drawing is too large, or defines parts that grow when it is read. Save it plainly and choose it again.',
   broken: 'The picture is damaged: it could not be opened. Save it again, or choose another.',
   blank: 'The picture is empty.',
@@ -172,7 +173,7 @@ export function measuredLines({ measured, pinholes, specks }: Lines, clean: bool
       : []),
     ...(dust > 0
       ? [
-          `${count(pinholes, 'pinhole', 'pinholes')} and ${count(specks, 'speck', 'specks')} below the smallest thing meant: ${clean ? 'filled and taken away' : 'kept'}.`,
+          `${count(pinholes, 'pinhole', 'pinholes')} and ${count(specks, 'speck', 'specks')} below the smallest detail meant: ${clean ? 'filled and taken away' : 'kept'}.`,
         ]
       : []),
   ];

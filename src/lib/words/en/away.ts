@@ -3,9 +3,10 @@ import type { Use } from '../../core/cell/setup.ts';
 import type { WasteStream } from '../../core/facts/waste-codes.ts';
 import { plain } from '../../core/units/format.ts';
 import { terms } from './terms.ts';
+import { converted } from '../../core/units/convert.ts';
 import { withUnit } from './units.ts';
 
-const elementWord = (symbol: string): string => terms[`element-${symbol}`] ?? symbol;
+export const elementWord = (symbol: string): string => terms[`element-${symbol}`] ?? symbol;
 
 /** Where a bath may go: keep it, or hand it over. */
 export const awayTexts = {
@@ -13,6 +14,9 @@ export const awayTexts = {
   title: 'Keep it or hand it over',
   gone: 'That bath is not on the shelf of this browser.',
   holds: 'What it holds',
+  of: (name: string): string => `${name}: keep it or hand it over`,
+  trouble: (why: string): string => `Not read or written: ${why}`,
+  law: 'What the law asks',
   holdsNone: 'Nothing was counted yet.',
   scale:
     'For scale, not a pouring limit: United States rule 40 CFR 261.24 calls liquid waste toxic from this much. Copper, zinc and nickel have no line there, and do harm in water all the same.',
@@ -40,12 +44,52 @@ export const awayTexts = {
   cementing:
     'Cementing: copper settles on steel wool, silver on copper, within a day. The other metal goes into the water, gram for gram. It is a job for licensed works: no dose is given here.',
   streams: 'What else holds metal',
-  lost: 'Silver that is in it',
+  lost: 'Silver in it',
   price: 'Price of a gram of silver',
   priceHint: 'in your own money',
+  priceUnit: 'a gram',
   change: 'Change it',
   print: 'Print this page',
 } as const;
+
+/** Columns of what a bath holds. */
+export const heldColumns = [
+  { id: 'element', label: 'Metal', isHead: true },
+  { id: 'mgPerLitre', label: 'mg/L' },
+  { id: 'mg', label: 'g' },
+  { id: 'line', label: 'For scale' },
+] as const;
+export type HeldRow = Readonly<Record<(typeof heldColumns)[number]['id'], string>>;
+
+export const heldCaption = (volumeMl: number): string => `In ${withUnit(plain(volumeMl, 3), 'mL')}, at most`;
+
+/** One metal of a bath, a text a column. */
+export const heldRow = ({ element, mg, mgPerLitre, line }: Held): HeldRow => ({
+  element: elementWord(element),
+  mgPerLitre: plain(mgPerLitre, 2),
+  mg: plain(converted(mg, 'mg', 'g'), 2),
+  line: line ? withUnit(plain(line.limit.value), 'mg/L') : 'no line',
+});
+
+/** Codes of the United States for metals at and above their line: "D011 silver (from memory)". */
+export const americanCodes = (held: readonly Held[]): readonly string[] =>
+  held.flatMap(({ element, mgPerLitre, line }) =>
+    line && mgPerLitre >= line.limit.value
+      ? [
+          `${line.code.text} ${elementWord(element)}${line.code.evidence === 'fromMemory' ? ' (from memory)' : ''}`,
+        ]
+      : [],
+  );
+
+export const americanText = (codes: readonly string[]): string =>
+  `United States, businesses: ${codes.join(', ')}.`;
+
+/** Grams of silver, what they would fetch, and where the money goes. */
+export const silverText = (grams: number, worth: number | null): string =>
+  `At most ${withUnit(plain(grams, 3), 'g')}${worth === null ? '' : `: ${worth.toFixed(2)}`}. A refiner pays for sludge and moss, minus a fee.`;
+
+export const priceFault = (typed: string): string =>
+  `${awayTexts.price}: found ${typed}, expected a number such as 1.20.`;
 
 /** What is seen and smelt over a silver nitrate bath. */
 export const ammoniaLooks = {

@@ -48,6 +48,8 @@ export const lookBackTexts = {
   none: 'No job has taught anything yet. Note the amps while it bites, and weigh or measure the piece after.',
   drawing: 'Bite rates of your jobs, oldest first, over the range of the tables and the range learnt',
   band: 'Hatched: what the tables expect. Between the lines: where your next job is expected. Dots: your jobs.',
+  jobs: 'The jobs that taught it',
+  order: 'jobs, oldest first',
   job: 'Job',
   when: 'When',
   rate: 'Bite rate',

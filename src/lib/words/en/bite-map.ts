@@ -10,22 +10,34 @@ export const biteMapTexts = {
   stop: 'Leave it at this look',
   stopped: 'Left at the first look.',
   unsolved:
-    'Not solved: a jug has no walls to reckon with, and pieces that cannot hang side by side have no places. Give the tub’s inner sizes, or fewer pieces.',
+    'Not solved: a jug has no known walls, and pieces that cannot hang side by side have no places. Give the tub’s inner sizes, or fewer pieces.',
   failed: 'Not solved:',
   drawing: 'The face that looks at the plate, stronger where it is bitten deeper',
   model: 'Model, not measured.',
   scattered: 'As if the open parts lay all over the face; your drawing decides where they lie.',
   section: 'Section through the middle of the face, depths enlarged',
   sectionTable: 'The section in numbers',
-  fromLeft: 'mm from the left',
   masked: 'masked',
-  above: 'The tub from above, with the ways of the current',
-  leaves: 'Leaves the piece',
-  lines: 'Lines',
-  disc: 'A disc is reckoned and drawn as the square of its area.',
+  above: 'The tub from above, with the paths of the current',
+  disc: 'A disc is worked out and drawn as a square of the same area.',
   depth: 'Depth',
   share: 'Share',
 } as const;
+
+export const bandColumns = [
+  { id: 'depth', label: biteMapTexts.depth },
+  { id: 'share', label: biteMapTexts.share, isNumber: true },
+] as const;
+
+export const faceColumns = [
+  { id: 'face', label: 'Leaves the piece', isHead: true },
+  { id: 'lines', label: 'Lines', isNumber: true },
+] as const;
+
+export const profileColumns = [
+  { id: 'place', label: 'mm from the left', isHead: true },
+  { id: 'depth', label: withUnit('Depth,', 'um'), isNumber: true },
+] as const;
 
 const um = (value: number): string => plain(value, 3);
 
@@ -33,6 +45,9 @@ export function bandText({ from, to }: Band): string {
   if (from === null) return to === null ? 'alike' : `under ${withUnit(um(to), 'um')}`;
   return to === null ? `${withUnit(um(from), 'um')} and more` : `${um(from)} to ${withUnit(um(to), 'um')}`;
 }
+
+/** A band's share of the bare area. */
+export const bandShare = ({ share }: Band): string => `${plain(100 * share, 2)} %`;
 
 /** The number that stands in a band. */
 export function bandNumber({ from, to }: Band): string {
@@ -97,7 +112,15 @@ export function profileSummary({ steps }: Profile, mean: number): string {
   return `Across the middle: ${um(least)} to ${withUnit(um(most), 'um')} deep, depths drawn enlarged.`;
 }
 
-/** How many ways of the current begin on each face of the first piece. */
+type Step = Profile['steps'][number];
+
+export const stepPlace = ({ from, to }: Step): string => `${plain(1e3 * from, 3)} to ${plain(1e3 * to, 3)}`;
+
+/** @param mean um */
+export const stepDepth = ({ relative }: Step, mean: number): string =>
+  relative === 0 ? biteMapTexts.masked : um(relative * mean);
+
+/** How many paths of the current begin on each face of the first piece. */
 export function linesByFace({
   plates,
   lines,

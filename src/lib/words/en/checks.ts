@@ -1,3 +1,4 @@
+import type { CheckId, HoldId } from '../../procedure/checks.ts';
 import { withUnit } from './units.ts';
 
 /** A check in words: what is asked, what can be seen, and what to do about each answer that is not right. */
@@ -9,7 +10,7 @@ export interface CheckText {
   readonly fixes: Readonly<Record<string, string>>;
 }
 
-export const holdTexts: Readonly<Record<string, { readonly title: string; readonly lead: string }>> = {
+export const holdTexts: Readonly<Record<HoldId, { readonly title: string; readonly lead: string }>> = {
   mixing: { title: 'Stop and look: before mixing', lead: 'Look at each thing and say what you see.' },
   power: {
     title: 'Stop and look: before power',
@@ -55,7 +56,8 @@ export const initialsTexts = {
   said: (value: string): string => `Seen by ${value.replace(' ', ' and ')}.`,
 } as const;
 
-export const checkTexts: Readonly<Record<string, CheckText>> = {
+/** Complete by type: a check without its words does not compile. */
+export const checkTexts: Readonly<Record<CheckId, CheckText>> = {
   'goggles-for-salt': {
     asks: 'Your goggles are',
     options: { 'on-eyes': 'over my eyes', 'on-bench': 'on the bench', none: 'I have none' },

@@ -13,10 +13,15 @@ export const compareTexts = {
   drawing: 'Amps against minutes with current on, both jobs in one picture',
   run: 'as run',
   planned: 'as planned',
+  minutesAxis: 'min with current on',
+  ampsAxis: 'A',
   measured: 'Depth, measured',
   minutes: 'Time with current on',
   charge: 'Amp-hours',
   mean: 'Amps, mean',
+  done: 'What was done, side by side',
+  job: (title: string, when: string): string => `${title}, ${when}`,
+  plannedOf: (figure: string): string => `${figure}, as planned`,
 } as const;
 
 interface Held {
@@ -27,6 +32,10 @@ interface Held {
   readonly gotUm: number | null;
   readonly plan: { readonly figures: { readonly depth?: { readonly value: number } } };
 }
+
+/** A curve by its job, and whether it was run. */
+export const curveName = ({ title, hasRun }: Pick<Held, 'title' | 'hasRun'>): string =>
+  `${title}, ${hasRun ? compareTexts.run : compareTexts.planned}`;
 
 const meanAmps = ({ minutes, chargeAh }: Held): number => (minutes > 0 ? (60 * chargeAh) / minutes : 0);
 

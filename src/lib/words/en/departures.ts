@@ -1,4 +1,5 @@
-import type { Cause, Departure } from '../../core/cell/departures.ts';
+import { currentLimits } from '../../core/run/alarms.ts';
+import type { Cause, Departure } from '../../core/run/departure.ts';
 import { plain } from '../../core/units/format.ts';
 
 /** What makes a run leave its plan, and the first thing to do: power off wherever it could hurt. */
@@ -29,9 +30,6 @@ const causes: Readonly<Record<Cause, { readonly is: string; readonly act: string
   },
 };
 
-/** Change of what passes below which it is not told, as a share. */
-const TOLD = 0.1;
-
 /** What a run shows: how far it is off, what that likely is, and the safe next act. */
 export function departureTexts({ causes: found, ratio }: Departure): {
   readonly change: string;
@@ -41,7 +39,7 @@ export function departureTexts({ causes: found, ratio }: Departure): {
   const [first, ...others] = found;
   const share = plain(100 * Math.abs(ratio - 1), 2);
   const change =
-    Math.abs(ratio - 1) < TOLD
+    Math.abs(ratio - 1) < currentLimits.told
       ? ''
       : ratio > 1
         ? `For its volts the bath passes ${share} % more than at first.`

@@ -152,3 +152,6 @@ export const evidenceNames = {
   yourLog: 'your log',
   yourInput: 'you typed it',
 } as const;
+
+/** Around a figure. */
+export const figureTexts = { how: 'How?' } as const;

@@ -56,6 +56,8 @@ export const photoTexts = {
   finished: { title: 'Finished', add: 'Add a picture of the finished piece' },
   hint: 'Beside a ruler, if you can. It stays on this device; where it was taken is not kept.',
   remove: 'Remove',
+  picture: (shows: string, n: number): string => `${shows}, picture ${String(n + 1)}`,
+  removeOne: (picture: string): string => `Remove: ${picture}`,
   back: 'Put back',
   gone: 'The picture is not here: it was lost, or its file was left out.',
   notAPicture: 'Not taken: this browser opens no picture from that file. Use a JPEG, PNG or WebP.',

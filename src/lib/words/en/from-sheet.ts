@@ -10,21 +10,21 @@ export const fromSheetTexts = {
   title: 'Start from this sheet',
   start: 'Start from this',
   open: 'Open that job',
-  here: 'It is in this notebook as “{title}”.',
-  carried: 'The sheet carried these settings. Title, place and room are yours to give.',
+  here: (title: string): string => `It is in this notebook as “${title}”.`,
+  carried: 'The sheet carried these settings. You fill in title, place and room.',
   held: 'The bath on the sheet held metal already. Choose yours from the shelf, or mix a new one.',
   checks: 'The new job starts at its metal. No check comes with it: look at everything yourself.',
 } as const;
 
 /** Why a code or a text leads nowhere, and what to do. */
 export const sheetFaults = {
-  mistyped: 'That is no code from a sheet: a letter is wrong or missing. Look at it again.',
+  mistyped: 'That is not a code from a sheet: a letter is wrong or missing. Check it again.',
   'not-here':
     'That job is not in this notebook. The QR code on its sheet carries the settings: scan it, or paste what it says. Its notebook file carries the whole job.',
-  foreign: 'These are no settings of Etchwright. Nothing was started.',
+  foreign: 'These are not Etchwright settings. Nothing was started.',
   newer: 'These settings come from a later version. Load the new version here, then try again.',
   damaged: 'These settings were damaged on the way: letters are missing or wrong. Scan or copy them again.',
-  'no-job': 'These settings make no job that can be planned. Nothing was started.',
+  'no-job': 'No job can be planned from these settings. Nothing was started.',
 } as const;
 
 const shown = (value: Quantity<Dimension>, unit: UnitSymbol): string =>

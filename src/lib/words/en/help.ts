@@ -218,3 +218,12 @@ export const helpTiles: readonly HelpPage[] = troubleIds.map(helpPage);
 
 /** First aid: what the paper strip by the tub says. A bath that looks wrong hurts nobody yet. */
 export const helpPages: readonly HelpPage[] = helpTiles.filter(({ id }) => id !== 'yellow');
+
+/** Around the lines of every page of help. */
+export const helpTexts = {
+  differs: 'If it was',
+  other: 'Something else happened',
+  back: 'Back to the job',
+  none: 'There is no such help.',
+  from: (sources: readonly string[]): string => `From: ${sources.join(' · ')}`,
+} as const;

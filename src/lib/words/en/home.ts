@@ -1,9 +1,15 @@
 /** What the start page says. Steps and metals have their words elsewhere; this page opens without them. */
 export const home = {
+  description: 'A guide through salt-water electrolytic etching for makers of small jewellery.',
   lead: 'Etch a design into silver, copper or brass with salt water and a low voltage, to the depth you chose.',
+  what: 'What it does, and does not',
   about:
     'It works out the salt, the amps, the minutes and the depth for your piece in your tub, with honest ranges, and says what can hurt you before each step. It cannot switch your supply. The label or data sheet of the bottle in your hand wins over anything here, and so do local rules.',
   start: 'Start a job',
+  ways: 'Elsewhere',
+  wear: 'What to wear',
+  shelf: 'Baths',
+  notebook: 'Notebook file',
   known: 'What is known',
   evening: 'An evening class',
   examples: 'Three jobs, planned',
@@ -19,6 +25,16 @@ export const home = {
   find: 'Find a job: metal, salt, depth, date or any word of its title or note',
   foundOf: (found: number, all: number): string => `${String(found)} of ${String(all)} jobs.`,
   more: (left: number): string => `Show more, ${String(left)} left`,
+  jobs: 'Jobs in this browser',
+  checking: 'Checking saved jobs.',
+  delete: 'Delete',
+  deleteOne: (title: string): string => `Delete “${title}”`,
+  deleted: (title: string): string => `“${title}” is deleted.`,
+  undo: 'Undo',
+  notStarted: (why: string): string => `Not started: ${why}`,
+  notFound: (why: string): string => `Not looked up: ${why}`,
+  notDeleted: (why: string): string => `Not deleted: ${why}`,
+  notUndone: (why: string): string => `Not put back: ${why}`,
   none: 'No job in this browser yet.',
   running: 'Is the supply off?',
   runningHint: 'This job’s clock was on. Look at the supply first, then open the job.',
@@ -29,11 +45,11 @@ export const standingTexts = {
   insecure:
     'Plain http: nothing is kept for use offline, and the screen cannot be held awake. Set your phone’s screen to stay on, or use an https address.',
   noStorage:
-    'This browser gives no storage, as in some private windows: a job cannot be kept. Open an ordinary window.',
+    'Jobs cannot be saved here: this browser allows no storage, as in some private windows. Open an ordinary window.',
   notPersisted:
     'The browser may clear jobs it thinks unused: Safari after seven days without a visit. Save a notebook file now and then.',
-  offline: 'Ready for use without a network.',
-  notYet: 'Being made ready for use without a network.',
+  offline: 'Works without a network.',
+  notYet: 'Getting ready to work without a network.',
 } as const;
 
 /** "today 10:42", "yesterday 16:05", "3 Nov 2026" by the reader's own calendar. */

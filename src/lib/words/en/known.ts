@@ -13,6 +13,10 @@ export const knownPages = [
 
 export type KnownPageId = (typeof knownPages)[number]['id'];
 
+export const knownNames = Object.fromEntries(knownPages.map(({ id, name }) => [id, name])) as Readonly<
+  Record<KnownPageId, string>
+>;
+
 export const pairingsPage = {
   ask: 'Which metal?',
   others: 'Another metal',
@@ -24,6 +28,7 @@ export const pairingsPage = {
   wholeHint: 'Tap a mark for its sentence.',
   instead: 'Instead',
   versus: 'Why silver goes worse than copper',
+  cell: (metal: string, salt: string, verdict: string): string => `${metal}, ${salt}: ${verdict}`,
 } as const;
 
 export const mixingPage = {
@@ -35,6 +40,26 @@ export const mixingPage = {
     { value: 'weigh', label: 'What a jar of unknown strength holds', hint: 'weigh 100 mL of it' },
   ],
   salt: 'Salt',
+  temperature: 'Temperature',
+  measured: 'Measured out',
+  weighs: 'It weighs',
+  full: 'Liquid when it was full',
+  inJar: 'Liquid in the jar',
+  left: 'Liquid now',
+  wanted: 'Wanted: salt per litre of water',
+  scale: 'The scale may be off by',
+  scales: [
+    { value: '0.1', label: '0.1 g' },
+    { value: '1', label: '1 g' },
+    { value: '5', label: '5 g, a kitchen scale' },
+  ],
+  vessel: 'The volume may be off by',
+  vessels: [
+    { value: '1', label: '1 %', hint: 'a measuring cylinder or a syringe' },
+    { value: '5', label: '5 %', hint: 'a kitchen jug' },
+  ],
+  ofSalt: (amount: string): string => `${amount} of salt`,
+  ofWater: (amount: string): string => `${amount} of water`,
   two: 'Fill in two: salt or water, and one more.',
   work: 'Work it out',
   result: 'That makes',
@@ -65,6 +90,22 @@ export const refusedQuantities = {
   strength: 'a strength',
 } as const;
 
+/** What was found or expected where mixing asks for numbers. */
+export const mixFaults = {
+  number: 'a number',
+  above: 'a number above 0',
+  twoStrengths: 'two strengths',
+  oneStrength: 'the salt or the water, and one strength',
+  changes: 'a value that changes something',
+  known: 'a salt whose table is known here',
+  two: 'two: salt or water, and one more',
+  filled: (count: number): string =>
+    count === 0 ? 'no field filled in' : `${String(count)} fields filled in`,
+  /** @param what of a quantity that was not typed itself; empty for one that was */
+  within: (what: string, least: string, most: string, nearest: string): string =>
+    `${what === '' ? '' : `${what} of `}${least} to ${most}; the nearest is ${nearest}`,
+} as const;
+
 export const sourcesPage = {
   lead: 'Each source, how it was read, and the facts, rules and figures that name it.',
   open: 'Open it on the web',
@@ -76,7 +117,7 @@ export const lawPage = {
   sell: 'Can I sell this?',
   country: 'Country',
   countryHint: 'Two letters, such as NZ. Left empty, every country’s lines show.',
-  countryFault: 'found, two letters expected, such as NZ.',
+  countryFault: (found: string): string => `Country: ${found} found, two letters expected, such as NZ.`,
   none: 'No line found for it here.',
   topics: [
     { id: 'selling', name: 'Selling' },

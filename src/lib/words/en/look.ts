@@ -1,8 +1,12 @@
 import { plain, significant } from '../../core/units/format.ts';
 import { ampHours, depthText } from './amounts.ts';
-import type { DepthRange } from './amounts.ts';
 import { clockTime } from './times.ts';
 import { withUnit } from './units.ts';
+
+interface Spread {
+  readonly low: number;
+  readonly high: number;
+}
 
 /** The look at the piece between two bites. */
 export const lookTexts = {
@@ -55,7 +59,7 @@ export const weighTexts = {
   now: 'Now',
   gained: 'It weighs no less than before: dry it, and weigh again.',
   /** @param loss g @param depth um */
-  lost: (loss: number, depth: DepthRange): string =>
+  lost: (loss: number, depth: Spread): string =>
     `${withUnit(significant(loss, 2), 'g')} gone: ${depthText(depth)} deep on average.`,
   coarse: (step: number): string =>
     `Your scale shows steps of ${withUnit(plain(step), 'g')}, which is coarse for this piece.`,

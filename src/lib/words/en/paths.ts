@@ -1,68 +1,96 @@
+import { readingUnitsOf } from '../../core/job/reading-units.ts';
+import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { jobFields } from '../../core/job/fields.ts';
+import type { JobField } from '../../core/job/field-kinds.ts';
+import type { JobPath } from '../../core/job/fields.ts';
+import type { ElementSymbol } from '../../core/facts/elements.ts';
+import type { InputPath } from '../../core/plan/input-paths.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
 import { fromSi } from '../../core/units/convert.ts';
 import type { UnitSymbol } from '../../core/units/convert.ts';
 import { plain } from '../../core/units/format.ts';
 import { si } from '../../core/units/quantity.ts';
+import { choiceNames, elementNames, fieldNames } from './fields.ts';
 import { figureNames } from './figures.ts';
-import { terms } from './terms.ts';
 import { withUnit } from './units.ts';
 
-/** What an input path is called when an answer has gone stale over it, and the unit that a maker reads it in. */
-const names: Readonly<Record<string, readonly [name: string, unit?: UnitSymbol]>> = {
-  'piece.metal': ['metal'],
-  'piece.shape': ['shape'],
-  'piece.width': ['width of the piece', 'mm'],
-  'piece.height': ['height of the piece', 'mm'],
-  'piece.thickness': ['thickness', 'mm'],
-  'piece.openArea': ['bare area', 'cm2'],
-  'piece.depth': ['depth', 'mm'],
-  'piece.count': ['number of pieces'],
-  'piece.faces': ['bare faces'],
-  'piece.through': ['right through'],
-  'cathode.metal': ['plate'],
-  'cathode.gap': ['gap', 'mm'],
-  'cathode.width': ['width of the plate', 'mm'],
-  'cathode.height': ['height of the plate', 'mm'],
-  'tub.kind': ['tub'],
-  'tub.fill': ['depth of liquid', 'mm'],
-  'tub.length': ['length of the tub', 'mm'],
-  'tub.width': ['width of the tub', 'mm'],
-  'tub.diameter': ['diameter of the tub', 'mm'],
-  'tub.water': ['water', 'mL'],
-  'bath.record': ['bath'],
-  'bath.salt': ['salt'],
-  'bath.strength': ['strength', 'g/L'],
-  'bath.water': ['kind of water'],
-  'bath.temperature': ['bath temperature', 'degC'],
-  hanger: ['how it hangs'],
-  attached: ['what is on it'],
-  resist: ['resist'],
-  'supply.volts': ['volts', 'V'],
-  'supply.maxAmps': ['most amps', 'A'],
-  'supply.kind': ['supply'],
-  'place.use': ['use'],
-  'place.country': ['country'],
-  'place.room': ['room', 'm3'],
-};
-
-function valueText(text: string | null, unit: UnitSymbol | undefined): string {
-  if (text === null || text === 'null') return 'not there';
-  const value: unknown = /^["\d-]|^true$|^false$/.test(text) && unit === undefined ? JSON.parse(text) : text;
-  if (unit !== undefined && Number.isFinite(Number(text)))
-    return withUnit(plain(fromSi(si(Number(text)), unit)), unit);
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  return terms[String(value)] ?? String(value);
+/** What an input is called, and the field that says what it holds. */
+interface Named {
+  readonly name: string;
+  readonly like: JobPath;
 }
 
-/** "Gap: 30 mm before, 40 mm now." Values of inputs are JSON in SI, those of figures as they are shown. */
-export function changeText(change: {
-  readonly path: string;
-  readonly before: string | null;
-  readonly after: string | null;
-}): string {
+const as = (like: JobPath): Named => ({ name: fieldNames[like], like });
+
+/** Inputs that a plan holds otherwise than the job file does. */
+const inputs: Readonly<Record<Exclude<InputPath, JobPath | `bath.dissolved.${string}`>, Named>> = {
+  'piece.faceArea': { name: 'area of the bitten faces', like: 'piece.openArea' },
+  'piece.openAreaFrom': as('piece.area'),
+  'piece.at.y': { name: 'place of the piece across the tub', like: 'piece.at' },
+  'piece.at.z': { name: 'place of the piece up the tub', like: 'piece.at' },
+  'piece.design.columns': { name: 'columns of the drawing', like: 'piece.count' },
+  'piece.design.rows': { name: 'rows of the drawing', like: 'piece.count' },
+  'piece.design.cells': as('piece.design'),
+  'tub.water': as('tub.waterByJug'),
+  attached: as('piece.attached'),
+  resist: as('resist.kind'),
+  'place.mayTreat': as('place.authorityAllowsTreatment'),
+};
+
+const dissolved = /^bath\.dissolved\.(\w+)$/;
+
+/** A path from storage may be one of another version. */
+function namedAt(path: string): Named | null {
+  if (Object.hasOwn(inputs, path)) return inputs[path as keyof typeof inputs];
+  if (Object.hasOwn(jobFields, path)) return as(path as JobPath);
+  const element = dissolved.exec(path)?.[1];
+  return element !== undefined && Object.hasOwn(elementNames, element)
+    ? { name: `${elementNames[element as ElementSymbol]} in the bath`, like: 'bath.dissolved' }
+    : null;
+}
+
+const wordOf = (word: string): string =>
+  Object.hasOwn(choiceNames, word) ? choiceNames[word as keyof typeof choiceNames] : word;
+
+/** The unit that a maker reads an amount in; null for what has none. */
+function unitFor({ unit, unitIn }: JobField, units: ReadingUnits): UnitSymbol | null {
+  if (unitIn === 'unit.length') return units.length;
+  return unitIn === 'unit.temperature' ? units.temperature : (unit ?? null);
+}
+
+const isThere = (text: string | null): text is string => text !== null && text !== 'null';
+
+function valueText(text: string, field: JobField, units: ReadingUnits): string {
+  const value = JSON.parse(text) as unknown;
+  const unit = unitFor(field, units);
+  if (typeof value === 'number') {
+    return unit === null ? plain(value) : withUnit(plain(fromSi(si(value), unit)), unit);
+  }
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (Array.isArray(value))
+    return value.length === 0 ? 'none' : value.map((one) => wordOf(String(one))).join(', ');
+  return field.kind === 'text' ? String(value) : wordOf(String(value));
+}
+
+/**
+ * "Gap: 30 mm before, 40 mm now." Values of inputs are JSON in SI, those of figures as they are shown.
+ * @param job the job whose reading units hold
+ */
+export function changeText(
+  change: { readonly path: string; readonly before: string | null; readonly after: string | null },
+  job: { readonly units?: ReadingUnits } = {},
+): string {
   const { path, before, after } = change;
-  const isFigure = Object.hasOwn(figureNames, path);
-  const [name, unit] = names[path] ?? [isFigure ? figureNames[path as FigureId] : path];
-  const text = (value: string | null): string => (isFigure ? (value ?? 'not there') : valueText(value, unit));
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${text(before)} before, ${text(after)} now.`;
+  const said = (name: string, was: string, is: string): string =>
+    `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${was} before, ${is} now.`;
+  if (Object.hasOwn(figureNames, path))
+    return said(figureNames[path as FigureId], before ?? 'not there', after ?? 'not there');
+  const named = namedAt(path);
+  if (named === null) return 'An answer that this version does not know has changed.';
+  const field = jobFields[named.like];
+  const text = (value: string | null, drawing: string): string => {
+    if (!isThere(value)) return 'not there';
+    return field.kind === 'json' ? drawing : valueText(value, field, readingUnitsOf(job));
+  };
+  return said(named.name, text(before, 'one'), text(after, 'another'));
 }

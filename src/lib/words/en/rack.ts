@@ -5,10 +5,14 @@ import { withUnit } from './units.ts';
 export const rackTexts = {
   title: 'The batch in its tub',
   drawing: 'The pieces as they hang, seen from the plate',
-  place: 'Place',
-  current: 'Current',
-  bite: 'Bite',
+  table: 'Current and bite at each place',
 } as const;
+
+export const rackColumns = [
+  { id: 'place', label: 'Place', isHead: true },
+  { id: 'current', label: 'Current', isNumber: true },
+  { id: 'bite', label: 'Bite', isNumber: true },
+] as const;
 
 /** Milliamps below one amp. */
 export const placeAmps = (amps: number): string =>

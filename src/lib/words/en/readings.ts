@@ -45,11 +45,11 @@ export const readingTexts = {
   },
   'amps-jumped': {
     stop: true,
-    text: 'Amps are up by half: resist is lifting, or the parts touch. Stop and look.',
+    text: 'Amps are up by half, or the same amps need far fewer volts: resist is lifting, or the parts touch. Stop and look.',
   },
   'amps-gone': {
     stop: true,
-    text: 'Amps have fallen below half: film, a loose clip, or the metal is used up. Stop and look. Salt water gives chlorine then: at a pool smell leave and air the room.',
+    text: 'Amps have fallen below half, or the same amps need twice the volts: film, a loose clip, or the metal is used up. Stop and look. Salt water gives chlorine then: at a pool smell leave and air the room.',
   },
   warm: {
     stop: false,

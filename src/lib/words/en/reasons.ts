@@ -1,3 +1,5 @@
+import { elementNames } from './fields.ts';
+
 /** Clauses that fill the blanks of rule texts: why a metal, a salt or a plate is refused, and the way on. */
 export const reasons: Readonly<Record<string, string>> = {
   'stock-gold': 'these salts do not dissolve gold, and what is lost of it is dear.',
@@ -28,20 +30,7 @@ export const reasons: Readonly<Record<string, string>> = {
   'plate-chromiumSkin': 'its chromium can reach the bath when clips are swapped.',
   'plate-foreign': 'with the current off it sheds its own metal into the bath.',
   'plate-unknown': 'nobody can say what it sheds.',
-  'element-Au': 'gold',
-  'element-Ag': 'silver',
-  'element-Cu': 'copper',
-  'element-Pb': 'lead',
-  'element-Sn': 'tin',
-  'element-Ni': 'nickel',
-  'element-Zn': 'zinc',
-  'element-Fe': 'iron',
-  'element-Cr': 'chromium',
-  'element-Al': 'aluminium',
-  'element-Mn': 'manganese',
-  'element-Ge': 'germanium',
-  'element-Si': 'silicon',
-  'element-P': 'phosphorus',
+  ...Object.fromEntries(Object.entries(elementNames).map(([symbol, name]) => [`element-${symbol}`, name])),
   'nickel-home': 'Wear it over cloth, not on skin.',
   'nickel-selling':
     'For sale it must be tested: at most 0.5 μg/cm² a week on skin, 0.2 in a piercing (EU). Check your country.',

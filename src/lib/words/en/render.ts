@@ -19,8 +19,11 @@ export function figureText(figure: Figure): string {
 
 export const amountText = (value: number, unit: string): string => withUnit(plain(value), unit);
 
+/** The word for an id. One that no table knows stands as it is: a salt, say, in a record of another version. */
+export const termText = (id: string): string => terms[id] ?? id;
+
 const paramText = (param: Param): string => {
-  if (typeof param === 'string') return terms[param] ?? param;
+  if (typeof param === 'string') return termText(param);
   return 'working' in param ? figureText(param) : amountText(param.value, param.unit);
 };
 

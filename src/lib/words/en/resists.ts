@@ -1,4 +1,4 @@
-import type { ResistKind } from '../../core/facts/supplies.ts';
+import type { ResistKind } from '../../core/facts/resists.ts';
 
 /** Each resist in a line: how well it masks, and how it comes off. Common practice, no source. */
 export const resistNotes: Readonly<Record<ResistKind, { readonly label: string; readonly hint: string }>> = {

@@ -19,7 +19,7 @@ export function runWatch(figures: Figures): readonly string[] {
     ...(hydrogen ? [`Hydrogen rises, ${hydrogen} in all: no lid, no flame.`] : []),
     ...(likely && limit
       ? [
-          `Chlorine: at most ${likely} while the metal bites. Amps falling away are the sign of more: the room reaches 0.5 ppm ${limit} later. Supply off, leave, air it.`,
+          `Chlorine: at most ${likely} while the metal bites. Amps falling below half are the sign of more: the room reaches 0.5 ppm ${limit} later. Supply off, leave, air it.`,
         ]
       : []),
   ];

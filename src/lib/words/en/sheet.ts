@@ -1,8 +1,12 @@
 import { plain, significant } from '../../core/units/format.ts';
 import { depthText } from './amounts.ts';
-import type { DepthRange } from './amounts.ts';
 import { clockTime, spanText } from './times.ts';
 import { withUnit } from './units.ts';
+
+interface Spread {
+  readonly low: number;
+  readonly high: number;
+}
 
 /** The last screen of a job: what was planned, what was done, and what comes next. */
 export const sheetTexts = {
@@ -17,10 +21,10 @@ export const sheetTexts = {
   minutes: (minutes: number): string => withUnit(plain(minutes, 2), 'min'),
   grams: (grams: number): string => withUnit(significant(grams, 2), 'g'),
   /** @param mm mean @param range um */
-  plannedDepth: (mm: number, range: DepthRange): string =>
+  plannedDepth: (mm: number, range: Spread): string =>
     `${withUnit(plain(mm, 3), 'mm')} (${depthText(range)})`,
   measuredDepth: (mm: number): string => withUnit(plain(mm, 3), 'mm'),
-  notMeasured: (byCount: DepthRange | null): string =>
+  notMeasured: (byCount: Spread | null): string =>
     byCount ? `not measured; ${depthText(byCount)} by the count` : 'not measured',
   seen: 'What you saw',
   pictures: 'Pictures',

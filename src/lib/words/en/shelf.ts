@@ -1,12 +1,15 @@
-import { plain } from '../../core/units/format.ts';
+import { plain, significant } from '../../core/units/format.ts';
+import { converted } from '../../core/units/convert.ts';
 import { terms } from './terms.ts';
+import { dayText } from './times.ts';
+import { withUnit } from './units.ts';
 
 /** The shelf: baths that are kept between jobs. */
 export const shelfTexts = {
   title: 'Baths',
   lead: 'One jar for each metal group. A bath lasts for years; its label says what it holds.',
-  none: 'The shelf is empty. A bath that you keep at the end of a job stands here.',
-  atMost: 'At most: what settled on the plate or left with the rinse is not taken off.',
+  none: 'No baths yet. A bath that you keep at the end of a job is listed here.',
+  atMost: 'At most: what settled on the plate or left with the rinse is not subtracted.',
   topUp: 'Top up or strengthen',
   topUpHint: 'Lost by drying: water only. Lost by spilling: water, and salt at the bath’s own strength.',
   move: 'Where it stands',
@@ -20,15 +23,47 @@ export const shelfTexts = {
   gone: 'Handed over',
   correct: 'Correct a use',
   correctHint:
-    'The amp-hours that really passed. 0 takes the use back. What was written stays in its history.',
+    'The amp-hours that really passed. 0 cancels the use. What was written before stays in the history.',
   whichUse: 'Which use',
   history: 'What happened to it',
-  write: 'Write on its label too.',
-  year: 'Waste note of a year',
+  save: 'Write it down',
+  saved: (name: string): string => `${name}: written down. Write it on the label too.`,
+  lost: 'That bath is gone.',
+  notSaved: (why: string): string => `Not written: ${why}`,
+  water: 'Water added',
+  salt: 'Salt added',
+  saltFor: (grams: number): string => `for the same strength: ${withUnit(plain(grams, 3), 'g')}`,
+  charge: 'Amp-hours',
+  yearOf: (year: number): string => `Waste note of a year: ${String(year)}`,
   yearNone: 'Nothing was handed over in this year.',
+  print: 'Print',
   yearNote:
-    'For your own file, and for whoever asks. It is no waste transfer note: where the law asks for one, the carrier or the collection gives it.',
+    'For your own file, and for whoever asks. It is not a waste transfer note: where the law asks for one, the carrier or the collection gives it.',
 } as const;
+
+const fault = (what: string, typed: string, expected: string): string =>
+  `${what}: found ${typed.trim() === '' ? 'nothing' : typed}, expected ${expected}.`;
+
+/** What is wrong with what was typed of a bath. */
+export const shelfFaults = {
+  water: (typed: string): string => fault('The water', typed, '0 to 100 000 mL'),
+  salt: (typed: string): string => fault('The salt', typed, '0 to 100 000 g'),
+  charge: (typed: string): string => fault(shelfTexts.charge, typed, '0 to 1000'),
+  words: (label: string): string => fault(label, '', 'a few words'),
+  copies: (typed: string): string => fault('Copies', typed, '0 to 12'),
+  use: `${shelfTexts.whichUse}: found none, expected one of these.`,
+} as const;
+
+/** Columns of a year's waste note. */
+export const yearColumns = [
+  { id: 'at', label: 'Date' },
+  { id: 'name', label: 'Bath', isHead: true },
+  { id: 'salt', label: 'Salt' },
+  { id: 'volumeMl', label: 'Volume' },
+  { id: 'heldMg', label: 'Metal, at most' },
+  { id: 'to', label: 'To' },
+] as const;
+export type YearRow = Readonly<Record<(typeof yearColumns)[number]['id'], string>>;
 
 /** Labels of baths, on sheets of four. */
 export const labelSheetTexts = {
@@ -78,5 +113,49 @@ export function bathEventText(event: { readonly type: string; readonly [key: str
   }
 }
 
+export const saltWord = (salt: string): string => terms[salt] ?? salt;
+
 export const bathLine = (salt: string, strength: number): string =>
-  `${terms[salt] ?? salt}, ${plain(strength, 3)} g/L`;
+  `${saltWord(salt)}, ${withUnit(plain(strength, 3), 'g/L')}`;
+
+export const volumeText = (ml: number): string => withUnit(plain(ml, 3), 'mL');
+
+/** "Ag 0.06 g, Cu 0.01 g", of masses in mg. */
+export const massesText = (heldMg: Readonly<Record<string, number>>): string =>
+  Object.entries(heldMg)
+    .filter(([, mg]) => mg > 0)
+    .map(([element, mg]) => `${element} ${withUnit(plain(converted(mg, 'mg', 'g'), 2), 'g')}`)
+    .join(', ');
+
+interface Standing {
+  readonly where: 'shelf' | 'handed-over';
+  readonly place: string;
+  readonly madeAt: number;
+  readonly strength: number;
+  readonly volumeMl: number;
+  readonly chargeAh: number;
+  readonly perLitre: number;
+  readonly dissolved: Readonly<Record<string, number>>;
+}
+
+/** What a bath is and where: "sodium nitrate, 60 g/L, 500 mL, mixed 24 Nov 2025. Low shelf". */
+export function bathSummary(salt: string, now: Standing): string {
+  const place =
+    now.where === 'shelf' ? now.place : `${[shelfTexts.gone, now.place].filter(Boolean).join(': ')}.`;
+  return `${bathLine(salt, now.strength)}, ${volumeText(now.volumeMl)}, mixed ${dayText(now.madeAt)}. ${place}`;
+}
+
+/** What has passed through it, and what it holds. */
+export function bathUse({ chargeAh, perLitre, dissolved }: Standing): string {
+  const held = heldText(dissolved);
+  const ah = (value: number, unit: string): string => withUnit(significant(value, 2), unit);
+  return `${ah(chargeAh, 'A.h')} so far, ${ah(perLitre, 'A.h')} per litre.${held === '' ? '' : ` Holds ${held}.`}`;
+}
+
+/** A use of a bath, to be told from the others. */
+export const useText = (at: number, chargeAh: number): string =>
+  `${dayText(at)}: ${withUnit(plain(chargeAh, 3), 'A.h')}`;
+
+/** An event of a bath with its day. */
+export const datedEvent = (event: Parameters<typeof bathEventText>[0] & { readonly at: number }): string =>
+  `${dayText(event.at)}. ${bathEventText(event)}`;

@@ -52,7 +52,6 @@ export const tableNames: Readonly<Record<TableId, string>> = {
   supplyKinds: 'Supplies',
   resistKinds: 'Resists',
   resistFacts: 'Resists',
-  removers: 'Removers',
   substances: 'Hazards of substances',
   mixtureLimits: 'Hazards of mixtures',
   mixtureBacking: 'Hazards of mixtures',

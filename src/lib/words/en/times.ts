@@ -5,6 +5,12 @@ const HOUR = 60 * MINUTE;
 export const clockTime = (at: number): string =>
   new Intl.DateTimeFormat(undefined, { hour: '2-digit', minute: '2-digit' }).format(at);
 
+export const dayText = (at: number): string =>
+  new Intl.DateTimeFormat(undefined, { dateStyle: 'medium' }).format(at);
+
+export const dayAndClockText = (at: number): string =>
+  new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' }).format(at);
+
 /** A stretch of time, such as 3 min 12 s. */
 export function spanText(ms: number): string {
   const [hours, minutes, seconds] = [

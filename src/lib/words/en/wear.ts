@@ -1,6 +1,7 @@
-import type { Verdict, Worn, GloveMaterial, ThingId } from '../../core/facts/wear.ts';
+import type { Glove, Verdict, Worn, GloveMaterial, ThingId } from '../../core/facts/wear.ts';
 import { letterMinutes } from '../../core/facts/wear.ts';
 import { minutes } from '../../core/facts/first-aid.ts';
+import { withUnit } from './units.ts';
 
 /** Names of what may be open at the bench. */
 export const thingNames: Readonly<Record<ThingId, string>> = {
@@ -203,3 +204,28 @@ export const labelWins =
 export const unclassified = 'No hazard class for the dry salt.';
 export const usedBathNote =
   'Shown: the worst salt of the metal in it, as if dry. A weak bath is milder; a dried one is not.';
+
+/** The pages about what to wear. */
+export const wearTexts = {
+  title: 'What to wear',
+  ask: 'What is in front of you?',
+  hands: 'Hands',
+  eyes: 'Eyes',
+  body: 'Body',
+  air: 'Air',
+  aid: 'First aid',
+  label: 'On its label',
+  from: 'Where this comes from',
+  inACopy: ', read in a copy',
+  other: 'Something else',
+  unknown: 'Nothing is known of that here.',
+} as const;
+
+/** "through in about 10 min", "holds 480 min and more"; null where nobody measured it. */
+export function gloveTime({ breakthrough, verdict }: Glove): string | null {
+  if (breakthrough === null) return null;
+  const { value, uncertainty } = breakthrough;
+  const time = withUnit(String(value), 'min');
+  if (uncertainty.kind === 'band' && uncertainty.low === 0) return `through in under ${time}`;
+  return verdict === 'wear' ? `holds ${time} and more` : `through in about ${time}`;
+}

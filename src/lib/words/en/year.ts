@@ -14,6 +14,7 @@ export const yearTexts = {
   on: 'Current on',
   charge: 'Amp-hours',
   near: 'As wanted',
+  share: 'of the depth wanted',
   print: 'Print this page',
   all: 'The year',
 } as const;
@@ -38,6 +39,9 @@ export const onText = (minutes: number): string =>
   minutes < 90 ? withUnit(plain(minutes, 2), 'min') : withUnit(significant(minutes / 60, 2), 'h');
 
 export const chargeText = (chargeAh: number): string => withUnit(significant(chargeAh, 2), 'A.h');
+
+/** A share of one, in per cent. */
+export const shareText = (share: number): string => withUnit(plain(100 * share, 3), '%');
 
 /** "3/4": as short as a phone needs */
 export const nearText = (near: number, measured: number): string =>

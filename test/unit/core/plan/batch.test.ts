@@ -93,7 +93,7 @@ describe('the spread of a batch by position', () => {
   test('is told for the solved cell, alike at both ends of a row', () => {
     const job = jobOf(patched(tokens(), { 'piece.count': 3 }));
     const field = solveCell(job, job.piece.openArea ?? (0 as never));
-    const [left = 0, middle = 0, right = 0] = field?.pieces ?? [];
+    const [left = 0, middle = 0, right = 0] = (field?.pieces ?? []).map(({ relative }) => relative);
     expect(left).toBeCloseTo(right, 6);
     expect((left + middle + right) / 3).toBeCloseTo(1, 9);
     const figure = figureOf(planJob(job, solveCell), 'batch_evenness');

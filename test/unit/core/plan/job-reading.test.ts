@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { jobJsonSchema, parseJob } from '../../../../src/lib/core/plan/job-input.ts';
-import { amount, cuff, jobOf, patched, pendant, tokens } from '../../../fixtures/jobs.ts';
+import { checkBasisOf } from '../../../../src/lib/procedure/check-basis.ts';
+import { amount, cuff, jobOf, patched, pendant, planOf, tokens } from '../../../fixtures/jobs.ts';
 
 describe('names', () => {
   test.each([
@@ -47,6 +48,32 @@ describe('units', () => {
     );
     expect(job.bath.temperature).toBeCloseTo(293.15, 9);
     expect(job.piece.openArea).toBeCloseTo(4e-4, 12);
+  });
+});
+
+describe('reading units', () => {
+  const units = { length: 'in', temperature: 'degF' };
+  test('stand at millimetres and degrees Celsius, and move no figure', () => {
+    expect(jobOf(pendant()).units).toEqual({ length: 'mm', temperature: 'degC' });
+    expect(jobOf(patched(pendant(), { units: { length: 'cm' } })).units).toEqual({
+      length: 'cm',
+      temperature: 'degC',
+    });
+    const { units: read, ...rest } = jobOf(patched(pendant(), { units }));
+    const { units: usual, leftAtDefault, ...same } = jobOf(pendant());
+    expect([read, usual]).toEqual([units, { length: 'mm', temperature: 'degC' }]);
+    expect(rest).toEqual({
+      ...same,
+      leftAtDefault: leftAtDefault?.filter((path) => !path.startsWith('units.')),
+    });
+  });
+  test('no answer goes stale over them', () => {
+    expect(checkBasisOf(planOf(pendant(), { units }))).toEqual(checkBasisOf(planOf(pendant())));
+  });
+  test('another unit is named', () => {
+    expect(parseJob(patched(pendant(), { 'units.length': 'ell' }))).toEqual({
+      faults: [{ path: 'units.length', found: '"ell"', expected: 'mm, cm, in' }],
+    });
   });
 });
 

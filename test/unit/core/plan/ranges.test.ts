@@ -11,8 +11,8 @@ const budget = budgetFor(jobOf(pendant()), pairingOf('sterling-925', salt), 0.1)
 
 /** 5 % and 95 % of what a plan would give for one input alone. */
 function rangeOf(id: InputId): readonly [number, number] {
-  const outcomeOf = (draw: ReturnType<typeof medianDraw>) => ({ x: draw[id] });
-  return rangesOf(budget, outcomeOf, outcomeOf(medianDraw(budget)))['x'] ?? [Number.NaN, Number.NaN];
+  const outcomeOf = (draw: ReturnType<typeof medianDraw>) => ({ depth: draw[id] });
+  return rangesOf(budget, outcomeOf, outcomeOf(medianDraw(budget))).depth ?? [Number.NaN, Number.NaN];
 }
 
 /** The 95 % of the standard normal distribution. */
@@ -45,7 +45,7 @@ describe('low and high are the 5 % and 95 % of the budget:', () => {
 test('the value at the medians is always inside', () => {
   // an outcome far below its median in nearly every draw
   const outcomeOf = (draw: ReturnType<typeof medianDraw>) => ({
-    x: draw.yield === budget.yield.median ? 9 : 1,
+    depth: draw.yield === budget.yield.median ? 9 : 1,
   });
-  expect(rangesOf(budget, outcomeOf, { x: 9 })['x']).toEqual([1, 9]);
+  expect(rangesOf(budget, outcomeOf, { depth: 9 }).depth).toEqual([1, 9]);
 });

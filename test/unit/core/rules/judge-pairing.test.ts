@@ -3,7 +3,7 @@ import { carryAway, neededAtMetal } from '../../../../src/lib/core/cell/carry-aw
 import { metals, refusedMetals } from '../../../../src/lib/core/facts/metals.ts';
 import { passiveIn } from '../../../../src/lib/core/facts/pairing-facts.ts';
 import { bathSalts, refusedSalts } from '../../../../src/lib/core/facts/salts.ts';
-import { resistKinds } from '../../../../src/lib/core/facts/supplies.ts';
+import { resistKinds } from '../../../../src/lib/core/facts/resists.ts';
 import { refusalRules, warningRules } from '../../../../src/lib/core/rules/index.ts';
 import {
   judgePairing,
@@ -14,7 +14,7 @@ import {
   saltsFor,
 } from '../../../../src/lib/core/rules/judge-pairing.ts';
 import type { Meeting } from '../../../../src/lib/core/rules/judge-pairing.ts';
-import { waters } from '../../../../src/lib/core/cell/setup.ts';
+import { waters } from '../../../../src/lib/core/job/choices.ts';
 import { judgeSalt } from '../../../../src/lib/session/judge-salt.ts';
 import { whyText } from '../../../../src/lib/words/en/pairings.ts';
 import { planOf, pendant } from '../../../fixtures/jobs.ts';
@@ -167,6 +167,6 @@ test('the salt question of a job is answered by the same judge', () => {
   const plan = planOf(pendant());
   for (const salt of [...Object.keys(bathSalts), ...Object.keys(refusedSalts)]) {
     const judged = judgeSalt(plan, salt);
-    expect(judged.verdict === 'not this way', salt).toBe(verdict({ salt }) === 'refuse');
+    expect(judged.verdict === 'refuse', salt).toBe(verdict({ salt }) === 'refuse');
   }
 });

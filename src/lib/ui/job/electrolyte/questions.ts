@@ -1,3 +1,4 @@
+import { electrolyteTexts } from '$words/electrolyte.ts';
 import type { Question } from '../questions.ts';
 import Mix from './Mix.svelte';
 import Recipe from './Recipe.svelte';
@@ -5,24 +6,20 @@ import Salt from './Salt.svelte';
 import Wait from './Wait.svelte';
 import WhichBath from './WhichBath.svelte';
 
+const { titles, mixed } = electrolyteTexts;
+
 export const recipeQuestions: readonly Question[] = [
-  { id: 'electrolyte.bath', title: 'A new bath, or one from the shelf?', fields: [], component: WhichBath },
-  { id: 'electrolyte.salt', title: 'Which salt?', fields: ['bath.salt'], component: Salt },
+  { id: 'electrolyte.bath', title: titles.bath, fields: [], component: WhichBath },
+  { id: 'electrolyte.salt', title: titles.salt, fields: ['bath.salt'], component: Salt },
   {
     id: 'electrolyte.recipe',
-    title: 'How much salt for this tub?',
+    title: titles.recipe,
     fields: ['bath.strength', 'bath.temperature'],
     component: Recipe,
   },
 ];
 
 export const mixingQuestions: readonly Question[] = [
-  {
-    id: 'electrolyte.mix',
-    title: 'Mix, in this order',
-    fields: [],
-    component: Mix,
-    action: 'Mixed and labelled',
-  },
-  { id: 'electrolyte.wait', title: 'Let it stand', fields: [], component: Wait },
+  { id: 'electrolyte.mix', title: titles.mix, fields: [], component: Mix, action: mixed },
+  { id: 'electrolyte.wait', title: titles.wait, fields: [], component: Wait },
 ];

@@ -1,3 +1,4 @@
+import { metalTexts } from '$words/metal.ts';
 import type { Question } from '../questions.ts';
 import Attached from './Attached.svelte';
 import BareArea from './BareArea.svelte';
@@ -5,11 +6,13 @@ import Depth from './Depth.svelte';
 import ShapeSize from './ShapeSize.svelte';
 import WhichMetal from './WhichMetal.svelte';
 
+const { titles } = metalTexts;
+
 export const metalQuestions: readonly Question[] = [
-  { id: 'metal.which', title: 'What metal is the piece?', fields: ['piece.metal'], component: WhichMetal },
+  { id: 'metal.which', title: titles.which, fields: ['piece.metal'], component: WhichMetal },
   {
     id: 'metal.size',
-    title: 'How big is it?',
+    title: titles.size,
     fields: [
       'piece.width',
       'piece.height',
@@ -20,11 +23,11 @@ export const metalQuestions: readonly Question[] = [
     ],
     component: ShapeSize,
   },
-  { id: 'metal.attached', title: 'Is anything on it?', fields: ['piece.attached'], component: Attached },
-  { id: 'metal.depth', title: 'How deep shall it bite?', fields: ['piece.depth'], component: Depth },
+  { id: 'metal.attached', title: titles.attached, fields: ['piece.attached'], component: Attached },
+  { id: 'metal.depth', title: titles.depth, fields: ['piece.depth'], component: Depth },
   {
     id: 'metal.area',
-    title: 'How much of the face stays bare?',
+    title: titles.area,
     fields: ['piece.openArea', 'piece.openShare'],
     component: BareArea,
   },

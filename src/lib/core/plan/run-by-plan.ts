@@ -1,0 +1,80 @@
+import { cellOffset } from '../cell/offset.ts';
+import { limits } from '../facts/bench-facts.ts';
+import { isBitable, metals } from '../facts/metals.ts';
+import { findBoughtSalt } from '../facts/salts.ts';
+import { depthByLoss } from '../run/depth.ts';
+import type { Spread } from '../run/depth.ts';
+import type { Expected } from '../run/level.ts';
+import type { Reading, Run, Target } from '../run/run.ts';
+import { watchOf } from '../run/watch.ts';
+import type { Watch } from '../run/watch.ts';
+import { converted } from '../units/convert.ts';
+import type { Plan } from './plan.ts';
+
+/** A run held against the plan it was started with. */
+
+/** What a run goes by; null for a plan that cannot be run. */
+export function targetOf(plan: Plan | null): Target | null {
+  const settings = plan?.settings;
+  if (!plan || !settings) return null;
+  const { charge, current } = plan.figures;
+  const isHeld = settings.control === 'amps';
+  return {
+    amps: isHeld ? settings.amps : (current?.value ?? 0),
+    chargeAh: isHeld ? settings.stopCharge.value : (charge?.value ?? 0),
+    minutes: settings.minutes.value,
+    countsCharge: plan.job.supply.showsAmps,
+  };
+}
+
+/** What its readings are measured against; null for a plan that cannot be run. */
+function expectedOf(plan: Plan): Expected | null {
+  const target = targetOf(plan);
+  const { job, settings } = plan;
+  if (!target || !settings) return null;
+  const { metal } = job.piece;
+  const salt = findBoughtSalt(job.bath.salt);
+  const isKnown = salt !== null && isBitable(metal);
+  return {
+    amps: target.amps,
+    // a plan of another version may name what is no longer known: its alarms must not fall silent
+    offset: isKnown ? cellOffset(metal, salt, job.cathode.metal).median.value : 0,
+    holds: settings.control,
+    celsius: converted(job.bath.temperature, 'K', 'degC'),
+    slope: converted(salt?.facts.conductivitySlope.value ?? 0, '%', '1'),
+    isSilver: isKnown && metals[metal].family === 'silver',
+    limits: {
+      warn: limits.warnTemperature.value,
+      stop: limits.stopTemperature.value,
+      volts: limits.refusedVolts.value,
+    },
+  };
+}
+
+/** What the readings of a run call for; nothing while all is well. @param readings of the whole job, oldest first */
+export function watchRun(plan: Plan | null, run: Run | undefined, readings: readonly Reading[]): Watch {
+  const expected = plan && expectedOf(plan);
+  if (!expected || !run) return { departure: null, alarms: [] };
+  return watchOf(
+    readings.filter(({ at }) => at >= run.startedAt),
+    expected,
+  );
+}
+
+/**
+ * Mean depth that a loss of weight stands for, μm; null without a loss, or without the plan's figures.
+ * @param loss g, of the whole batch
+ * @param step smallest step of the scale, g
+ */
+export function depthByWeight(plan: Plan, loss: number, step: number): Spread | null {
+  const { depth, mass_removed: mass } = plan.figures;
+  if (!depth || !mass) return null;
+  const { thickness, openAreaFrom } = plan.job.piece;
+  const expected = {
+    depth: depth.value,
+    mass: mass.value,
+    thickness: converted(thickness, 'm', 'um'),
+    areaFrom: openAreaFrom,
+  };
+  return depthByLoss(expected, loss, step);
+}

@@ -1,0 +1,112 @@
+import type { Level } from './level.ts';
+
+/** How a level changes: at once, by and by, running away, dying down, or back and forth. */
+export type Shape = 'step' | 'ramp' | 'runaway' | 'decay' | 'wander';
+
+export interface Change {
+  readonly shape: Shape;
+  /** of the level, a logarithm, from the first readings to the last */
+  readonly change: number;
+}
+
+/** Misfit, in squares of deviations, that a change has to save before it is believed. */
+const BELIEVED = 14;
+/** What each further number of an explanation costs. */
+const COST = 2;
+
+interface Fit {
+  readonly misfit: number;
+  readonly change: number;
+}
+
+/** The level of two parts, each point weighed by how sure it is: a shape of 0 before and up to 1 at the end. */
+function fitted(points: readonly Level[], shape: readonly number[]): Fit {
+  let [w, wx, wy, wxx, wxy] = [0, 0, 0, 0, 0];
+  for (const [n, { level, deviation }] of points.entries()) {
+    const weight = 1 / deviation ** 2;
+    const x = shape[n] as number;
+    w += weight;
+    wx += weight * x;
+    wy += weight * level;
+    wxx += weight * x * x;
+    wxy += weight * x * level;
+  }
+  const spread = w * wxx - wx * wx;
+  const rise = spread > 1e-12 ? (w * wxy - wx * wy) / spread : 0;
+  const base = (wy - rise * wx) / w;
+  const misfit = points.reduce(
+    (sum, { level, deviation }, n) => sum + ((level - base - rise * (shape[n] as number)) / deviation) ** 2,
+    0,
+  );
+  return { misfit, change: rise * (shape.at(-1) as number) };
+}
+
+/** Shapes after a beginning: x runs from 0 there to 1 at the last reading; each is a family in one number. */
+const families: readonly {
+  readonly shape: Shape;
+  readonly bends: readonly number[];
+  readonly at: (x: number, bend: number) => number;
+  /** which way it may go: up, down, or either */
+  readonly sign: 1 | -1 | 0;
+}[] = [
+  // conductance grows evenly with the bare area
+  {
+    shape: 'ramp',
+    bends: [0.3, 0.6, 1],
+    at: (x, bend) => Math.log(1 + bend * x) / Math.log(1 + bend),
+    sign: 1,
+  },
+  // a gap that closes evenly: 1/(1 − x)
+  {
+    shape: 'runaway',
+    bends: [0.7, 0.85, 0.95],
+    at: (x, bend) => Math.log(1 - bend * x) / Math.log(1 - bend),
+    sign: 1,
+  },
+  // a film that grows until it holds
+  {
+    shape: 'decay',
+    bends: [0.5, 1.5, 3],
+    at: (x, bend) => (1 - Math.exp(-bend * x)) / (1 - Math.exp(-bend)),
+    sign: -1,
+  },
+];
+
+/**
+ * How the level of a run has changed, by what explains its readings best.
+ * @returns null when it is as steady as its meters let one tell, or fewer than two have been read
+ */
+export function changes(points: readonly Level[]): Change | null {
+  const last = points.at(-1);
+  if (!last || points.length < 2) return null;
+  const steady = fitted(
+    points,
+    points.map(() => 0),
+  ).misfit;
+  let best: (Change & { misfit: number }) | null = null;
+  const take = (shape: Shape, { misfit, change }: Fit, cost: number): void => {
+    const all = misfit + cost;
+    if (!best || all < best.misfit) best = { shape, change, misfit: all };
+  };
+  for (let from = 1; from < points.length; from += 1) {
+    const step = points.map((_, n) => Number(n >= from));
+    take('step', fitted(points, step), 2 * COST);
+    // a beginning between two readings: half way
+    const begin = ((points[from - 1] as Level).minutes + (points[from] as Level).minutes) / 2;
+    if (points.length - from < 2) continue;
+    for (const start of [(points[from - 1] as Level).minutes, begin])
+      for (const { shape, bends, at, sign } of families)
+        for (const bend of bends) {
+          const fit = fitted(
+            points,
+            points.map(({ minutes }) => at(Math.max(0, (minutes - start) / (last.minutes - start)), bend)),
+          );
+          if (sign * fit.change >= 0) take(shape, fit, 3 * COST);
+        }
+  }
+  // back and forth: nothing explains it, and it goes both ways
+  const found = best as (Change & { misfit: number }) | null;
+  if (!found || steady - found.misfit < BELIEVED) return null;
+  const left = found.misfit - 3 * COST;
+  return left > 6 * Math.max(1, points.length - 3) ? { shape: 'wander', change: found.change } : found;
+}

@@ -1,0 +1,110 @@
+import { emptyDraft, isAsked } from '../core/job/draft.ts';
+import type { Draft } from '../core/job/draft.ts';
+import type { JobField } from '../core/job/field-kinds.ts';
+import { fieldIdOf, fieldRows } from '../core/job/fields.ts';
+import type { FieldId } from '../core/job/fields.ts';
+import { BadBits } from './bits.ts';
+import { asText, few, fields, flag, number, signed, word } from './codec.ts';
+import type { Codec } from './codec.ts';
+
+/** A job that was handed over has no title of its own. */
+const HANDED_OVER = 'From a sheet';
+/** Bits of an element's number, and of how many of a place's fields follow. */
+const ELEMENT = 5;
+const MANY = 4;
+
+type Held = Readonly<Record<string, number>>;
+
+/** A field's text in a plain draft, in the bits of its kind. */
+function codecOf({ kind, of = [], bits = 0, min = 0 }: JobField): Codec<string> {
+  switch (kind) {
+    case 'word':
+      return word(of, bits);
+    case 'words':
+      return asText(
+        few(word(of, bits)),
+        (text) => text.split(' ').filter((one) => one !== ''),
+        (chosen) => chosen.join(' '),
+      );
+    case 'flag':
+      return asText(
+        flag,
+        (text) => text === 'yes',
+        (isSo) => (isSo ? 'yes' : 'no'),
+      );
+    case 'share':
+      return asText(
+        number,
+        (text) => Number(text) / 100,
+        (part) => String(Number((100 * part).toPrecision(6))),
+      );
+    case 'point':
+      return asText(
+        fields({ y: number, z: number }),
+        (text) => {
+          const [y = 0, z = 0] = text.split(' ').map(Number);
+          return { y, z };
+        },
+        ({ y, z }) => `${y} ${z}`,
+      );
+    case 'metals':
+      return asText(
+        few(fields({ element: word(of, ELEMENT), held: number })),
+        (text) =>
+          Object.entries(JSON.parse(text || '{}') as Held).map(([element, held]) => ({ element, held })),
+        (all) => JSON.stringify(Object.fromEntries(all.map(({ element, held }) => [element, held]))),
+      );
+    case 'count':
+    case 'amount':
+      return asText(min < 0 ? signed : number, Number, String);
+    default:
+      throw new RangeError(`a field of kind "${kind}" found, one that fits a printed code expected`);
+  }
+}
+
+interface Field {
+  readonly id: FieldId;
+  readonly row: JobField;
+  readonly codec: Codec<string>;
+}
+
+/** Fields by their place in the code. Version 1 has places 0 to 33; one more place is another version. */
+const places: readonly (readonly Field[])[] = fieldRows.reduce<Field[][]>((all, [path, row]) => {
+  const id = fieldIdOf(path);
+  if (row.code !== undefined && id !== null) (all[row.code] ??= []).push({ id, row, codec: codecOf(row) });
+  return all;
+}, []);
+
+/** How many of a place's fields follow: counted, or known from the answers before. */
+const isCounted = (place: readonly Field[]): boolean => place.some(({ row }) => row.counted);
+const isOptional = (place: readonly Field[]): boolean =>
+  place.some(({ row }) => row.optional && row.kind !== 'flag') && !isCounted(place);
+const askedOf = (place: readonly Field[], draft: Draft) => place.filter(({ row }) => isAsked(row, draft));
+
+/** A code says what every bath holds, and the plate's own sizes. */
+const always = { 'bath.from': 'shelf', 'cathode.size': 'own' } as const;
+
+/** The fields of a plain draft that a printed code carries, in the units of the table. */
+export const layout: Codec<Draft> = {
+  put: (out, plain) => {
+    const draft = { ...plain, ...always };
+    for (const place of places) {
+      const asked = askedOf(place, draft);
+      if (isCounted(place)) out.put(asked.length, MANY);
+      if (isOptional(place)) out.put(asked.some(({ id }) => draft[id] !== '') ? 1 : 0, 1);
+      for (const { id, codec } of asked)
+        if (draft[id] !== '' || !isOptional(place)) codec.put(out, draft[id]);
+    }
+  },
+  take: (from) => {
+    const draft: Record<FieldId, string> = { ...emptyDraft, ...always, title: HANDED_OVER };
+    for (const place of places) {
+      const asked = askedOf(place, draft);
+      if (isCounted(place) && from.take(MANY) !== asked.length) throw new BadBits('a size is missing');
+      if (isOptional(place) && from.take(1) === 0) continue;
+      if (asked.length === 0) throw new BadBits('a value for a field that is not asked');
+      for (const { id, codec } of asked) draft[id] = codec.take(from);
+    }
+    return draft;
+  },
+};

@@ -1,0 +1,119 @@
+import type { RunList } from './context.ts';
+
+/** Answers and plans are taken wherever no current can flow. */
+export const atRest = {
+  'check.answered': { actions: 'takeAnswer' },
+  'plan.changed': { actions: 'takePlan' },
+  'job.restored': { actions: ['spendCritical', 'forgetForeign'] },
+} as const;
+
+/** What sets a bite of the piece and one of a test strip apart. */
+interface Bite {
+  readonly starts: 'start.pressed' | 'strip.started';
+  readonly stops: 'stop.pressed' | 'strip.stopped';
+  readonly running: string;
+  readonly stopping: string;
+  /** where the meter's zero leads */
+  readonly off: string;
+  readonly of: RunList;
+}
+
+const piece = {
+  starts: 'start.pressed',
+  stops: 'stop.pressed',
+  running: 'running',
+  stopping: 'stopping',
+  off: 'looking',
+  of: 'runs',
+} as const satisfies Bite;
+
+const strip = {
+  starts: 'strip.started',
+  stops: 'strip.stopped',
+  running: 'strip-running',
+  stopping: 'strip-stopping',
+  off: 'strip-between',
+  of: 'stripRuns',
+} as const satisfies Bite;
+
+const on = <Type extends string, const Transition>(type: Type, transition: Transition) =>
+  ({ [type]: transition }) as Readonly<Partial<Record<Type, Transition>>>;
+
+/** Switched on here, and only past every look. */
+const hold = ({ starts, running, of }: Bite) => ({
+  ...atRest,
+  ...on(starts, {
+    guard: 'mayPower',
+    target: running,
+    actions: { type: 'beginRun', params: { of } },
+  }),
+});
+
+const running = ({ stops, stopping, of }: Bite) =>
+  ({
+    tags: 'powered',
+    on: {
+      'plan.changed': { actions: ['wantStop', 'takePlan'] },
+      ...on(stops, { target: stopping, actions: { type: 'markStopped', params: { of } } }),
+      // a page that was gone cannot know what went on: only a look at the meter can tell
+      'job.restored': {
+        target: stopping,
+        actions: [{ type: 'markStopped', params: { of } }, 'spendCritical', 'forgetForeign'],
+      },
+    },
+  }) as const;
+
+/** Left only when the meter reads zero. */
+const stopping = ({ stops, off, of }: Bite) =>
+  ({
+    tags: 'powered',
+    entry: 'spendCritical',
+    on: {
+      'plan.changed': { actions: 'takePlan' },
+      ...on(stops, {}),
+      'job.restored': { actions: 'forgetForeign' },
+      'meter.read': { guard: 'isZero', target: off, actions: { type: 'markOff', params: { of } } },
+    },
+  }) as const;
+
+/** The states in which a piece or a test strip is bitten: a strip is held behind the same looks, and stopped alike. */
+export const biteStates = {
+  hold: {
+    on: {
+      ...hold(piece),
+      // a bitten piece has not been judged yet: nobody has to power it again to say that it is deep enough
+      'step.back': [{ guard: 'hasRunUnderMask', target: 'looking' }, { target: '#job.settings' }],
+    },
+  },
+  running: running(piece),
+  stopping: stopping(piece),
+  looking: {
+    on: {
+      ...atRest,
+      'depth.judged': [
+        { guard: 'goesDeeper', target: 'hold' },
+        { guard: 'isEnough', target: '#job.neutralise' },
+      ],
+    },
+  },
+  'strip-hold': {
+    on: {
+      ...hold(strip),
+      'step.back': [{ guard: 'hasStripRun', target: 'strip-between' }, { target: '#job.settings' }],
+    },
+  },
+  'strip-running': running(strip),
+  'strip-stopping': stopping(strip),
+  'strip-between': {
+    on: {
+      ...atRest,
+      'step.finished': 'strip-hold',
+      'strip.ended': '#job.settings',
+    },
+  },
+} as const;
+
+/** Places where current may flow: the states that are tagged so. */
+export const poweredPaths: ReadonlySet<string> = new Set(
+  Object.entries(biteStates).flatMap(([name, state]) => ('tags' in state ? [`etch.${name}`] : [])),
+);

@@ -1,0 +1,35 @@
+import type { Run } from '../core/run/run.ts';
+import type { StepId } from '../core/rules/rule.ts';
+import type { CheckBasis } from './check-basis.ts';
+import type { Answers } from './freshness.ts';
+
+/** Plain data: it is stored as it is. */
+export interface ProcedureContext {
+  readonly foundation: CheckBasis;
+  readonly answers: Answers;
+  /** number of answers so far */
+  readonly seq: number;
+  /** critical answers up to this one are spent */
+  readonly spent: number;
+  readonly runs: readonly Run[];
+  /** the furthest step reached: none beyond it can be chosen */
+  readonly reached: StepId;
+  /** an input changed while powered: stop is asked for at once */
+  readonly stopWanted: boolean;
+  /** runs under a mask that has come off since; 0 for the first bite */
+  readonly runsBeforeMask: number;
+  /** energised stretches of a test strip; none in a snapshot from before there were any */
+  readonly stripRuns?: readonly Run[];
+}
+
+/** Whose runs: the piece's, or the test strip's. */
+export type RunList = 'runs' | 'stripRuns';
+
+export const runsOf = (context: ProcedureContext, of: RunList): readonly Run[] => context[of] ?? [];
+
+/** The change of context that puts these runs in place. */
+export const withRuns = (of: RunList, runs: readonly Run[]): Partial<ProcedureContext> =>
+  of === 'runs' ? { runs } : { stripRuns: runs };
+
+export const endRun = (runs: readonly Run[], change: Partial<Run>): readonly Run[] =>
+  runs.map((run, i) => (i === runs.length - 1 ? { ...run, ...change } : run));

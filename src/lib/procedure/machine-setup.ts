@@ -1,0 +1,122 @@
+import { assertEvent, assign, setup } from 'xstate';
+import { stepIds } from '../core/rules/rule.ts';
+import type { StepId } from '../core/rules/rule.ts';
+import type { CheckBasis } from './check-basis.ts';
+import { checkNamed, checks } from './checks.ts';
+import { endRun, runsOf, withRuns } from './context.ts';
+import type { ProcedureContext, RunList } from './context.ts';
+import type { ProcedureEvent } from './events.ts';
+import { doesHoldStand, fingerprintOf, isHoldClear } from './freshness.ts';
+
+const order = (step: StepId): number => stepIds.indexOf(step);
+const further = (a: StepId, b: StepId): StepId => (order(a) > order(b) ? a : b);
+
+const powerChecks = new Set<string>(checks.filter(({ hold }) => hold === 'power').map(({ id }) => id));
+
+/** What the states of the procedure ask and do. */
+export const machineSetup = setup({
+  types: {
+    context: {} as ProcedureContext,
+    events: {} as ProcedureEvent,
+    /** none where only a step from a stored state is asked for */
+    input: {} as { readonly foundation: CheckBasis } | undefined,
+    tags: {} as 'powered',
+  },
+  guards: {
+    mayMix: ({ context, event }) => {
+      assertEvent(event, 'step.finished');
+      return context.foundation.mayMix && isHoldClear('mixing', context, event.at);
+    },
+    mayPower: ({ context, event }) => {
+      assertEvent(event, ['start.pressed', 'strip.started']);
+      return (
+        context.foundation.mayPower &&
+        doesHoldStand('mixing', context) &&
+        isHoldClear('power', context, event.at)
+      );
+    },
+    mayLift: ({ context, event }) => {
+      assertEvent(event, 'step.finished');
+      return isHoldClear('lifting', context, event.at);
+    },
+    mayStore: ({ context, event }) => {
+      assertEvent(event, 'step.finished');
+      return isHoldClear('storing', context, event.at);
+    },
+    hasStripRun: ({ context }) => runsOf(context, 'stripRuns').length > 0,
+    hasRunUnderMask: ({ context }) => context.runs.length > context.runsBeforeMask,
+    isLeftPowered: ({ event }) => {
+      assertEvent(event, 'job.restored');
+      return event.poweredSince !== undefined;
+    },
+    isPlanned: ({ context }) => context.foundation.mayPower,
+    isZero: ({ event }) => {
+      assertEvent(event, 'meter.read');
+      return event.reading === 'zero';
+    },
+    goesDeeper: ({ event }) => {
+      assertEvent(event, 'depth.judged');
+      return event.verdict === 'deeper';
+    },
+    isEnough: ({ event }) => {
+      assertEvent(event, 'depth.judged');
+      return event.verdict === 'enough';
+    },
+    chose: ({ context, event }, { step }: { step: StepId }) => {
+      assertEvent(event, 'step.chosen');
+      return event.step === step && order(step) <= order(context.reached);
+    },
+  },
+  actions: {
+    takePlan: assign(({ event }) => {
+      assertEvent(event, 'plan.changed');
+      return { foundation: event.foundation };
+    }),
+    wantStop: assign(({ context, event }) => {
+      assertEvent(event, 'plan.changed');
+      const isSame = JSON.stringify(event.foundation) === JSON.stringify(context.foundation);
+      return isSame ? {} : { stopWanted: true };
+    }),
+    takeAnswer: assign(({ context, event }) => {
+      assertEvent(event, 'check.answered');
+      const { check, value, at } = event;
+      const seq = context.seq + 1;
+      const fingerprint = fingerprintOf(checkNamed(check), context.foundation);
+      return { seq, answers: { ...context.answers, [check]: { value, fingerprint, at, seq } } };
+    }),
+    spendCritical: assign(({ context }) => ({ spent: context.seq })),
+    // what a file says was checked counts for nothing
+    forgetForeign: assign(({ event }) => {
+      assertEvent(event, 'job.restored');
+      return event.isTakenIn === true ? { answers: {} } : {};
+    }),
+    forgetStrip: assign({ stripRuns: [] }),
+    beginRun: assign(({ context, event }, { of }: { of: RunList }) => {
+      assertEvent(event, ['start.pressed', 'strip.started']);
+      const run = { startedAt: event.at, stoppedAt: null, offAt: null };
+      return { stopWanted: false, ...withRuns(of, [...runsOf(context, of), run]) };
+    }),
+    markStopped: assign(({ context, event }, { of }: { of: RunList }) => {
+      assertEvent(event, ['stop.pressed', 'strip.stopped', 'job.restored']);
+      return withRuns(of, endRun(runsOf(context, of), { stoppedAt: event.at }));
+    }),
+    markOff: assign(({ context, event }, { of }: { of: RunList }) => {
+      assertEvent(event, 'meter.read');
+      return { stopWanted: false, ...withRuns(of, endRun(runsOf(context, of), { offAt: event.at })) };
+    }),
+    // all that is known of a run that an older procedure began
+    adoptRun: assign(({ event }) => {
+      assertEvent(event, 'job.restored');
+      const { poweredSince, at } = event;
+      return poweredSince === undefined
+        ? {}
+        : { runs: [{ startedAt: poweredSince, stoppedAt: at, offAt: null }] };
+    }),
+    reach: assign(({ context }, { step }: { step: StepId }) => ({ reached: further(context.reached, step) })),
+    // the mask is new, so nothing seen before the first bite counts for the second
+    startRebite: assign(({ context }) => ({
+      runsBeforeMask: context.runs.length,
+      answers: Object.fromEntries(Object.entries(context.answers).filter(([id]) => !powerChecks.has(id))),
+    })),
+  },
+});

@@ -1,0 +1,26 @@
+import type { StateValueFrom } from 'xstate';
+import type { Procedure } from './machine.ts';
+
+export type StateValue = StateValueFrom<Procedure>;
+
+type PathOf<Value> = Value extends string
+  ? Value
+  : { [State in keyof Value & string]: `${State}.${PathOf<Value[State]>}` }[keyof Value & string];
+type ParentOf<Path> = Path extends `${infer Parent}.${string}` ? Parent : never;
+
+/** Every place in the job, such as `etch.running`; nobody stands in `etch` itself. */
+export type StatePath = Exclude<PathOf<StateValue>, ParentOf<PathOf<StateValue>>>;
+
+const joined = (value: unknown): string =>
+  typeof value === 'object' && value !== null
+    ? Object.entries(value)
+        .map(([state, within]) => `${state}.${joined(within)}`)
+        .join()
+    : String(value);
+
+/** A state value as a dotted path. */
+export const pathOf = (value: StateValue): StatePath => joined(value) as StatePath;
+
+/** Where a stored snapshot stands; null for what is no snapshot. It may stand where this procedure has no state. */
+export const storedPath = (snapshot: unknown): string | null =>
+  typeof snapshot === 'object' && snapshot !== null && 'value' in snapshot ? joined(snapshot.value) : null;

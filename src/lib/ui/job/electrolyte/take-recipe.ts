@@ -1,9 +1,0 @@
-import type { Draft } from '$lib/session/draft.ts';
-import type { FieldId } from '$lib/session/draft.ts';
-import type { JobSession } from '$lib/session/job-session.svelte.ts';
-
-/** Puts several answers into the draft at once, and plans anew. */
-export function takeRecipe(session: JobSession, answers: Partial<Draft>): void {
-  for (const [field, value] of Object.entries(answers)) session.set(field as FieldId, value);
-  void session.settle();
-}

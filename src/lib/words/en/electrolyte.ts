@@ -1,0 +1,60 @@
+import { plain, significant } from '../../core/units/format.ts';
+import { wornMark } from './away.ts';
+import { amountText, fill, termText } from './render.ts';
+import { unitSymbol, withUnit } from './units.ts';
+
+/** The screens that ask for the bath, and mix it. */
+export const electrolyteTexts = {
+  titles: {
+    bath: 'A new bath, or one from the shelf?',
+    salt: 'Which salt?',
+    recipe: 'How much salt for this tub?',
+    mix: 'Mix, in this order',
+    wait: 'Let it stand',
+  },
+  mixed: 'Mixed and labelled',
+  bath: 'Bath',
+  newBath: { value: 'new', label: 'Mix a new bath' },
+  emptyShelf: 'The shelf is empty so far. A bath you keep today stands here next time.',
+  theirSalt: 'The bath’s salt',
+  keptSalt: (bath: string, salt: string): string => `${bath} is ${termText(salt)}, and stays that. Go on.`,
+  forMetal: (metal: string): string => `For ${termText(metal)}`,
+  saltName: (salt: string): string => fill('{salt}', { salt }),
+  otherJar: 'Another jar, or one without a label',
+  whichJar: 'What does its label say?',
+  noLabel: 'Nothing: no label',
+  unnamed:
+    'Do not use a jar you cannot name: the wrong salt spoils the piece or gives off poison. Buy one with a label.',
+  scales: [
+    { value: '0.1', label: '0.1 g' },
+    { value: '1', label: '1 g' },
+    { value: '5', label: '5 g, a kitchen scale' },
+    { value: 'none', label: 'I have no fine scale' },
+  ],
+  waters: [
+    { value: 'deionised', label: 'Deionised' },
+    { value: 'distilled', label: 'Distilled' },
+    { value: 'rain', label: 'Rain water, filtered' },
+    { value: 'tap', label: 'Tap water' },
+  ],
+  temperatures: ['degC', 'degF'].map((unit) => ({ value: unit, label: unitSymbol(unit) })),
+  weigh: (grams: number, waterMl: number): string =>
+    `Weigh ${amountText(grams, 'g')} into ${amountText(waterMl, 'mL')} of water.`,
+  pour: (grams: number, waterMl: number, pourMl: number): string =>
+    `Dissolve ${amountText(grams, 'g')} in ${amountText(waterMl, 'mL')} of water, then pour ${amountText(pourMl, 'mL')} of it into the tub. Keep and label the rest.`,
+  ready: (time: string): string => `Ready from ${time}, better tomorrow.`,
+  stand: (hours: number): string =>
+    `Salt needs at least ${String(hours)} hours to dissolve to the last grain. Grains left over make the bath stronger at the bottom, and the bite uneven. The job waits here: close the page if you like.`,
+  meanwhile: 'Mask the piece meanwhile: that is the next step.',
+};
+
+/** A bath of the shelf, to choose it by. */
+export const shelvedBath = (
+  { name, salt }: { readonly name: string; readonly salt: string },
+  now: { readonly strength: number; readonly chargeAh: number; readonly place: string },
+  isWorn: boolean,
+) => ({
+  value: name,
+  label: `${name}: ${termText(salt)}, ${withUnit(plain(now.strength, 3), 'g/L')}`,
+  hint: `${isWorn ? wornMark : `${withUnit(significant(now.chargeAh, 2), 'A.h')} so far`}${now.place === '' ? '' : `; ${now.place}`}`,
+});

@@ -1,4 +1,0 @@
-import { runRandomJobs } from './random-jobs.ts';
-
-// half of the 10 000 jobs; two files, so that two cores share them
-runRandomJobs([5, 6, 7, 8, 9]);
