@@ -6,6 +6,7 @@ import type { Source } from '$lib/core/facts/sources.ts';
 import { refusalRules, warningRules } from '$lib/core/rules/index.ts';
 import { hazardTable } from '../fixtures/hazards.ts';
 import { ruleCases } from '../fixtures/rule-cases.ts';
+import { oracleSources } from '../reference/oracles/sources.ts';
 import { sourceTests } from '../fixtures/source-tests.ts';
 
 /** What comes without a test is found here. Migrations are held to their cases in their own test. */
@@ -52,12 +53,13 @@ describe('rules', () => {
 });
 
 describe('sources', () => {
+  const all: Readonly<Record<string, Source>> = { ...sources, ...oracleSources };
   test('are each checked against, or say why not', () => {
-    expect(Object.keys(sourceTests).toSorted()).toEqual(Object.keys(sources).toSorted());
+    expect(Object.keys(sourceTests).toSorted()).toEqual(Object.keys(all).toSorted());
   });
   test('that are recalled or ours say so, and no read one hides behind that', () => {
     for (const [id, held] of Object.entries(sourceTests)) {
-      const { how }: Source = sources[id as keyof typeof sources];
+      const how = all[id]?.how;
       if (!('without' in held)) continue;
       if (held.without === 'ours') expect(how, id).toBe('own');
       if (held.without === 'recalled') expect(how, id).toBe('memory');

@@ -1,17 +1,17 @@
 import { expect } from 'vitest';
-import { carryAway, neededAtMetal } from '../../src/lib/core/cell/carry-away.ts';
+import { carryAway, neededAtMetal } from './oracles/carry-away.ts';
 import {
   overHydroxide,
   overSilverChloride,
   redissolvesAt,
   silverInChloride,
   silverMgPerLitre,
-} from '../../src/lib/core/chemistry/precipitation.ts';
-import type { SilverChloride } from '../../src/lib/core/chemistry/precipitation.ts';
+} from './oracles/precipitation.ts';
+import type { SilverChloride } from './oracles/precipitation.ts';
 import { atomicWeights } from '../../src/lib/core/facts/elements.ts';
-import { copperLigands, hydroxides } from '../../src/lib/core/facts/equilibria/hydroxides.ts';
-import { complexes } from '../../src/lib/core/facts/equilibria/complexes.ts';
-import { solubilityProducts } from '../../src/lib/core/facts/equilibria/solubility-products.ts';
+import { copperLigands, hydroxides } from './oracles/hydroxides.ts';
+import { complexes } from './oracles/complexes.ts';
+import { solubilityProducts } from './oracles/solubility-products.ts';
 import { check, near } from './check.ts';
 
 /** mg/L over the fresh solid at pH 7, 8, 8.5, 9, 9.5, 10, 11: worked out apart from us from the constants. */

@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { solubilityProducts } from '../../src/lib/core/facts/equilibria/solubility-products.ts';
+import { solubilityProducts } from './oracles/solubility-products.ts';
 import { check } from './check.ts';
 
 // as printed; where ours is another, the printed one stands beside it

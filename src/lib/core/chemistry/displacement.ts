@@ -1,5 +1,5 @@
 import type { ElementSymbol } from '../facts/elements.ts';
-import { potentials } from '../facts/equilibria/potentials.ts';
+import { potentials } from '../facts/potentials.ts';
 import type { Composition } from './alloy.ts';
 
 /** Standard potential of each metal that a bath may hold against its bare ion, V. Null: none in the table. */

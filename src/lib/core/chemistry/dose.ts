@@ -2,7 +2,6 @@ import { atomicWeights } from '../facts/elements.ts';
 import type { ElementSymbol } from '../facts/elements.ts';
 import { bathSalts, otherSalts } from '../facts/salts.ts';
 import { combining, freeCarbonate, freeChloride } from '../facts/treatment.ts';
-import { overSilverChloride, silverInChloride, silverMgPerLitre } from './precipitation.ts';
 
 /** Grams of something that drives a metal out of a bath, and what comes of it. */
 export interface Dose {
@@ -13,8 +12,6 @@ export interface Dose {
   readonly most: number;
   /** g, dry */
   readonly sludge: number;
-  /** mg/L that stay dissolved at best; null where the pH decides */
-  readonly left: number | null;
 }
 
 const { NaCl } = bathSalts;
@@ -34,7 +31,6 @@ export function silverDose(silver: number, litres: number): Dose {
     grams: saltFor(wanted.value),
     most: saltFor(most.value),
     sludge: moles * (atomicWeights.Ag.value + combining.chloride),
-    left: silverMgPerLitre(overSilverChloride(silverInChloride, wanted.value)),
   };
 }
 
@@ -62,6 +58,5 @@ export function carbonateDose(grams: Readonly<Partial<Record<ElementSymbol, numb
     grams: ashFor(0),
     most: ashFor(freeCarbonate.value),
     sludge: sum((one) => one.moles * one.hydroxide),
-    left: null,
   };
 }

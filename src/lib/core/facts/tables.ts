@@ -13,10 +13,7 @@ import { plateMetals, plateRefusals } from './cathodes.ts';
 import { classFacts } from './class-facts.ts';
 import { copperSulfateOffset, filmTransport, offsets, valences, yieldPriors } from './electrode-facts.ts';
 import { atomicWeights } from './elements.ts';
-import { complexes } from './equilibria/complexes.ts';
-import { copperLigands, hydroxides } from './equilibria/hydroxides.ts';
-import { potentials } from './equilibria/potentials.ts';
-import { solubilityProducts } from './equilibria/solubility-products.ts';
+import { potentials } from './potentials.ts';
 import { firstAid, minutes } from './first-aid.ts';
 import { lawLines, lawRead } from './law.ts';
 import { metals, refusedMetals, refusedStock } from './metals.ts';
@@ -27,7 +24,6 @@ import { conductivityLine } from './salts/salt-facts.ts';
 import { cadmium, hallmarkFrom, lead, nickelRelease } from './selling.ts';
 import { sources } from './sources.ts';
 import { extraStatements, hazardStatements, labels, substances } from './substances.ts';
-import { mixtureBacking, mixtureLimits, oralBounds, oralEstimates } from './substances/mixture-limits.ts';
 import { resistKinds } from './resists.ts';
 import { supplyKinds } from './supplies.ts';
 import { combining, freeCarbonate, freeChloride, metalLines, pHWindows, retireAfter } from './treatment.ts';
@@ -52,11 +48,7 @@ export const tables = {
   passiveIn,
   skinIn,
   cationDoes,
-  solubilityProducts,
-  complexes,
   potentials,
-  hydroxides,
-  copperLigands,
   plateMetals,
   plateRefusals,
   limits,
@@ -81,10 +73,6 @@ export const tables = {
   resistKinds,
   resistFacts,
   substances,
-  mixtureLimits,
-  mixtureBacking,
-  oralEstimates,
-  oralBounds,
   labels,
   hazardStatements,
   extraStatements,

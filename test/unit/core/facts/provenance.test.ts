@@ -10,6 +10,7 @@ import { unitsOf } from '../../../../src/lib/core/units/convert.ts';
 import { dimensions } from '../../../fixtures/dimensions.ts';
 import { solveCell } from '../../../../src/lib/core/cell/solved-field.ts';
 import { planJob } from '../../../../src/lib/core/plan/plan-job.ts';
+import { oracleSources } from '../../../reference/oracles/sources.ts';
 import { cuff, jobOf, pendant, planOf, tokens } from '../../../fixtures/jobs.ts';
 
 /** An entry of the tables: anything that names a source. */
@@ -18,9 +19,11 @@ interface Entry {
   readonly entry: Readonly<Record<string, unknown>>;
 }
 
-const modules = import.meta.glob<Record<string, unknown>>('../../../../src/lib/core/facts/**/*.ts', {
-  eager: true,
-});
+const modules = import.meta.glob<Record<string, unknown>>(
+  ['../../../../src/lib/core/facts/**/*.ts', '../../../reference/oracles/*.ts', '!**/*.test.ts'],
+  { eager: true },
+);
+const known: Readonly<Record<string, Source>> = { ...sources, ...oracleSources };
 
 function entriesOf(path: string, value: unknown, found: Entry[], seen: Set<unknown>): Entry[] {
   if (typeof value !== 'object' || value === null || seen.has(value)) return found;
@@ -32,7 +35,7 @@ function entriesOf(path: string, value: unknown, found: Entry[], seen: Set<unkno
 
 const entries = Object.entries(modules).flatMap(([file, module]) => {
   const room = file.replace(/^.*\/facts\//, '');
-  return entriesOf(room, { ...module, sources: null, tables: null }, [], new Set());
+  return entriesOf(room, { ...module, sources: null, oracleSources: null, tables: null }, [], new Set());
 });
 const facts = entries.filter(({ entry }) => 'locator' in entry);
 /** facts that are numbers: the rest are backings of sentences */
@@ -46,7 +49,7 @@ describe('the tables', () => {
     expect(data.length).toBeGreaterThan(100);
   });
   test('name known sources only', () => {
-    expect(at(entries.filter(({ entry }) => !Object.hasOwn(sources, String(entry['source']))))).toEqual([]);
+    expect(at(entries.filter(({ entry }) => !Object.hasOwn(known, String(entry['source']))))).toEqual([]);
   });
   test('say where in the source', () => {
     expect(at(facts.filter(({ entry }) => String(entry['locator']).trim() === ''))).toEqual([]);
@@ -122,7 +125,7 @@ describe('the tables', () => {
 });
 
 describe('the sources', () => {
-  const all = Object.entries(sources as Readonly<Record<string, Source>>);
+  const all = Object.entries(known);
 
   test('are each used by a datum, a rule or a working', () => {
     const plans = [
@@ -131,12 +134,15 @@ describe('the sources', () => {
       planOf(tokens()),
       planOf(cuff(), { 'bath.salt': 'Na2SO4' }),
     ];
+    const own = entries.filter(({ path }) => !path.includes('/oracles/'));
     const used = new Set<string>([
-      ...entries.map(({ entry }) => String(entry['source'])),
+      ...own.map(({ entry }) => String(entry['source'])),
       ...[...refusalRules, ...warningRules].flatMap((rule): readonly string[] => rule.sources),
       ...plans.flatMap(({ figures }) => Object.values(figures).flatMap(({ working }) => working.sources)),
     ]);
-    expect(all.filter(([id]) => !used.has(id)).map(([id]) => id)).toEqual([]);
+    expect(Object.keys(sources).filter((id) => !used.has(id))).toEqual([]);
+    const drawnOn = new Set(entries.map(({ entry }) => String(entry['source'])));
+    expect(Object.keys(oracleSources).filter((id) => !drawnOn.has(id))).toEqual([]);
   });
   test('have titles, each its own', () => {
     const titles = all.map(([, { title }]) => title);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { carryAway, neededAtMetal } from '../../../../src/lib/core/cell/carry-away.ts';
+import { carryAway, neededAtMetal } from '../../../reference/oracles/carry-away.ts';
 import { metals, refusedMetals } from '../../../../src/lib/core/facts/metals.ts';
 import { passiveIn } from '../../../../src/lib/core/facts/pairing-facts.ts';
 import { bathSalts, refusedSalts } from '../../../../src/lib/core/facts/salts.ts';

@@ -46,8 +46,4 @@ export const safetySources = {
       'Nickel policy page quoting REACH Annex XVII entry 27: 0.5 and 0.2 µg/cm² a week; about 15 % of women react',
     how: 'secondaryCopy',
   },
-  clpMixtures: {
-    title: 'CLP Annex I, generic concentration limits for mixtures; recalled',
-    how: 'memory',
-  },
 } as const satisfies Record<string, Source>;

@@ -28,34 +28,13 @@ export const tableSources = {
   nickelSilverSheet: { title: 'Civil engineering handbook page: 65 copper, 18 nickel, 17 zinc', how: 'read' },
   steelSheets: { title: 'Data pages of plain carbon, 304 and 316 steels', how: 'read' },
   aluminiumLimits: { title: 'Aluminum Association composition limits, 1100 and 6061', how: 'read' },
-  crcSolubilityProducts: {
-    title: 'CRC Handbook, 91st ed., solubility product constants at 25 °C',
-    how: 'secondaryCopy',
-  },
-  openstaxProducts: {
-    title: 'OpenStax Chemistry 2e, Appendix J, solubility products',
-    how: 'read',
-    address: 'https://openstax.org/books/chemistry-2e/pages/j-solubility-products',
-  },
-  openstaxComplexes: {
-    title: 'OpenStax Chemistry 2e, Appendix K, formation constants',
-    how: 'read',
-    address: 'https://openstax.org/books/chemistry-2e/pages/k-formation-constants-for-complex-ions',
-  },
   phreeqcMinteq: { title: 'USGS PHREEQC database minteq.v4.dat', how: 'read' },
   phreeqcWateq: { title: 'USGS PHREEQC database wateq4f.dat', how: 'read' },
-  phreeqcLlnl: { title: 'USGS PHREEQC database llnl.dat', how: 'read' },
-  phreeqcThermoddem: { title: 'Thermoddem V1.10 for PHREEQC', how: 'read' },
   phreeqcThermochimie: { title: 'ThermoChimie v10a for PHREEQC', how: 'read' },
-  handbookProducts: {
-    title: 'Waste management handbook, ch. 31, solubility product constants at 25 °C',
-    how: 'read',
-  },
   wikipediaPotentials: {
     title: 'Wikipedia, "Standard electrode potential (data page)"',
     how: 'secondaryCopy',
   },
-  equilibriaOwn: { title: 'Constants worked out for this work from the others in the table', how: 'own' },
   nickelPassive: {
     title: 'Datta & Landolt, J. Electrochem. Soc. 122 (1975) 1466: nickel in nitrate; abstract',
     how: 'secondaryCopy',

@@ -1,5 +1,5 @@
-import type { Statement } from '../datum.ts';
-import type { ElementSymbol } from '../elements.ts';
+import type { Statement } from '../../../src/lib/core/facts/datum.ts';
+import type { ElementSymbol } from '../../../src/lib/core/facts/elements.ts';
 
 /**
  * A hydroxide and what its metal does in water, at 25 °C and no ionic strength:

@@ -1,5 +1,3 @@
-import type { Backing } from '../first-aid.ts';
-
 /** Mass % from which a mixture carries a class, where the law names no other limit for the ingredient. */
 export const mixtureLimits = {
   /** sum of what corrodes skin or damages eyes: serious damage, irritation */
@@ -27,8 +25,9 @@ export const oralEstimates = { H301: 100, H302: 500 } as const;
 /** Up to which estimate of the mixture a statement holds, mg/kg by mouth. */
 export const oralBounds = { H301: 300, H302: 2000 } as const;
 
+/** Where these limits stand. */
 export const mixtureBacking = {
   evidence: 'fromMemory',
   source: 'clpMixtures',
   locator: 'Tables 3.1.2, 3.2.3, 3.3.3, 3.4.5, 3.6.2, 3.7.2, 3.9.4 and 4.1.1 to 4.1.2, recalled',
-} as const satisfies Backing;
+} as const;

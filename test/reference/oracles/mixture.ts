@@ -1,13 +1,18 @@
-import type { ElementSymbol } from '../facts/elements.ts';
-import { atomicWeights } from '../facts/elements.ts';
-import { substanceOfSalt, substances } from '../facts/substances.ts';
-import type { ExtraCode, HazardCode, Substance, SubstanceId } from '../facts/substances.ts';
-import { mixtureLimits as limit, oralBounds, oralEstimates } from '../facts/substances/mixture-limits.ts';
-import { pictogramsOf } from '../facts/substances/pictograms.ts';
-import type { Pictogram } from '../facts/substances/pictograms.ts';
-import { labelStatements } from '../facts/substances/statements.ts';
-import type { Anion } from '../facts/salts/salt-facts.ts';
-import type { ShelfSalt } from '../facts/salts.ts';
+import type { ElementSymbol } from '../../../src/lib/core/facts/elements.ts';
+import { atomicWeights } from '../../../src/lib/core/facts/elements.ts';
+import { substanceOfSalt, substances } from '../../../src/lib/core/facts/substances.ts';
+import type {
+  ExtraCode,
+  HazardCode,
+  Substance,
+  SubstanceId,
+} from '../../../src/lib/core/facts/substances.ts';
+import { mixtureLimits as limit, oralBounds, oralEstimates } from './mixture-limits.ts';
+import { pictogramsOf } from '../../../src/lib/core/facts/substances/pictograms.ts';
+import type { Pictogram } from '../../../src/lib/core/facts/substances/pictograms.ts';
+import { labelStatements } from '../../../src/lib/core/facts/substances/statements.ts';
+import type { Anion } from '../../../src/lib/core/facts/salts/salt-facts.ts';
+import type { ShelfSalt } from '../../../src/lib/core/facts/salts.ts';
 
 /** One ingredient of a mixture, % of its mass. */
 export interface Ingredient {

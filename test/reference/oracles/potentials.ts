@@ -1,20 +1,7 @@
-import type { Constant } from './constant.ts';
+import type { OracleConstant } from './constant.ts';
 
-/** Standard potentials against hydrogen, V, by half reaction. */
-export const potentials = {
-  'Ag+ + e- = Ag': {
-    value: 0.7996,
-    unit: 'V',
-    uncertainty: { kind: 'band', low: 0.799, high: 0.7996 },
-    validFor: { temperature: [25, 25, 'degC'] },
-    evidence: 'measured',
-    source: 'standardPotentials',
-    locator: 'Ag+ + e- = Ag',
-    others: [
-      { value: 0.799, source: 'phreeqcMinteq', locator: 'minteq.v4.dat' },
-      { value: 0.7992, source: 'phreeqcThermochimie', locator: 'ThermoChimie v10a' },
-    ],
-  },
+/** Standard potentials against hydrogen, V, that no plan rests on. */
+export const otherPotentials = {
   'AgCl + e- = Ag + Cl-': {
     value: 0.22233,
     unit: 'V',
@@ -44,24 +31,6 @@ export const potentials = {
     source: 'memory',
     locator: 'Ag2SO4 + 2e- = 2Ag + SO4--',
     others: [{ value: 0.654, source: 'equilibriaOwn', locator: 'worked out here' }],
-  },
-  'Cu++ + 2e- = Cu': {
-    value: 0.337,
-    unit: 'V',
-    uncertainty: { kind: 'band', low: 0.3369, high: 0.3419 },
-    validFor: { temperature: [25, 25, 'degC'] },
-    evidence: 'measured',
-    source: 'standardPotentials',
-    locator: 'Cu++ + 2e- = Cu',
-    others: [
-      {
-        value: 0.3419,
-        source: 'memory',
-        locator: 'recalled',
-      },
-      { value: 0.3386, source: 'phreeqcMinteq', locator: 'minteq.v4.dat (2.69 + 8.756)' },
-      { value: 0.3369, source: 'phreeqcThermochimie', locator: 'ThermoChimie v10a' },
-    ],
   },
   'Cu+ + e- = Cu': {
     value: 0.521,
@@ -109,46 +78,6 @@ export const potentials = {
     locator: 'CuCl2- + e- = Cu + 2Cl-',
     others: [{ value: 0.2359, source: 'equilibriaOwn', locator: 'worked out here with 4.82 (LLNL)' }],
   },
-  'Zn++ + 2e- = Zn': {
-    value: -0.7618,
-    unit: 'V',
-    uncertainty: { kind: 'band', low: -0.7628, high: -0.7618 },
-    validFor: { temperature: [25, 25, 'degC'] },
-    evidence: 'measured',
-    source: 'standardPotentials',
-    locator: 'Zn++ + 2e- = Zn',
-    others: [
-      { value: -0.7628, source: 'phreeqcMinteq', locator: 'minteq.v4.dat' },
-      { value: -0.7619, source: 'phreeqcWateq', locator: 'wateq4f.dat' },
-    ],
-  },
-  'Ni++ + 2e- = Ni': {
-    value: -0.257,
-    unit: 'V',
-    uncertainty: { kind: 'band', low: -0.257, high: -0.2372 },
-    validFor: { temperature: [25, 25, 'degC'] },
-    evidence: 'measured',
-    source: 'standardPotentials',
-    locator: 'Ni++ + 2e- = Ni',
-    others: [{ value: -0.2372, source: 'phreeqcThermochimie', locator: 'ThermoChimie v10a' }],
-  },
-  'Fe++ + 2e- = Fe': {
-    value: -0.447,
-    unit: 'V',
-    uncertainty: { kind: 'band', low: -0.4691, high: -0.44 },
-    validFor: { temperature: [25, 25, 'degC'] },
-    evidence: 'measured',
-    source: 'standardPotentials',
-    locator: 'Fe++ + 2e- = Fe',
-    others: [
-      {
-        value: -0.44,
-        source: 'wikipediaPotentials',
-        locator: 'stored page topuch.com; WIKI-E (84 907 J/mol /2F)',
-      },
-      { value: -0.4691, source: 'phreeqcThermochimie', locator: 'ThermoChimie v10a' },
-    ],
-  },
   'Fe+++ + e- = Fe++': {
     value: 0.771,
     unit: 'V',
@@ -179,36 +108,6 @@ export const potentials = {
     locator: 'Cr++ + 2e- = Cr',
     others: [{ value: -0.9017, source: 'phreeqcMinteq', locator: 'minteq.v4.dat' }],
   },
-  'Al+++ + 3e- = Al': {
-    value: -1.662,
-    unit: 'V',
-    uncertainty: { kind: 'band', low: -1.6847, high: -1.662 },
-    validFor: { temperature: [25, 25, 'degC'] },
-    evidence: 'measured',
-    source: 'standardPotentials',
-    locator: 'Al+++ + 3e- = Al',
-    others: [{ value: -1.6847, source: 'phreeqcThermochimie', locator: 'ThermoChimie v10a' }],
-  },
-  'Sn++ + 2e- = Sn': {
-    value: -0.1375,
-    unit: 'V',
-    uncertainty: { kind: 'band', low: -0.142, high: -0.1375 },
-    validFor: { temperature: [25, 25, 'degC'] },
-    evidence: 'measured',
-    source: 'standardPotentials',
-    locator: 'Sn++ + 2e- = Sn',
-    others: [{ value: -0.142, source: 'phreeqcThermochimie', locator: 'ThermoChimie v10a (beta)' }],
-  },
-  'Pb++ + 2e- = Pb': {
-    value: -0.1262,
-    unit: 'V',
-    uncertainty: { kind: 'band', low: -0.1262, high: -0.1256 },
-    validFor: { temperature: [25, 25, 'degC'] },
-    evidence: 'measured',
-    source: 'standardPotentials',
-    locator: 'Pb++ + 2e- = Pb',
-    others: [{ value: -0.1256, source: 'phreeqcMinteq', locator: 'minteq.v4.dat' }],
-  },
   'Mn++ + 2e- = Mn': {
     value: -1.185,
     unit: 'V',
@@ -218,16 +117,6 @@ export const potentials = {
     source: 'standardPotentials',
     locator: 'Mn++ + 2e- = Mn',
     others: [{ value: -1.1829, source: 'phreeqcThermochimie', locator: 'ThermoChimie v10a' }],
-  },
-  'Au+++ + 3e- = Au': {
-    value: 1.498,
-    unit: 'V',
-    uncertainty: { kind: 'notStated' },
-    validFor: { temperature: [25, 25, 'degC'] },
-    evidence: 'measured',
-    source: 'standardPotentials',
-    locator: 'Au+++ + 3e- = Au',
-    others: [],
   },
   'AuCl4- + 3e- = Au + 4Cl-': {
     value: 1.002,
@@ -353,4 +242,4 @@ export const potentials = {
     locator: 'Ag(S2O3)2--- + e- = Ag + 2S2O3--',
     others: [{ value: -0.0073, source: 'equilibriaOwn', locator: 'worked out here' }],
   },
-} as const satisfies Record<string, Constant>;
+} as const satisfies Record<string, OracleConstant>;

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { bathIngredients, classifyMixture } from '../../../../src/lib/core/chemistry/mixture.ts';
-import { findSalt } from '../../../../src/lib/core/facts/salts.ts';
-import type { ShelfSalt } from '../../../../src/lib/core/facts/salts.ts';
-import type { SubstanceId } from '../../../../src/lib/core/facts/substances.ts';
+import { bathIngredients, classifyMixture } from './mixture.ts';
+import { findSalt } from '../../../src/lib/core/facts/salts.ts';
+import type { ShelfSalt } from '../../../src/lib/core/facts/salts.ts';
+import type { SubstanceId } from '../../../src/lib/core/facts/substances.ts';
 
 const of = (substance: SubstanceId, massPercent: number) =>
   classifyMixture([{ substance, massPercent }]).hazards;

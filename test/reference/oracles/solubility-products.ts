@@ -1,4 +1,4 @@
-import type { Constant } from './constant.ts';
+import type { OracleConstant } from './constant.ts';
 
 /** Solubility products: ions multiplied, mol/L each to its power; what dissolves is named in the locator. */
 export const solubilityProducts = {
@@ -337,4 +337,4 @@ export const solubilityProducts = {
       { value: 1.55e-5, source: 'phreeqcThermochimie', locator: 'ThermoChimie v10a' },
     ],
   },
-} as const satisfies Record<string, Constant>;
+} as const satisfies Record<string, OracleConstant>;

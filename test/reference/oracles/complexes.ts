@@ -1,4 +1,4 @@
-import type { Constant } from './constant.ts';
+import type { OracleConstant } from './constant.ts';
 
 /** Complexes: log10 of the cumulative formation constant. */
 export const complexes = {
@@ -234,4 +234,4 @@ export const complexes = {
     locator: 'Ni++ + 4NH3',
     others: [],
   },
-} as const satisfies Record<string, Constant>;
+} as const satisfies Record<string, OracleConstant>;

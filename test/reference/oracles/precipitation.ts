@@ -1,7 +1,7 @@
-import { atomicWeights } from '../facts/elements.ts';
-import { complexes } from '../facts/equilibria/complexes.ts';
-import { solubilityProducts } from '../facts/equilibria/solubility-products.ts';
-import type { Hydroxide } from '../facts/equilibria/hydroxides.ts';
+import { atomicWeights } from '../../../src/lib/core/facts/elements.ts';
+import { complexes } from './complexes.ts';
+import { solubilityProducts } from './solubility-products.ts';
+import type { Hydroxide } from './hydroxides.ts';
 
 /** A ligand left free in the liquid. */
 export interface Ligand {

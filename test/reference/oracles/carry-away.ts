@@ -1,12 +1,12 @@
-import { complexes } from '../facts/equilibria/complexes.ts';
-import { solubilityProducts } from '../facts/equilibria/solubility-products.ts';
-import { practice } from '../facts/bench-facts.ts';
-import type { MetalFamily } from '../facts/metals.ts';
-import { findSalt } from '../facts/salts.ts';
-import type { Anion } from '../facts/salts/salt-facts.ts';
-import { si } from '../units/quantity.ts';
-import { convectionLimit } from './limiting-current.ts';
-import type { Film } from './limiting-current.ts';
+import { complexes } from './complexes.ts';
+import { solubilityProducts } from './solubility-products.ts';
+import { practice } from '../../../src/lib/core/facts/bench-facts.ts';
+import type { MetalFamily } from '../../../src/lib/core/facts/metals.ts';
+import { findSalt } from '../../../src/lib/core/facts/salts.ts';
+import type { Anion } from '../../../src/lib/core/facts/salts/salt-facts.ts';
+import { si } from '../../../src/lib/core/units/quantity.ts';
+import { convectionLimit } from '../../../src/lib/core/cell/limiting-current.ts';
+import type { Film } from '../../../src/lib/core/cell/limiting-current.ts';
 
 /**
  * Whether the salt that a bite makes can leave the metal: how much of it dissolves there, against how
