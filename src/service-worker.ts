@@ -4,6 +4,12 @@
 /// <reference types="@sveltejs/kit" />
 import { base, build, files, prerendered, version } from '$service-worker';
 
+/*
+ * Two megabytes at most are kept for offline: ten seconds of a slow line. Fifty pages of what to wear were a
+ * tenth of that, so one empty page stands for all and the app draws what the address names. Price: a reload
+ * without network and without script shows nothing there.
+ */
+
 /**
  * Everything is fetched when a version is installed, so that any page opens with the network off. A new
  * version waits: it is let in by the last page's closing, or by the maker's tap when no run is on.

@@ -8,6 +8,12 @@ import { BadBits, BitReader, BitWriter } from './bits.ts';
 import { fnv1a64, folded } from '../core/units/fnv.ts';
 import { layout } from './layout.ts';
 
+/*
+ * A printed code carries what the plan is made from, some 45 letters, and no title, place or bath name: a
+ * sheet is handed round. Every word has a number that is never given away again, so that old sheets stay
+ * readable. Eight letters cannot hold a job; they name one in the notebook that printed it.
+ */
+
 /** Opens every text, and says which layout follows. */
 const VERSION = '1';
 /** Bytes of fingerprint at the end. */

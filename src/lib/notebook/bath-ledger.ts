@@ -1,5 +1,10 @@
 import type { BathEvent, BathRecord } from './records.ts';
 
+/*
+ * A bath is its events: they are only added, and the last word of each job counts. Nothing is taken off for
+ * what settles, so that a bath is never thought cleaner than it is.
+ */
+
 /** What a bath is now, added up from its events. */
 export interface BathState {
   readonly where: 'shelf' | 'handed-over';

@@ -1,3 +1,8 @@
+/*
+ * A job lies in the store as one text, copied and written several times faster than its thousands of parts;
+ * the short facts of all jobs lie on one sheet, and every write leaves a mark for what is no longer true.
+ */
+
 /**
  * A job as it lies in the store: its JSON as one text. A plan has thousands of small parts, and a browser copies and
  * writes one text several times faster than them.

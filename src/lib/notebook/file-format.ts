@@ -1,5 +1,12 @@
 import { sha256Of } from './sha256.ts';
 
+/*
+ * The notebook file is text, a record a line with the SHA-256 of its JSON, and an end that counts: it is
+ * read as it comes, and one changed letter refuses it whole. Pictures are named by their own hash. JSON for
+ * the whole was simpler and fell over at a few hundred pictures; version 1 is still read. Text, not `.json`,
+ * because phones share it.
+ */
+
 /**
  * The one file that holds a whole notebook: text, a record a line, each with the SHA-256 of its JSON. The first line
  * says what it is, the last how many records came before. Version 1 was one JSON value without hashes.

@@ -8,6 +8,11 @@ import type { LabelsOrder } from './order.ts';
 import { faces, ink, mm, pageSizes } from './paper.ts';
 import { place } from './place.ts';
 
+/*
+ * What must stand on a label does not fit 52 × 74 mm at a legible size, so a sheet on its side takes two and
+ * two of 105 mm.
+ */
+
 /** A sheet of labels lies on its side: two and two, the tallest label's height apart. mm */
 export const sheetOfLabels = { columns: 2, rows: 2, apart: 4, tallest: 90, margin: 10 } as const;
 /** Labels on a sheet. */

@@ -1,5 +1,11 @@
 import { getDocument, PDFWorker } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
+/*
+ * The app draws the preview itself: Android shows no PDF inside a page, iOS its first page only, and the
+ * page's own policy forbids frames of blobs. Price: 0.45 MB of the offline files, fetched at the first
+ * preview. Reopen when phones show PDFs in a page.
+ */
+
 /** More dots than this to a point of the screen nobody sees, and old phones run out of memory. */
 const MOST_DOTS = 2;
 

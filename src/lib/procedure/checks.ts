@@ -2,6 +2,11 @@ import { isBitable, metals } from '../core/facts/metals.ts';
 import { isResist, resistFacts } from '../core/facts/resists.ts';
 import type { CheckBasis } from './check-basis.ts';
 
+/*
+ * The right option of a check stands first, second or third, so that it has to be read; its place never
+ * changes between jobs, so that it can be found.
+ */
+
 /** The four pauses that cannot be walked past. */
 export const holdIds = ['mixing', 'power', 'lifting', 'storing'] as const;
 export type HoldId = (typeof holdIds)[number];

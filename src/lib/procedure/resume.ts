@@ -2,6 +2,13 @@ import { createActor } from 'xstate';
 import { noBasis } from './check-basis.ts';
 import { procedure } from './machine.ts';
 
+/*
+ * A snapshot of another shape cannot be resumed: the job opens at its start, and where its events tell that
+ * a run was left on, "Is the supply off?" comes before all else. A job from a file opens with every answer
+ * forgotten, also the maker's own from another phone: nobody here has looked. The answers stay in its
+ * events.
+ */
+
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 

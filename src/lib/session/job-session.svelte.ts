@@ -35,6 +35,12 @@ import { unendedSince } from './run-log.ts';
 import type { StopReason } from './run-log.ts';
 import { holdBench } from './updates.ts';
 
+/*
+ * A screen follows the stored state, not the machine's: after Start the bite's screen comes when the write
+ * has completed, so that a page killed at any moment opens where the maker thought it was, or asks whether
+ * the supply is off. Price: some milliseconds a screen.
+ */
+
 /** Events after which the record must be on the disk before anything else happens. */
 const strictEvents = new Set<ProcedureEvent['type']>([
   'start.pressed',

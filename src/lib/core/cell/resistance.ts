@@ -6,6 +6,12 @@ import type { Faces, Setup } from './setup.ts';
 import type { SolvedField } from './solved-field.ts';
 import { boxOf, immersedHeight } from './tub.ts';
 
+/*
+ * The closed form stands in, and says so, for a jug or for pieces that cannot hang side by side: from each
+ * face the current's path widens on every side by as much as it has come away from the metal, ∫dx/A. It is
+ * exact in a duct and within 7 % of seven published cells.
+ */
+
 /**
  * The bath's resistance in closed form: from each metal face the current's path widens by as much on
  * every side as it has come away from the metal, until it meets the walls or the middle of the gap. For

@@ -11,6 +11,13 @@ import { bareShare } from './setup.ts';
 import type { Setup } from './setup.ts';
 import { boxOf, evenRows, immersedHeight, mostHung } from './tub.ts';
 
+/*
+ * A plan is made on the 2 mm grid, coarser for large cells, so that the same job gives the same plan on a
+ * phone and on a desk. Where the bare parts lie is not known without artwork: scattered and close together
+ * are both solved, the value is their geometric mean, and both lie inside the range. A solution says how far
+ * it may be off: what a grid of twice the spacing says otherwise, 0.3 % at least.
+ */
+
 /** A piece where it hangs. */
 export interface HungPiece {
   /** its middle, m: across the tub and up from its floor */

@@ -2,6 +2,11 @@ import { si } from '../units/quantity.ts';
 import type { Area, Length, Volume } from '../units/quantity.ts';
 import type { Cathode, Piece, Tub } from './setup.ts';
 
+/*
+ * A piece taller than the liquid or wider than the tub is refused rather than planned in part. Price: a
+ * half-dipped piece is entered by the part that is under.
+ */
+
 /** Thickness taken for a plate whose own was not asked for. */
 export const plateThickness = si<'length'>(0.001);
 

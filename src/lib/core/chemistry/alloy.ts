@@ -3,6 +3,11 @@ import type { ElementSymbol } from '../facts/elements.ts';
 import { valences } from '../facts/electrode-facts.ts';
 import type { Anion } from '../facts/salts/salt-facts.ts';
 
+/*
+ * ASTM G102 leaves out what is below 1 %; the counted elements are scaled to one, so that fine silver is
+ * 107.87 g/mol and not 0.1 % more.
+ */
+
 export type Composition = Readonly<Partial<Record<ElementSymbol, number>>>;
 export type Valences = Readonly<Partial<Record<ElementSymbol, number>>>;
 

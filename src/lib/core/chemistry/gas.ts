@@ -2,6 +2,11 @@ import { AMPERE_HOUR, ATMOSPHERE, FARADAY, GAS_CONSTANT } from '../units/constan
 import { si } from '../units/quantity.ts';
 import type { Charge, Current, Duration, Volume } from '../units/quantity.ts';
 
+/*
+ * While metal dissolves next to no chlorine forms: 1 % of the charge is taken as the most that is likely,
+ * our own guess and marked so. The fault case is all of it.
+ */
+
 /** Volume of one mole of ideal gas, m³; 25 °C and 1 atm unless said. */
 export const molarVolume = (kelvin = 298.15, pascal = ATMOSPHERE): number => (GAS_CONSTANT * kelvin) / pascal;
 

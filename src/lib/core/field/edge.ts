@@ -1,5 +1,13 @@
 import type { Grid } from './grid.ts';
 
+/*
+ * What is made good at an edge follows the sizes of the cells beside it, calibrated on exact corner fields.
+ * A fixed share (0.187 of a face) left a sheet bare to its edge with an insulated back 7 % high, and plates
+ * off the grid 2 %. With an insulated back the lead goes into the cell behind the plane; rims of thin boards
+ * let through as much. Eight kinds of edge against far finer grids: at most 0.1 % at 1 mm, 0.4 % at 2 mm. A
+ * disc stays a staircase of whole cells: parts of cells were tried and made its rim worse.
+ */
+
 /**
  * What a box grid loses where bare metal ends. Near an edge the potential goes as r^λ, and the cell beside
  * it passes too little. An extra way from the metal into that cell makes good for it. How wide it must be

@@ -5,6 +5,15 @@ import type { Belief, Expectation } from './mean.ts';
 import { rateLimits, worth } from './rate.ts';
 import type { Rate } from './rate.ts';
 
+/*
+ * Normal–inverse-gamma on the logarithm of the rate, by metal family and anion (κ 1, a 1.5, b 0.012 about
+ * the table's rate: a judgement). A job counts for what its gauge tells, 10 % scatter against what scale or
+ * gauge may be off; what the eye alone judged counts a tenth of a job. A job that stands far off is asked
+ * about and counted. On benches that we simulate the 90 % range holds 87 to 93 % of the next at every count,
+ * and at least 70 % from two jobs on when the scatter is twice as large and one job in eight is off by half.
+ * With a scatter of exactly 10 % it is too wide after none or one job (97 and 94 %).
+ */
+
 /** What is believed before any job, about the table's own rate; a judgement, no published value. */
 const FIRST = { kappa: 1, a: 1.5, b: 0.012 } as const;
 /** Deviations from what was expected beyond which a job is asked about. */

@@ -4,6 +4,13 @@ import { lineAfter, lineAt } from './line.ts';
 import type { LineBelief } from './line.ts';
 import { studentQuantile } from './student.ts';
 
+/*
+ * Volts over the threshold = offset + slope · modelled, one point for each setting of the knob, about the
+ * table's threshold and a slope of 1 ± 0.35 with 0.15 V of scatter (judgements). The plan draws slope and
+ * the volts at the pivot apart, where they are independent. The other doubts of the resistance stay, so that
+ * the range is too wide rather than too narrow.
+ */
+
 /** What a bench shows of its cell: `over = offset + slope · modelled`. */
 export interface LearntCell {
   /** V, where readings lie thickest: there offset and slope can be believed apart */

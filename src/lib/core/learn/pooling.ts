@@ -1,5 +1,12 @@
 import { momentsOf } from './mean.ts';
 
+/*
+ * Metals lend each other a bent, not a rate: from three jobs of others on, what they share about the tables
+ * moves where the first job of a new metal is expected; its range stays as wide. On benches that we simulate
+ * with a bent of 15 % the error falls from 12.4 to 6.2 %; without one it rises from 3.9 to 5.2 %. Reopen
+ * with real notebooks.
+ */
+
 /** Results of one kind of job, as logarithms; `known` where the scatter of its mean is known beforehand. */
 export interface Group {
   readonly values: readonly number[];

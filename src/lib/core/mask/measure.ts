@@ -4,6 +4,13 @@ import { narrowest } from './narrowest.ts';
 import { partsOf } from './parts.ts';
 import type { Mask } from './raster.ts';
 
+/*
+ * At an edge the grey tells how much of a pixel is bare: areas of twenty figures are within 0.5 % from 150
+ * dpi on. The thinnest line is the least distance along the ridge of an exact distance transform, refined
+ * between pixels; corners are told apart by where the ridge ends. Price: a corner far sharper than a right
+ * one counts as a line that narrows.
+ */
+
 /** A width, and where it was found, from the picture's upper left corner, mm. */
 export interface Narrowest {
   readonly width: number;

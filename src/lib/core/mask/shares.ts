@@ -1,5 +1,12 @@
 import type { Mask } from './raster.ts';
 
+/*
+ * The field sees a drawing as the bare share of cells of a millimetre, in sixteen steps, kept in the job
+ * file: lines finer than a cell share the bath before the whole cell's face, and their density is that of
+ * the bare metal. Printed codes leave it out, and the sheet says so. A disc's drawing is laid on the square
+ * of its area.
+ */
+
 /** Bare share of the piece, coarsely: what a cell's field can see of a design. */
 export interface Shares {
   readonly columns: number;

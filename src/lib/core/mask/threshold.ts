@@ -1,5 +1,10 @@
 import type { Grey } from './raster.ts';
 
+/*
+ * Two tones by Otsu's level over the whole picture, or after the light is evened out between tiles that hold
+ * both tones; the first unless the light varies by more than 0.3 of the contrast.
+ */
+
 /** Counts of each grey. */
 export function histogramOf(data: Uint8Array): Float64Array {
   const counts = new Float64Array(256);

@@ -1,6 +1,11 @@
 import { limits } from '../facts/bench-facts.ts';
 import type { Plan } from './plan.ts';
 
+/*
+ * Depth goes with charge at one current efficiency, so minutes or amps are scaled by wanted over got; amps
+ * only where supply and film allow.
+ */
+
 /** What a bite gave, and what gave it. */
 export interface Bite {
   /** mean depth measured, μm */

@@ -9,6 +9,13 @@ import type { WorkingInputs } from './working-inputs.ts';
 import { figureUnits } from './outcome.ts';
 import { workingOf } from './workings.ts';
 
+/*
+ * Pieces of a batch hang together: charge, amps and metal are the batch's, and the current's path is capped
+ * by the tub's cross-section. Rows are chosen so that the least room of a piece is greatest: twelve tokens
+ * lie between 96 and 102 % of their mean, where a full row and one piece above it gave 92 to 162 %. A batch
+ * is split only where nothing holds the amps: with a knob that does, lots would take as long as all at once.
+ */
+
 /**
  * The most that a supply without a knob for it may be asked for; null where a knob holds the amps, or where
  * nobody knows.

@@ -11,6 +11,12 @@ import type { JobInput } from './job-input.ts';
 import type { LearntCell } from '../learn/cell-line.ts';
 import type { Evidence } from '../units/figure.ts';
 
+/*
+ * Makers report bites several times slower than clean-metal models, and no published figure exists. The
+ * budget stretches the cell's resistance upwards (5 % of benches pass a third of the current), and the plan
+ * prints trade over model; above 3 it says so. Logged jobs replace it.
+ */
+
 /**
  * Everything a first job does not know for sure. Each entry is drawn independently; the plan's ranges
  * take their ends from the draws.

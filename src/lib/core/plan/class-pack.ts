@@ -3,6 +3,12 @@ import { classFacts } from '../facts/class-facts.ts';
 import type { FigureId } from './outcome.ts';
 import type { Plan } from './plan.ts';
 
+/*
+ * The pack stops where one station's current turned to chlorine, with what is likely of the others, would
+ * pass 10 ppm in the room; all of them at once is not planned for. Counts and minutes
+ * (`core/facts/class-facts.ts`) are our own reading.
+ */
+
 /** What the teacher says of the class. */
 export interface ClassAsked {
   readonly stations: number;

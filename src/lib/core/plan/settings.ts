@@ -8,6 +8,13 @@ import { si } from '../units/quantity.ts';
 import type { Area } from '../units/quantity.ts';
 import type { CellOutcome } from './cell-chain.ts';
 
+/*
+ * Figures are for the supply as typed; `settings` is what the plan proposes: amps held at the trade's 10
+ * A/dm², at most 0.7 of the film's limit, volts as a ceiling. On screen the supply is set as proposed and
+ * the job is planned again, so that figures, cautions and first look are for what the maker will set; the
+ * command line keeps to the file.
+ */
+
 /** Volts left over the expected display so that the amps knob keeps holding. */
 const HEADROOM = 2;
 /** Share of what the volts can drive that an amps setting may ask for. */

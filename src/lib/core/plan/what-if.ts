@@ -5,6 +5,11 @@ import { celsiusOf, si } from '../units/quantity.ts';
 import type { InputId } from './budget.ts';
 import type { JobInput } from './job-input.ts';
 
+/*
+ * How far a hand misses (3 mm of gap, 5 % of a knob, 10 % of strength, 3 K, one minute) is our own reading,
+ * to set beside what the tables do not know.
+ */
+
 /** What a maker sets: a hand may miss it, and another value may be tried. */
 export const settingIds = ['gap', 'knob', 'strength', 'temperature', 'time'] as const;
 export type SettingId = (typeof settingIds)[number];

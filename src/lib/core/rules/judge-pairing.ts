@@ -9,6 +9,13 @@ import { refusalRules, warningRules } from './index.ts';
 import type { RefusalId, WarningId } from './index.ts';
 import type { Params, Situation, StepId } from './rule.ts';
 
+/*
+ * One judge asks the rules that refuse and warn, and the solubility of the salt that a bite makes is held
+ * against it over the whole table by a test. Price: the constants decide nothing by themselves. Aluminium is
+ * refused, because chloride pits it and it gases without current; nickel silver and steel bite in chloride
+ * and go passive elsewhere. Reopen when a metal has no rule yet.
+ */
+
 /** What meets what: all that a pairing depends on. */
 export interface Meeting {
   readonly metal: BitableMetal | RefusedMetal;
