@@ -201,7 +201,7 @@ test('what is no settings is said plainly, in the address and in the field, and 
 
 test('papers are shown before they are saved, on the paper chosen', async ({ page }) => {
   await openJob(page, jobAt('done', 'sheet', draftOf(jobOf(pendant()))));
-  const first = await makePapers(page);
+  await makePapers(page);
   await expect(page.getByRole('img', { name: 'Seed-head pendant, page 1', exact: true })).toBeVisible();
   await expect(page.getByRole('img', { name: /, page 11$/ })).toBeAttached({ timeout: 30_000 });
   const drawn = await page.getByRole('img', { name: /, page 1$/ }).evaluate((canvas: HTMLCanvasElement) => {

@@ -41,13 +41,13 @@ function covered(raw: Raw): number {
   const chain = cellChain(job, pairing, recipe, openArea, resistance);
   const middle = chain(medianDraw(budget), null);
   const stopAt = {
-    charge: si<'charge'>((middle['charge'] as number) * AMPERE_HOUR),
-    time: si<'time'>((middle['run_time'] as number) * 60),
+    charge: si<'charge'>(middle['charge'] * AMPERE_HOUR),
+    time: si<'time'>(middle['run_time'] * 60),
   };
   const deviate = deviates(20_261_125);
   let inside = 0;
   for (let n = 0; n < BENCHES; n += 1) {
-    const depth = chain(drawFrom(budget, inputIds.map(deviate)), stopAt)['depth'] as number;
+    const depth = chain(drawFrom(budget, inputIds.map(deviate)), stopAt)['depth'];
     if (depth >= low && depth <= high) inside += 1;
   }
   return inside / BENCHES;

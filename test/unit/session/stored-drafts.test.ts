@@ -6,11 +6,11 @@ import { filledDraft, jobFileOf } from '../../../src/lib/session/job-file.ts';
 import { storedLines } from '../../fixtures/stored/read.ts';
 
 /** Drafts as version 1 of the record stored them, with the job files that they stood for then. Never changed. */
-const stored = storedLines<{
+const stored = storedLines('drafts-1') as readonly {
   readonly stored: Readonly<Record<string, string>>;
   readonly file: object;
   readonly filled: object;
-}>('drafts-1');
+}[];
 
 /** What a file is read as, but for whether its values were typed. */
 function readAs(file: object): ParsedJob {

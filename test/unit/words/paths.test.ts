@@ -38,7 +38,7 @@ describe('a change in words', () => {
     expect(textOf({ path, before, after })).toBe(text);
   });
 
-  test('is read in the maker’s units; a depth stays in mm', () => {
+  test('is read in the maker’s units, a depth too', () => {
     const units = { units: { length: 'in', temperature: 'degF' } } as const;
     expect(textOf({ path: 'cathode.gap', before: '0.0254', after: '0.0508' }, units)).toBe(
       'Gap: 1 in before, 2 in now.',
@@ -47,7 +47,7 @@ describe('a change in words', () => {
       'Bath temperature: 68 °F before, 86 °F now.',
     );
     expect(textOf({ path: 'piece.depth', before: '0.0001', after: '0.0002' }, units)).toBe(
-      'Depth: 0.1 mm before, 0.2 mm now.',
+      'Depth: 0.0039 in before, 0.0079 in now.',
     );
   });
 

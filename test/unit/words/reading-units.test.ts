@@ -12,7 +12,7 @@ import { influenceText, influencesIntro, trialText } from '../../../src/lib/word
 import { nextTimeText } from '../../../src/lib/words/en/next-time.ts';
 import { printPlan } from '../../../src/lib/words/en/printed-plan.ts';
 import { depthHint, depthPurposes, polishAllowances } from '../../../src/lib/words/en/purposes.ts';
-import { alarmText, readingText, readingTexts } from '../../../src/lib/words/en/readings.ts';
+import { alarmText, readingTexts } from '../../../src/lib/words/en/readings.ts';
 import { fill } from '../../../src/lib/words/en/render.ts';
 import { runWatch } from '../../../src/lib/words/en/run-watch.ts';
 import {
