@@ -196,7 +196,7 @@ test('a returning maker starts from the last piece, told what to turn, with all 
   await openJob(page, { ...jobAt('first', 'sheet'), result: measured });
   const hand = finger(page);
   await atHeading(page, 'What was done');
-  await expect(page.getByText(/You got 60 μm where 100 was planned. Next time: /)).toBeVisible();
+  await expect(page.getByText(/You got 60.μm where 100 was planned. Next time: /)).toBeVisible();
   await hand.press('Start again from this');
   await atHeading(page, 'What metal is the piece?');
   await expect(page.getByText('All answers are as they were then.')).toBeVisible();

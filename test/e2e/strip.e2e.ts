@@ -25,7 +25,7 @@ test('a test strip: windows to the scrap, every look before power each time, a c
   await page.getByLabel('Scrap, wide').fill('20');
   await expect(page.getByText('Too small for four windows')).toBeVisible();
   await page.getByLabel('Scrap, wide').fill('60');
-  await expect(page.getByText(/Each window 10 by 14 mm/)).toBeVisible();
+  await expect(page.getByText(/Each window 10 by 14.mm/)).toBeVisible();
   await expect(page.getByRole('img', { name: 'The scrap with its four windows' })).toBeVisible();
   await expectAccessible(page);
   const minutes = await page

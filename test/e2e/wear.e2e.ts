@@ -12,7 +12,7 @@ test('which gloves for acetone: two taps from the start page', async ({ page }) 
   await expect(gloves.first()).toHaveText(/Wear\s*Butyl rubber/);
   await expect(gloves.first()).toBeInViewport({ ratio: 1 });
   await expect(gloves.filter({ hasText: 'Thin nitrile' })).toHaveText(
-    /Not this\s*Thin nitrile, disposable\s*through in under 4 min/,
+    /Not this\s*Thin nitrile, disposable\s*through in under 4.min/,
   );
   await expect(page.getByText('label or data sheet of your own bottle wins')).toBeVisible();
 });

@@ -66,7 +66,7 @@ function readReport(file) {
 }
 
 async function format() {
-  const cache = ['--cache', '--cache-strategy', 'content', '--cache-location', `${caches}/prettier`];
+  const cache = ['--cache', '--cache-strategy', 'content', '--cache-location', `${caches}/prettier-gate`];
   return one(await run('prettier/bin/prettier.cjs', ['--check', ...cache, '.'], { beside: true }));
 }
 

@@ -63,3 +63,11 @@ export function whenTouched(at: number, now: number): string {
   if (days === 1) return `yesterday ${clockTime(at)}`;
   return dayText(at);
 }
+
+/** Around a plan that the start page shows whole; here, since the plan's own words weigh more than the page. */
+export const summaryTexts = {
+  steps: 'Steps and safety messages',
+  figures: (count: number): string => `Every figure, ${String(count)} of them`,
+  start: 'Start from this',
+  file: 'The job file',
+} as const;

@@ -55,11 +55,3 @@ export function planInWords(plan: Plan): PlanInWords {
     })),
   };
 }
-
-/** Around a plan that is shown whole. */
-export const summaryTexts = {
-  steps: 'Steps and safety messages',
-  figures: (count: number): string => `Every figure, ${String(count)} of them`,
-  start: 'Start from this',
-  file: 'The job file',
-} as const;
