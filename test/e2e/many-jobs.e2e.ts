@@ -1,6 +1,7 @@
 import { expect, test } from '@playwright/test';
 import { finishedJob } from '../fixtures/finished-job.ts';
 import { seedMany } from './many-jobs.ts';
+import { storeIsMade } from './notebook-seed.ts';
 
 const MANY = 300;
 
@@ -9,7 +10,8 @@ test('hundreds of jobs are listed, saved, and taken in again by a browser that h
   browser,
   baseURL,
 }) => {
-  await page.goto('/notebook/');
+  await page.goto('/');
+  await storeIsMade(page);
   await seedMany(page, finishedJob('x', 'X', Date.UTC(2026, 10, 1)), MANY);
   await page.goto('/');
   await expect(page.getByRole('link', { name: /^Piece 0/ })).toBeVisible();

@@ -30,6 +30,13 @@ export const storedJob = (id: string, title: string, change: object = {}): objec
   ...change,
 });
 
+/** Waits until the app has made its store: opened by hand before that, it would stay without its parts. */
+export async function storeIsMade(page: Page): Promise<void> {
+  await page.waitForFunction(async () =>
+    (await indexedDB.databases()).some(({ name }) => name === 'etchwright'),
+  );
+}
+
 /** An empty notebook as the app makes it. */
 async function freshNotebook(page: Page): Promise<State> {
   const { baseURL } = test.info().project.use;
@@ -40,9 +47,7 @@ async function freshNotebook(page: Page): Promise<State> {
   if (!context) throw new Error('the page has no browser');
   const fresh = await context.newPage();
   await fresh.goto('/');
-  await fresh.waitForFunction(async () =>
-    (await indexedDB.databases()).some(({ name }) => name === 'etchwright'),
-  );
+  await storeIsMade(fresh);
   const state = await context.storageState({ indexedDB: true });
   await context.close();
   return state as unknown as State;
