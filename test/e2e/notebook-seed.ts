@@ -1,4 +1,4 @@
-import { test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import type { BrowserContext, Page } from '@playwright/test';
 import type { JobRecord } from '../../src/lib/notebook/records.ts';
 
@@ -48,10 +48,20 @@ async function freshNotebook(page: Page): Promise<State> {
   const fresh = await context.newPage();
   await fresh.goto('/');
   await storeIsMade(fresh);
-  const state = await context.storageState({ indexedDB: true });
+  // listed while it is being made, the store may still be without its parts
+  const look = async (): Promise<State> =>
+    (await context.storageState({ indexedDB: true })) as unknown as State;
+  let state = await look();
+  await expect
+    .poll(async () => {
+      state = await look();
+      return state.origins.flatMap(({ indexedDB: kept }) => kept.flatMap(({ stores }) => stores)).length;
+    })
+    .toBeGreaterThan(1);
   await context.close();
-  return state as unknown as State;
+  return state;
 }
+
 /** Made by the first test of a worker that needs one: the shape of the store is the app's own business. */
 let empty: Promise<State> | null = null;
 
