@@ -51,7 +51,10 @@ const design = fc
   .tuple(fc.integer({ min: 1, max: 8 }), fc.integer({ min: 1, max: 8 }))
   .chain(([columns, rows]) =>
     fc
-      .array(pick(...Array.from('0123456789abcdef')), { minLength: columns * rows, maxLength: columns * rows })
+      .array(pick(...Array.from('0123456789abcdef')), {
+        minLength: columns * rows,
+        maxLength: columns * rows,
+      })
       .map((cells) => JSON.stringify({ columns, rows, cells: `${cells.slice(1).join('')}f` })),
   );
 
