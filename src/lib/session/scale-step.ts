@@ -1,3 +1,5 @@
+import { numberIn } from '../core/units/typed-number.ts';
+
 /** Digits after the point of a number as typed. */
 const decimals = (value: number): number => (String(value).split('.')[1] ?? '').length;
 
@@ -6,7 +8,7 @@ const decimals = (value: number): number => (String(value).split('.')[1] ?? '').
  * @param scale as typed
  */
 export function scaleStep(scale: string | undefined, masses: readonly (number | null)[]): number {
-  const said = Number((scale ?? '').replace(',', '.'));
+  const said = numberIn(scale ?? '') ?? 0;
   const shown = Math.min(1, ...masses.map((mass) => (mass === null ? 1 : 10 ** -decimals(mass))));
   return said > 0 ? Math.min(said, shown) : shown;
 }

@@ -4,6 +4,7 @@ import type { Dimension, Quantity } from '../units/quantity.ts';
 import { fieldIdOf, fieldRows, valueAt } from './fields.ts';
 import type { FieldId } from './fields.ts';
 import type { JobField } from './field-kinds.ts';
+import { numberIn } from '../units/typed-number.ts';
 
 /**
  * What the maker has typed, field by field, as typed: nothing is lost when it does not parse. The draft
@@ -25,10 +26,7 @@ export const blankDraft = draftWith(({ blank }) => blank ?? '');
 export const emptyDraft = draftWith(() => '');
 
 /** A typed number: point or comma, spaces ignored. What is no number is handed on as it stands. */
-export const typedNumber = (text: string): number | string => {
-  const plain = text.replace(/\s/g, '').replace(',', '.');
-  return plain !== '' && Number.isFinite(Number(plain)) ? Number(plain) : text.trim();
-};
+export const typedNumber = (text: string): number | string => numberIn(text) ?? text.trim();
 
 /** Whether a field is asked, as the answers stand that decide it. */
 export const isAsked = ({ when }: JobField, draft: Draft): boolean =>

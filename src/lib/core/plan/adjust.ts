@@ -27,8 +27,7 @@ export interface Adjustment {
 }
 
 /**
- * What would have reached the wanted depth. Depth goes with charge as long as the yield stays what it was,
- * so that minutes or amps grow by wanted over got (Faraday's law; the yield is this bench's own).
+ * What would have reached the wanted depth: minutes or amps grow by wanted over got (Faraday's law).
  * @returns null for a depth that tells nothing: none, or none wanted
  */
 export function adjusted({ gotUm, wantedUm, minutes, amps }: Bite, plan: Plan): Adjustment | null {
