@@ -50,9 +50,10 @@ export function hazardsOf(family: MetalFamily | null, salt: string, hasLead: boo
   };
 }
 
+/** Whether the piece sheds lead into its bath. */
+export const hasLead = ({ job: { piece } }: Plan): boolean =>
+  isBitable(piece.metal) && 'Pb' in metals[piece.metal].composition.massPercent;
+
 /** Those of the bath that a plan uses. */
-export function bathHazards(plan: Plan): BathHazards | null {
-  const { piece, bath } = plan.job;
-  const hasLead = isBitable(piece.metal) && 'Pb' in metals[piece.metal].composition.massPercent;
-  return hazardsOf(familyOf(plan), bath.salt, hasLead);
-}
+export const bathHazards = (plan: Plan): BathHazards | null =>
+  hazardsOf(familyOf(plan), plan.job.bath.salt, hasLead(plan));

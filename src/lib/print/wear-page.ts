@@ -17,7 +17,7 @@ import {
   thingNames,
   verdictWords,
 } from '$words/wear.ts';
-import { familyOf } from './bath-hazards.ts';
+import { familyOf, hasLead } from './bath-hazards.ts';
 import { cutPage } from './cut-page.ts';
 import { outline } from './drawing/outline.ts';
 import { bare } from './drawing/plate-mark.ts';
@@ -38,16 +38,24 @@ const saltThings: Readonly<Record<BathSalt, ThingId>> = {
 };
 const removerThings = { acetone: 'acetone', alcohol: 'isopropanol', 'white-spirit': null } as const;
 
+/** The bath by the worst that is in it: what the metal sheds before what the salt can give off. */
+function bathThing(plan: Plan, isChloride: boolean): ThingId {
+  const family = familyOf(plan);
+  if (hasLead(plan)) return 'leaded-brass-bath';
+  if (family === 'nickel') return 'nickel-bath';
+  if (family === 'iron') return 'iron-bath';
+  if (family === 'silver') return 'silver-bath';
+  return isChloride ? 'salt-water-bath' : 'copper-bath';
+}
+
 /** What is open at the bench in this job: the dry salt, the bath, what takes the resist off. */
 export function thingsOf(plan: Plan): readonly ThingId[] {
-  const salt = findBoughtSalt(plan.job.bath.salt)?.facts.id;
+  const facts = findBoughtSalt(plan.job.bath.salt)?.facts;
   const { remover } = resistFacts[plan.job.resist];
   const solvent = remover === null ? null : removerThings[remover];
-  const bath: ThingId =
-    familyOf(plan) === 'silver' ? 'silver-bath' : salt === 'NaCl' ? 'salt-water-bath' : 'copper-bath';
   return [
-    ...(salt === undefined ? [] : [saltThings[salt as BathSalt]]),
-    bath,
+    ...(facts === undefined ? [] : [saltThings[facts.id as BathSalt]]),
+    bathThing(plan, facts?.anion === 'chloride'),
     ...(solvent === null ? [] : [solvent]),
   ];
 }
