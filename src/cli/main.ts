@@ -6,7 +6,7 @@ import { jobJsonSchema, parseJob } from '../lib/core/plan/job-input.ts';
 import type { JobInput } from '../lib/core/plan/job-input.ts';
 import { solveCell } from '../lib/core/cell/solved-field.ts';
 import { planJob } from '../lib/core/plan/plan-job.ts';
-import { settingsText } from '../lib/link/settings-text.ts';
+import { jobCode } from '../lib/link/job-code.ts';
 import { shortCode } from '../lib/link/short-code.ts';
 import { jobPapers } from '../lib/print/order.ts';
 import { printPlan } from '$words/printed-plan.ts';
@@ -87,7 +87,7 @@ async function run(argv: readonly string[]): Promise<number> {
   if (refused) return exit.refused;
   if (command === 'sheet') {
     const { makePapers } = await import('../lib/print/make-papers.ts');
-    const carried = settingsText(plan.job);
+    const carried = jobCode(plan.job);
     const marks = { code: shortCode(carried), carried };
     const bytes = await makePapers({ kind: 'job', plan, order: { ...jobPapers, marks } }, fontFiles());
     try {

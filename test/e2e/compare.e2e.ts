@@ -29,7 +29,7 @@ test('two jobs side by side: what differs, their curves, and the difference in a
   await page.getByLabel('Second job').selectOption({ index: 1 });
   await expect(page.getByText(/No answer differs: “Seed-head pendant” ran/)).toBeVisible();
   // neither was measured: nothing is learnt, and it says what to do
-  await page.goto('/bench/');
+  await page.goto('/look-back/');
   await expect(page.getByText('No job has taught anything yet.')).toBeVisible();
   await expectAccessible(page);
 });

@@ -5,7 +5,7 @@ import type { Plan } from '../../src/lib/core/plan/plan.ts';
 import { defaultReadingUnits } from '../../src/lib/core/job/reading-units.ts';
 import type { FigureId } from '../../src/lib/core/plan/outcome.ts';
 import { range } from '../../src/lib/words/en/locale.ts';
-import { readSettings, settingsText } from '../../src/lib/link/settings-text.ts';
+import { readJobCode, jobCode } from '../../src/lib/link/job-code.ts';
 import { shortCode } from '../../src/lib/link/short-code.ts';
 import { draftOf } from '../../src/lib/session/jobs-from-plan.ts';
 import { figureName } from '../../src/lib/words/en/figures.ts';
@@ -15,7 +15,7 @@ import { unitSymbol } from '../../src/lib/words/en/units.ts';
 import { jobAt } from '../fixtures/job-at.ts';
 import { cuff, jobOf, pendant, tokens } from '../fixtures/jobs.ts';
 import { readQr } from '../fixtures/read-qr.ts';
-import { readPages, squeeze } from '../unit/print/bench.ts';
+import { readPages, squeeze } from '../unit/print/printed.ts';
 import { expectAccessible, phone } from './axe.ts';
 import { answerHold } from './demo-walk.ts';
 import { atHeading } from './job-walk.ts';
@@ -129,9 +129,9 @@ for (const [title, file] of demos) {
     }
     expect(new Set(texts).size).toBe(1);
     const text = texts[0] ?? '';
-    const read = readSettings(text);
+    const read = readJobCode(text);
     if ('fault' in read) throw new Error(read.fault);
-    expect(settingsText({ ...plan.job, supply: read.job.supply })).toBe(text);
+    expect(jobCode({ ...plan.job, supply: read.job.supply })).toBe(text);
     expect(all).toContain(shortCode(text));
 
     // the code finds the job here; the QR's text starts the same on a device that has never seen it
@@ -145,7 +145,7 @@ for (const [title, file] of demos) {
   });
 }
 
-const handed = settingsText(jobOf(pendant()));
+const handed = jobCode(jobOf(pendant()));
 
 test('an address with settings starts the same job elsewhere, with nothing looked at', async ({ page }) => {
   await page.goto(`/#start=${handed}`);

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { expect, test } from '@playwright/test';
 import { expectAccessible, phone } from './axe.ts';
-import { readPages } from '../unit/print/bench.ts';
+import { readPages } from '../unit/print/printed.ts';
 import { seedBaths } from './notebook-seed.ts';
 
 test.use({ viewport: phone });

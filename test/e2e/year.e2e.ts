@@ -42,7 +42,7 @@ test('a year on one page, and what the bench has taught of it', async ({ page })
     await page.setViewportSize({ width: 1280, height: 800 });
     await page.screenshot({ path: '/tmp/year-desk.png', fullPage: true });
   }
-  await page.goto('/bench/');
+  await page.goto('/look-back/');
   await expect(page.getByText(/^Silver with a nitrate, 40 jobs/).first()).toBeVisible();
   await expect(page.getByText(/^Volts and amps, noted at 40 settings/)).toBeVisible();
   await expectAccessible(page);

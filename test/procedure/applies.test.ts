@@ -6,7 +6,7 @@ import type { CheckBasis } from '../../src/lib/procedure/check-basis.ts';
 import { checksOf } from '../../src/lib/procedure/checks.ts';
 import type { HoldId } from '../../src/lib/procedure/checks.ts';
 import { cuff, patched, pendant } from '../fixtures/jobs.ts';
-import { checkBasisFor } from './bench.ts';
+import { checkBasisFor } from './steps.ts';
 
 const asks = (basis: CheckBasis, hold: HoldId, id: string): boolean =>
   checksOf(hold, basis).some((check) => check.id === id);

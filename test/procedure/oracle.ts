@@ -10,7 +10,7 @@ import type { CheckBasis } from '../../src/lib/procedure/check-basis.ts';
 interface Seen {
   readonly value: string | number;
   readonly at: number;
-  /** the foundation at the moment of the answer */
+  /** the basis at the moment of the answer */
   readonly on: CheckBasis;
   /** stops, look-ins and reloads before the answer */
   readonly stops: number;
@@ -21,22 +21,22 @@ const HALF_HOUR = 1_800_000;
 export class Oracle {
   readonly #seen = new Map<string, Seen>();
   #stops = 0;
-  foundation: CheckBasis;
+  basis: CheckBasis;
 
-  constructor(foundation: CheckBasis) {
-    this.foundation = foundation;
+  constructor(basis: CheckBasis) {
+    this.basis = basis;
   }
 
   /** Takes an event that the machine has taken; `path` is the state it was taken in. */
   take(event: ProcedureEvent, path: string): void {
     const isStopping = path === 'etch.stopping' || path === 'etch.strip-stopping';
     const isPowered = isStopping || path === 'etch.running' || path === 'etch.strip-running';
-    if (event.type === 'plan.changed') this.foundation = event.foundation;
+    if (event.type === 'plan.changed') this.basis = event.basis;
     if (event.type === 'check.answered' && !isPowered) {
       this.#seen.set(event.check, {
         value: event.value,
         at: event.at,
-        on: this.foundation,
+        on: this.basis,
         stops: this.#stops,
       });
     }
@@ -53,20 +53,20 @@ export class Oracle {
   #isUnchanged(check: Check, { on }: Seen): boolean {
     const under = (path: string): boolean =>
       check.inputs.some((named) => path === named || path.startsWith(`${named}.`));
-    const paths = new Set([...Object.keys(on.inputs), ...Object.keys(this.foundation.inputs)].filter(under));
-    const same = [...paths].every((path) => on.inputs[path] === this.foundation.inputs[path]);
-    return same && check.figures.every((id) => on.figures[id] === this.foundation.figures[id]);
+    const paths = new Set([...Object.keys(on.inputs), ...Object.keys(this.basis.inputs)].filter(under));
+    const same = [...paths].every((path) => on.inputs[path] === this.basis.inputs[path]);
+    return same && check.figures.every((id) => on.figures[id] === this.basis.figures[id]);
   }
 
   #isRight(check: Check, { value }: Seen): boolean {
     if (check.kind === 'initials') return /^[A-Z]{1,4} [A-Z]{1,4}$/.test(String(value)) && value !== 'AB AB';
     if (check.kind === 'choice') return check.options.some(({ id, ok }) => ok && id === value);
-    return typeof value === 'number' && value > 0 && value <= this.foundation.mostVolts + 0.1;
+    return typeof value === 'number' && value > 0 && value <= this.basis.mostVolts + 0.1;
   }
 
   #required(hold: HoldId): readonly Check[] {
     return checks.filter(
-      (check) => check.hold === hold && (check.when === undefined || check.when(this.foundation)),
+      (check) => check.hold === hold && (check.when === undefined || check.when(this.basis)),
     );
   }
 

@@ -6,8 +6,8 @@ import type { ProcedureEvent } from '../../src/lib/procedure/events.ts';
 import type { CheckBasis } from '../../src/lib/procedure/check-basis.ts';
 import { freshnessOf } from '../../src/lib/procedure/freshness.ts';
 import { procedure } from '../../src/lib/procedure/machine.ts';
-import { checkBases, pathOf, rightAnswer } from './bench.ts';
-import type { Snapshot } from './bench.ts';
+import { checkBases, pathOf, rightAnswer } from './steps.ts';
+import type { Snapshot } from './steps.ts';
 
 const plan = checkBases[0] as CheckBasis;
 const at = 1_000;
@@ -59,7 +59,7 @@ const serializeState = (snapshot: Snapshot): string => {
 
 describe('every shortest path', () => {
   const paths = getShortestPaths(procedure, {
-    input: { foundation: plan },
+    input: { basis: plan },
     events: eventsAt,
     serializeState,
     limit: 400_000,

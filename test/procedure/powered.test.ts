@@ -4,7 +4,7 @@ import { procedure } from '../../src/lib/procedure/machine.ts';
 import { storedPath } from '../../src/lib/procedure/state-paths.ts';
 import { isPowered } from '../../src/lib/session/powered.ts';
 import { aJob } from '../unit/notebook/records-for-test.ts';
-import { checkBases, step, stored, toRunning } from './bench.ts';
+import { checkBases, step, stored, toRunning } from './steps.ts';
 import type { CheckBasis } from '../../src/lib/procedure/check-basis.ts';
 
 interface Node {

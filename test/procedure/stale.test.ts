@@ -4,8 +4,8 @@ import type { Check } from '../../src/lib/procedure/checks.ts';
 import { ANSWER_TTL, changesSince, doesHoldStand, freshnessOf } from '../../src/lib/procedure/freshness.ts';
 import type { CheckBasis } from '../../src/lib/procedure/check-basis.ts';
 import { amount, patched, pendant } from '../fixtures/jobs.ts';
-import { clear, checkBasisFor, checkBases, pathOf, start, step, toRunning } from './bench.ts';
-import type { Snapshot } from './bench.ts';
+import { clear, checkBasisFor, checkBases, pathOf, start, step, toRunning } from './steps.ts';
+import type { Snapshot } from './steps.ts';
 
 const plan = checkBases[0] as CheckBasis;
 const AT = 1_000;
@@ -23,16 +23,16 @@ describe('a change makes exactly its dependents stale:', () => {
   const applying = holdIds.flatMap((hold) => checksOf(hold, plan));
   test.each(Object.keys(plan.inputs))('input %s', (path) => {
     const changed = { ...plan, inputs: { ...plan.inputs, [path]: '"another"' } };
-    const now = step(answered(), { type: 'plan.changed', foundation: changed });
+    const now = step(answered(), { type: 'plan.changed', basis: changed });
     for (const check of applying) {
       expect(freshness(now, check) === 'changed', check.id).toBe(listed(check, path));
     }
-    const back = step(now, { type: 'plan.changed', foundation: plan });
+    const back = step(now, { type: 'plan.changed', basis: plan });
     for (const check of applying) expect(freshness(back, check), check.id).toBe('fresh');
   });
   test.each(Object.keys(plan.figures))('figure %s', (id) => {
     const changed = { ...plan, figures: { ...plan.figures, [id]: 'another' } };
-    const now = step(answered(), { type: 'plan.changed', foundation: changed });
+    const now = step(answered(), { type: 'plan.changed', basis: changed });
     for (const check of applying) {
       expect(freshness(now, check) === 'changed', check.id).toBe(listed(check, id));
     }
@@ -48,7 +48,7 @@ test('an inch for 25.4 mm makes nothing stale', () => {
 
 test('a stale answer shows what it rested on and what stands there now', () => {
   const wider = { ...plan, inputs: { ...plan.inputs, 'cathode.gap': '0.04' } };
-  const now = step(answered(), { type: 'plan.changed', foundation: wider });
+  const now = step(answered(), { type: 'plan.changed', basis: wider });
   const check = checks.find(({ id }) => id === 'between') as Check;
   const answer = now.context.answers[check.id];
   if (!answer) throw new Error('unanswered');
@@ -91,12 +91,12 @@ describe('after a stop', () => {
 
 describe('under power', () => {
   test('an edit asks for stop at once, and the power stays on until the meter is read', () => {
-    const edited = step(toRunning(plan), { type: 'plan.changed', foundation: checkBases[3] as CheckBasis });
+    const edited = step(toRunning(plan), { type: 'plan.changed', basis: checkBases[3] as CheckBasis });
     expect(edited.context.stopWanted).toBe(true);
     expect(pathOf(edited)).toBe('etch.running');
   });
   test('the same plan again asks for nothing', () => {
-    const same = step(toRunning(plan), { type: 'plan.changed', foundation: { ...plan } });
+    const same = step(toRunning(plan), { type: 'plan.changed', basis: { ...plan } });
     expect(same.context.stopWanted).toBe(false);
   });
   test('stop is taken in every powered state', () => {
@@ -185,7 +185,7 @@ test('a bath that has changed since it was mixed locks Start', () => {
   });
   const hold = step(ready, { type: 'depth.judged', verdict: 'deeper', at: 2_000 });
   const other = checkBases[3] as CheckBasis;
-  const cleared = clear(step(hold, { type: 'plan.changed', foundation: other }), 'power', 2_000);
+  const cleared = clear(step(hold, { type: 'plan.changed', basis: other }), 'power', 2_000);
   expect(pathOf(step(cleared, { type: 'start.pressed', at: 2_000 }))).toBe('etch.hold');
 });
 

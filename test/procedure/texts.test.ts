@@ -6,7 +6,7 @@ import { refusalRules, warningRules } from '../../src/lib/core/rules/index.ts';
 import { checks, checksOf, holdIds } from '../../src/lib/procedure/checks.ts';
 import { checkTexts, holdTexts } from '../../src/lib/words/en/checks.ts';
 import { ruleCases } from '../fixtures/rule-cases.ts';
-import { checkBases } from './bench.ts';
+import { checkBases } from './steps.ts';
 
 const rules = fileURLToPath(new URL('../../src/lib/core/rules', import.meta.url));
 const shared = new Set(['judge-pairing.ts', 'rule.ts', 'asks.ts', 'index.ts']);
@@ -37,12 +37,12 @@ describe('every check', () => {
 });
 
 describe('every hold', () => {
-  test.each(checkBases.map((foundation, i) => [i, foundation] as const))(
+  test.each(checkBases.map((basis, i) => [i, basis] as const))(
     'of plan %i has 5 to 9 checks, at most 3 critical, those first',
-    (_, foundation) => {
+    (_, basis) => {
       for (const hold of holdIds) {
         // initials close a hold; they ask for no look of their own
-        const open = checksOf(hold, foundation).filter(({ kind }) => kind !== 'initials');
+        const open = checksOf(hold, basis).filter(({ kind }) => kind !== 'initials');
         const critical = open.filter((check) => check.critical);
         expect(open.length, hold).toBeGreaterThanOrEqual(5);
         expect(open.length, hold).toBeLessThanOrEqual(9);
@@ -58,11 +58,11 @@ describe('every hold', () => {
 test('a class closes each hold with two sets of initials, and nobody else is asked for any', () => {
   const taught = checkBases.filter(({ inputs }) => inputs['place.use'] === '"teaching"');
   expect(taught).toHaveLength(1);
-  for (const foundation of checkBases) {
+  for (const basis of checkBases) {
     for (const hold of holdIds) {
-      const all = checksOf(hold, foundation);
+      const all = checksOf(hold, basis);
       const asked = all.filter(({ kind }) => kind === 'initials');
-      expect(asked.length, hold).toBe(taught.includes(foundation) ? 1 : 0);
+      expect(asked.length, hold).toBe(taught.includes(basis) ? 1 : 0);
       if (asked.length > 0) expect(all.at(-1)).toBe(asked[0]);
     }
   }

@@ -4,8 +4,8 @@ import type { CheckBasis } from '../../src/lib/procedure/check-basis.ts';
 import type { ProcedureEvent } from '../../src/lib/procedure/events.ts';
 import { stepIds } from '../../src/lib/core/rules/rule.ts';
 import { Oracle } from './oracle.ts';
-import { checkIds, checkBases, pathOf, rightAnswer, start, step, stored } from './bench.ts';
-import type { Snapshot } from './bench.ts';
+import { checkIds, checkBases, pathOf, rightAnswer, start, step, stored } from './steps.ts';
+import type { Snapshot } from './steps.ts';
 
 /** mulberry32: a small generator whose whole state is its seed. */
 function randomFrom(seed: number): () => number {
@@ -42,10 +42,10 @@ const started: Readonly<Record<string, string>> = {
 /** What a maker, a browser or bad luck may do next; most of it leads onwards. */
 function nextEvent(snapshot: Snapshot, at: number, random: () => number): ProcedureEvent {
   const pick = <T>(items: readonly T[]): T => items[Math.floor(random() * items.length)] as T;
-  const { foundation } = snapshot.context;
+  const { basis } = snapshot.context;
   const path = pathOf(snapshot);
   const dice = random();
-  if (dice < 0.03) return { type: 'plan.changed', foundation: pick(checkBases) };
+  if (dice < 0.03) return { type: 'plan.changed', basis: pick(checkBases) };
   if (dice < 0.04) return { type: 'job.restored', at };
   if (dice < 0.045) return { type: 'job.restored', at, isTakenIn: true };
   if (dice < 0.05) return { type: 'job.restored', at, poweredSince: at - 60_000 };
@@ -84,12 +84,12 @@ function nextEvent(snapshot: Snapshot, at: number, random: () => number): Proced
     'bath.hold': 'storing',
   }[path];
   if (hold !== undefined && random() < 0.93) {
-    const open = checksOf(hold as HoldId, foundation);
+    const open = checksOf(hold as HoldId, basis);
     const unanswered = open.find(
       ({ id }) => (snapshot.context.answers[id]?.seq ?? 0) <= snapshot.context.spent,
     );
     const check = unanswered ?? (random() < 0.5 ? pick(open) : undefined);
-    if (check) return { type: 'check.answered', check: check.id, value: rightAnswer(check, foundation), at };
+    if (check) return { type: 'check.answered', check: check.id, value: rightAnswer(check, basis), at };
   }
   if (path === 'etch.hold') return { type: 'start.pressed', at };
   if (path === 'etch.strip-hold') return { type: 'strip.started', at };
@@ -106,8 +106,8 @@ interface Checkpoint {
 const EPOCH = 1_700_000_000_000;
 
 /** Every state along an honest job, so that walks may set out from any of them. */
-function checkpointsOf(foundation: CheckBasis): Checkpoint[] {
-  const points: Checkpoint[] = [{ snapshot: start(foundation), past: [] }];
+function checkpointsOf(basis: CheckBasis): Checkpoint[] {
+  const points: Checkpoint[] = [{ snapshot: start(basis), past: [] }];
   const take = (event: ProcedureEvent): void => {
     const last = points.at(-1) as Checkpoint;
     points.push({
@@ -118,8 +118,8 @@ function checkpointsOf(foundation: CheckBasis): Checkpoint[] {
   const at = EPOCH;
   const finish = { type: 'step.finished', at } as const;
   const clearAll = (hold: HoldId): void => {
-    for (const check of checksOf(hold, foundation)) {
-      take({ type: 'check.answered', check: check.id, value: rightAnswer(check, foundation), at });
+    for (const check of checksOf(hold, basis)) {
+      take({ type: 'check.answered', check: check.id, value: rightAnswer(check, basis), at });
     }
   };
   for (let i = 0; i < 3; i += 1) take(finish);
@@ -148,7 +148,7 @@ export function walkOnce(seed: number, tally: Tally): void {
   const random = randomFrom(seed);
   const { snapshot, past } = checkpoints[Math.floor(random() * checkpoints.length)] as Checkpoint;
   let now = snapshot;
-  const oracle = new Oracle(snapshot.context.foundation);
+  const oracle = new Oracle(snapshot.context.basis);
   for (const [event, path] of past) oracle.take(event, path);
   let at = EPOCH;
   let ran = false;
@@ -175,7 +175,7 @@ export function walkOnce(seed: number, tally: Tally): void {
     const starter = started[after];
     if (starter !== undefined && before !== after) {
       assert(event.type === starter, 'only Start starts', note);
-      assert(oracle.foundation.mayPower, 'a plan that may not be powered', note);
+      assert(oracle.basis.mayPower, 'a plan that may not be powered', note);
       clear('power');
       assert(
         oracle.broken('mixing').length === 0,

@@ -13,7 +13,7 @@ import type { JobInput } from '../../src/lib/core/plan/job-input.ts';
 import { fromSi, toSi } from '../../src/lib/core/units/convert.ts';
 import type { UnitSymbol } from '../../src/lib/core/units/convert.ts';
 import type { Dimension } from '../../src/lib/core/units/quantity.ts';
-import { readSettings, settingsText } from '../../src/lib/link/settings-text.ts';
+import { readJobCode, jobCode } from '../../src/lib/link/job-code.ts';
 import { jobFileOf } from '../../src/lib/session/job-file.ts';
 import { draftOf } from '../../src/lib/session/jobs-from-plan.ts';
 import { arbitraryJob } from './arbitrary-job.ts';
@@ -134,7 +134,7 @@ function jobOf(file: unknown): JobInput {
 }
 
 function carried(job: JobInput): JobInput {
-  const read = readSettings(settingsText(job));
+  const read = readJobCode(jobCode(job));
   if ('fault' in read) throw new Error(read.fault);
   return read.job;
 }

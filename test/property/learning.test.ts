@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { beliefAfter, learnt } from '../../src/lib/core/learn/bite-rate.ts';
 import type { Rate } from '../../src/lib/core/learn/rate.ts';
-import { meanOf, nextOf, quantileOf, updated } from '../../src/lib/core/learn/mean.ts';
+import { meanOf, nextOf, quantileOf } from '../../src/lib/core/learn/mean.ts';
 import type { Expectation } from '../../src/lib/core/learn/mean.ts';
 import { learntCell } from '../../src/lib/core/learn/cell-line.ts';
 import { lentBy } from '../../src/lib/core/learn/lent.ts';
@@ -56,9 +56,9 @@ describe('what is believed, calibrated by simulation (Talts et al. 2018)', () =>
     return Array.from({ length: LOOPS }, () => {
       const { mu, sigma } = bench();
       const jobs = 1 + Math.floor(8 * random());
-      const after = updated(
-        first,
-        Array.from({ length: jobs }, () => mu + sigma * normal()),
+      const after = beliefAfter(
+        0.95,
+        Array.from({ length: jobs }, () => rateOf(mu + sigma * normal())),
       );
       return { mean: place(mu, meanOf(after)), next: place(mu + sigma * normal(), next(after)) };
     });

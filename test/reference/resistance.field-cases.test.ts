@@ -18,7 +18,7 @@ import {
 import type { PublishedCell } from '../fixtures/field-cells.ts';
 import { solveWithEstimate } from '../../src/lib/core/field/estimate.ts';
 import type { FieldSolution } from '../../src/lib/core/field/solve.ts';
-import type { FieldProblem, Side } from '../../src/lib/core/field/problem.ts';
+import type { FieldProblem, ElectrodeSide } from '../../src/lib/core/field/problem.ts';
 import type { Cell } from '../fixtures/cells.ts';
 import { expect } from 'vitest';
 import { check, near } from './check.ts';
@@ -104,7 +104,7 @@ function fieldChecks(name: string, cell: PublishedCell): void {
       Math.max(tolerance, 2 * err),
     );
   };
-  const anode = (side: string): Side => (side === 'L' ? 'minus' : 'plus');
+  const anode = (side: string): ElectrodeSide => (side === 'L' ? 'minus' : 'plus');
 
   const ohms = cell.R_ohm ?? values['R'];
   if (ohms) {

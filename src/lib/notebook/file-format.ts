@@ -57,7 +57,7 @@ export function headOf(
 }
 
 /** One line as written. */
-export interface Line {
+export interface FileLine {
   readonly kind: LineKind;
   /** its JSON, and what that says */
   readonly text: string;
@@ -65,7 +65,7 @@ export interface Line {
 }
 
 /** @param number of the line, from 1 */
-export async function readLine(line: Bytes, number: number): Promise<Line | BadFile> {
+export async function readLine(line: Bytes, number: number): Promise<FileLine | BadFile> {
   const place = `line ${String(number)}`;
   const head = headOf(line);
   if (head === null) {

@@ -1,5 +1,5 @@
 import { boxed } from './boxed.ts';
-import type { DryRun, Pair } from './import.ts';
+import type { DryRun, Conflict } from './import.ts';
 import type { JobRecord } from './records.ts';
 import type { Everything } from './store.ts';
 
@@ -30,8 +30,8 @@ export function toWrite(
   /** labels of baths that stand beside one of the same label here */
   const bathNames = new Map<string, string>();
   const wanted = <T extends { readonly id: string }>(
-    conflicts: readonly Pair<T>[],
-    choice: (pair: Pair<T>) => Choice,
+    conflicts: readonly Conflict<T>[],
+    choice: (pair: Conflict<T>) => Choice,
     copy: (theirs: T, id: string) => T,
   ): readonly T[] =>
     conflicts.flatMap((pair) => {

@@ -8,7 +8,7 @@ import type { BathRecord, JobRecord, Preferences, UnreadableRecord } from './rec
 import { idOf, isUnreadable, readBath, readJob, readRecord } from './store.ts';
 
 /** Two records of one name that differ. */
-export interface Pair<T> {
+export interface Conflict<T> {
   readonly mine: T;
   readonly theirs: T;
 }
@@ -17,7 +17,7 @@ export interface Pair<T> {
 export interface Sorted<T, F = T> {
   readonly fresh: readonly F[];
   readonly same: number;
-  readonly conflicts: readonly Pair<T>[];
+  readonly conflicts: readonly Conflict<T>[];
 }
 
 /** What taking a file would do: nothing has been written yet. */
@@ -61,7 +61,7 @@ const isEqual = (one: unknown, other: unknown): boolean =>
 /** Sorts records of one kind as they come. */
 class Sorter<T extends { readonly id: string }, F> implements Sorted<T, F> {
   readonly fresh: F[] = [];
-  readonly conflicts: Pair<T>[] = [];
+  readonly conflicts: Conflict<T>[] = [];
   readonly raw: unknown[] = [];
   same = 0;
   leftOut = 0;

@@ -48,14 +48,45 @@ function bathAsEvents(old: Stored): Stored {
   };
 }
 
+const isStored = (raw: unknown): raw is Stored => typeof raw === 'object' && raw !== null;
+
+/** Names that working inputs had in plans of the first version. */
+const inputNames: Readonly<Record<string, string>> = {
+  yield: 'currentEfficiency',
+  offset: 'thresholdVoltage',
+};
+
+function renamedInputs(plan: unknown): unknown {
+  if (Array.isArray(plan)) return plan.map(renamedInputs);
+  if (!isStored(plan)) return plan;
+  return Object.fromEntries(
+    Object.entries(plan).map(([key, value]) => {
+      const isInput = key === 'id' && typeof value === 'string' && 'evidence' in plan;
+      return [key, isInput ? (inputNames[value] ?? value) : renamedInputs(value)];
+    }),
+  );
+}
+
+/** What the checks of a job rest on was called its foundation. */
+function basisNamed(snapshot: unknown): unknown {
+  const context = isStored(snapshot) ? snapshot['context'] : null;
+  if (!isStored(snapshot) || !isStored(context) || !('foundation' in context)) return snapshot;
+  const { foundation: basis, ...rest } = context;
+  return { ...snapshot, context: { ...rest, basis } };
+}
+
+const jobInFieldTerms = (old: Stored): Stored => ({
+  ...old,
+  planAtStart: renamedInputs(old['planAtStart']),
+  snapshot: basisNamed(old['snapshot']),
+});
+
 /** All steps of each kind. */
 export const sequences = {
-  job: sequenceOf('job', []),
+  job: sequenceOf('job', [{ id: 'job/1', up: jobInFieldTerms }]),
   bath: sequenceOf('bath', [{ id: 'bath/1', up: bathAsEvents }]),
   preferences: sequenceOf('preferences', []),
 } as const satisfies Record<string, Sequence>;
-
-const isStored = (raw: unknown): raw is Stored => typeof raw === 'object' && raw !== null;
 
 /**
  * Raises a stored value to the latest version. What has no version, or a later one than this app knows,

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import type { Reading } from '../core/run/run.ts';
 
 /** Shape of a stored job. Raise with a migration in `migrations.ts`, never in place. */
-export const recordVersion = 1;
+export const jobVersion = 2;
 
 const text = v.string();
 const time = v.number();
@@ -40,7 +40,7 @@ const photo = v.object({
 });
 
 export const jobRecord = v.object({
-  version: v.literal(recordVersion),
+  version: v.literal(jobVersion),
   id: text,
   createdAt: time,
   updatedAt: time,
@@ -121,9 +121,12 @@ const authority = v.object({
   mayTreat: text,
 });
 
+/** Shape of the stored preferences. */
+export const preferencesVersion = 1;
+
 /** What is asked once and kept. */
 export const preferences = v.object({
-  version: v.literal(recordVersion),
+  version: v.literal(preferencesVersion),
   use: text,
   country: text,
   paper: text,

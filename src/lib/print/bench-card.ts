@@ -9,7 +9,7 @@ import { figureParts, fill } from '$words/render.ts';
 import { familyOf } from './bath-hazards.ts';
 import { jobMark } from './drawing/job-mark.ts';
 import { bare, checkBox } from './drawing/plate-mark.ts';
-import type { Marks } from './order.ts';
+import type { JobMarks } from './order.ts';
 import { ink, mm, tabular } from './paper.ts';
 import { place } from './place.ts';
 import { hero } from './sheet/glance.ts';
@@ -104,7 +104,7 @@ export const writeIn = ({ label, value, unit, note }: WriteIn): Content => ({
   ],
 });
 
-function front(plan: Plan, marks: Marks | null): Content[] {
+function front(plan: Plan, marks: JobMarks | null): Content[] {
   const { job } = plan;
   const units = readingUnitsOf(job);
   const family = familyOf(plan);
@@ -203,7 +203,7 @@ function check(text: string, hold: string | null): Content {
 /** Side of the QR code on the card, quiet zone included, mm: it stands beside the shortest checks. */
 const MARK = 26;
 
-function back(plan: Plan, marks: Marks | null): Content[] {
+function back(plan: Plan, marks: JobMarks | null): Content[] {
   const groups = cardHolds(plan).map(([hold, checks]): Content => {
     const stack = checks.map((text, i) => check(text, i === 0 ? hold : null));
     if (marks === null || hold !== cardTexts.beforeLifting) return { stack };
@@ -250,7 +250,7 @@ function outline(x: number, y: number): Content {
 }
 
 /** The bench card, to be read with wet gloves at 0.7 m. @param x,y pt */
-export const benchCard = (plan: Plan, marks: Marks | null, x: number, y: number): Content[] => [
+export const benchCard = (plan: Plan, marks: JobMarks | null, x: number, y: number): Content[] => [
   outline(x, y),
   place(x + mm(card.safe), y + mm(card.safe), inner, ...back(plan, marks)),
   place(x + mm(card.face + card.safe), y + mm(card.safe), inner, ...front(plan, marks)),

@@ -6,7 +6,7 @@ import { bathLabel, label, labelHeight } from './bath-label.ts';
 import { benchCard, card } from './bench-card.ts';
 import { cutPage, safeArea } from './cut-page.ts';
 import { labelOfPlan } from './labelled-bath.ts';
-import type { Marks } from './order.ts';
+import type { JobMarks } from './order.ts';
 import { ink, mm } from './paper.ts';
 import { place } from './place.ts';
 
@@ -21,7 +21,7 @@ const notes = (lines: readonly string[]): Content[] => [
 interface Wanted {
   readonly card: boolean;
   readonly label: boolean;
-  readonly marks: Marks | null;
+  readonly marks: JobMarks | null;
 }
 
 /** The page to cut up: bench card above, bath label below, or one of them. */

@@ -5,7 +5,7 @@ import { sheetTexts } from '$words/papers.ts';
 import { jobMark } from './drawing/job-mark.ts';
 import { testStrip } from './drawing/plates.ts';
 import { scaleBar } from './drawing/scale-bar.ts';
-import type { Marks } from './order.ts';
+import type { JobMarks } from './order.ts';
 import { faces, ink, mm, sheetMargin, sheetWidth, tabular } from './paper.ts';
 import { annex } from './sheet/annex.ts';
 import { biteMap } from './sheet/bite-map.ts';
@@ -29,7 +29,7 @@ const shortened = (title: string): string =>
 /** Side of the QR code at the head of the sheet, quiet zone included, mm. */
 const MARK = 29;
 
-function masthead({ title, piece }: JobInput, marks: Marks | null): Content {
+function masthead({ title, piece }: JobInput, marks: JobMarks | null): Content {
   const from = piece.design ? `${sheetTexts.fromThis} ${sheetTexts.drawingStays}` : sheetTexts.fromThis;
   const name: Content[] = [
     { text: `Etchwright · ${sheetTexts.kind}`, fontSize: 10, bold: true, color: ink.accent },
@@ -100,7 +100,7 @@ const footer = (dataVersion: string): Content =>
   });
 
 /** The job sheet: what to set, what to do, what to write down, and how every figure came about. */
-export function jobSheet(plan: Plan, marks: Marks | null): ContentSection {
+export function jobSheet(plan: Plan, marks: JobMarks | null): ContentSection {
   const { title, paper } = plan.job;
   return {
     pageMargins: [sheetMargin, mm(17), sheetMargin, mm(17)],

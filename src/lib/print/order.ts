@@ -8,7 +8,7 @@ export const paperKinds = ['sheet', 'card', 'label', 'strip', 'wear'] as const;
 export type PaperKind = (typeof paperKinds)[number];
 
 /** What leads from a paper back to its settings. */
-export interface Marks {
+export interface JobMarks {
   /** eight letters that name the job in the notebook that printed it */
   readonly code: string;
   /** what the QR code says: the whole settings */
@@ -19,7 +19,7 @@ export interface Marks {
 export interface PapersOrder {
   readonly kinds: readonly PaperKind[];
   /** null: the papers lead nowhere */
-  readonly marks: Marks | null;
+  readonly marks: JobMarks | null;
 }
 
 /** The three papers of a job. */

@@ -3,7 +3,7 @@ import { faceOf } from './glyphs.ts';
 import { faces } from './paper.ts';
 
 /** A run of text in one face. */
-export type Run = Style & { readonly text: string };
+export type TextRun = Style & { readonly text: string };
 
 /** Stands where a letter cannot be shown: seen at once, and no empty box. */
 const STAND_IN = '?';
@@ -58,9 +58,9 @@ function styleOf(character: string): { text: string; style: Style } {
  * A text as runs, each in a face that has all its letters; subscript digits become small runs.
  * @param style of every run that stays in the face around it
  */
-export function typeset(text: string, style: Style = {}): Run[] {
+export function typeset(text: string, style: Style = {}): TextRun[] {
   if (isPlain(text)) return [{ ...style, text }];
-  const runs: Run[] = [];
+  const runs: TextRun[] = [];
   let last = '';
   for (const character of showable(text)) {
     const { text: piece, style: own } = styleOf(character);
@@ -74,7 +74,7 @@ export function typeset(text: string, style: Style = {}): Run[] {
 }
 
 /** A formula: as a text, but the letter that tells one V, R or ρ from another is set small and low. */
-export const typesetFormula = (formula: string, style: Style = {}): Run[] =>
+export const typesetFormula = (formula: string, style: Style = {}): TextRun[] =>
   formula
     .split(/(?<=[VRρ])([wlm])(?![a-z])/)
     .flatMap((part, i) => (i % 2 === 1 ? [{ ...style, text: part, sub: true }] : typeset(part, style)));

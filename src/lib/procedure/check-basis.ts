@@ -38,7 +38,7 @@ function flatten(value: unknown, path: string, into: Record<string, string>): vo
   }
 }
 
-/** The foundation of a plan. The data version is left out: better tables do not undo what was seen. */
+/** The basis of a plan. The data version is left out: better tables do not undo what was seen. */
 export function checkBasisOf(plan: Plan): CheckBasis {
   const inputs: Record<string, string> = {};
   const answers = Object.entries(plan.job).filter(([key]) => !besideAnswers.some((beside) => beside === key));

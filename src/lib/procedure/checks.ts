@@ -27,7 +27,7 @@ interface CheckBase<Id extends string> {
   /** figures, as shown, whose change makes an answer stale */
   readonly figures: readonly string[];
   /** left out where it cannot apply */
-  readonly when?: (foundation: CheckBasis) => boolean;
+  readonly when?: (basis: CheckBasis) => boolean;
 }
 
 export interface ChoiceCheck<Id extends string = string> extends CheckBase<Id> {
@@ -38,7 +38,7 @@ export interface ChoiceCheck<Id extends string = string> extends CheckBase<Id> {
 export interface NumberCheck<Id extends string = string> extends CheckBase<Id> {
   readonly kind: 'number';
   readonly unit: string;
-  readonly isOk: (value: number, foundation: CheckBasis) => boolean;
+  readonly isOk: (value: number, basis: CheckBasis) => boolean;
 }
 
 /** Two who have looked, in a class: two sets of letters that differ, with a space between. */
@@ -68,19 +68,19 @@ const wordIn = ({ inputs }: CheckBasis, path: string): string | undefined =>
   /^"(.*)"$/.exec(inputs[path] ?? '')?.[1];
 
 /** Only silver leaves a crust that explodes. A metal that the tables do not name may be silver. */
-const mayLeaveCrust = (foundation: CheckBasis): boolean => {
-  const metal = wordIn(foundation, 'piece.metal');
+const mayLeaveCrust = (basis: CheckBasis): boolean => {
+  const metal = wordIn(basis, 'piece.metal');
   return metal === undefined || !isBitable(metal) || metals[metal].family === 'silver';
 };
 /** A resist that the tables do not name may need a solvent. */
-const mayNeedSolvent = (foundation: CheckBasis): boolean => {
-  const resist = wordIn(foundation, 'resist');
+const mayNeedSolvent = (basis: CheckBasis): boolean => {
+  const resist = wordIn(basis, 'resist');
   return resist === undefined || !isResist(resist) || resistFacts[resist].remover !== null;
 };
-const hasStainlessPlate = (foundation: CheckBasis): boolean =>
-  wordIn(foundation, 'cathode.metal') === 'stainless';
+const hasStainlessPlate = (basis: CheckBasis): boolean =>
+  wordIn(basis, 'cathode.metal') === 'stainless';
 const isNewBath = ({ inputs }: CheckBasis): boolean => inputs['bath.record'] === 'null';
-const isClass = (foundation: CheckBasis): boolean => wordIn(foundation, 'place.use') === 'teaching';
+const isClass = (basis: CheckBasis): boolean => wordIn(basis, 'place.use') === 'teaching';
 
 /** Closes a hold in a class: what the critical checks rest on, two people have seen. */
 const initials = <Hold extends HoldId>(
@@ -226,8 +226,8 @@ export function checkNamed(id: CheckId): Check {
 }
 
 /** Checks of a hold that apply to this job, in order. */
-export const checksOf = (hold: HoldId, foundation: CheckBasis): readonly Check[] =>
-  checks.filter((check) => check.hold === hold && (check.when?.(foundation) ?? true));
+export const checksOf = (hold: HoldId, basis: CheckBasis): readonly Check[] =>
+  checks.filter((check) => check.hold === hold && (check.when?.(basis) ?? true));
 
 const LETTERS = /^\p{Lu}{1,4}$/u;
 
@@ -238,9 +238,9 @@ function areTwo(value: string | number): boolean {
 }
 
 /** Whether an answer is one that lets the work go on. */
-export function isOk(check: Check, value: string | number, foundation: CheckBasis): boolean {
+export function isOk(check: Check, value: string | number, basis: CheckBasis): boolean {
   if (check.kind === 'initials') return areTwo(value);
   return check.kind === 'number'
-    ? typeof value === 'number' && check.isOk(value, foundation)
+    ? typeof value === 'number' && check.isOk(value, basis)
     : check.options.some(({ id, ok }) => ok && id === value);
 }

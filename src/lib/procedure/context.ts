@@ -5,7 +5,7 @@ import type { Answers } from './freshness.ts';
 
 /** Plain data: it is stored as it is. */
 export interface ProcedureContext {
-  readonly foundation: CheckBasis;
+  readonly basis: CheckBasis;
   readonly answers: Answers;
   /** number of answers so far */
   readonly seq: number;

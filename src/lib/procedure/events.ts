@@ -9,7 +9,7 @@ export type DepthVerdict = 'deeper' | 'enough' | 'not-sure';
 
 /** Everything that can happen, as facts. Times are ms since 1970 and come from outside. */
 export type ProcedureEvent =
-  | { readonly type: 'plan.changed'; readonly foundation: CheckBasis }
+  | { readonly type: 'plan.changed'; readonly basis: CheckBasis }
   | {
       readonly type: 'check.answered';
       readonly check: CheckId;

@@ -20,29 +20,29 @@ export type Answers = Readonly<Partial<Record<CheckId, Answer>>>;
 /** What the freshness of an answer is judged by. */
 export interface Standing {
   readonly answers: Answers;
-  readonly foundation: CheckBasis;
+  readonly basis: CheckBasis;
   /** critical answers given up to this one are spent */
   readonly spent: number;
 }
 
-/** A foundation never changes, and is asked the same many times over. */
+/** A basis never changes, and is asked the same many times over. */
 const kept = new WeakMap<CheckBasis, Map<CheckId, string>>();
 
 /** What an answer to this check rests on now: its inputs and figures, canonical. */
-export function fingerprintOf(check: Check, foundation: CheckBasis): string {
-  const known = kept.get(foundation) ?? new Map<CheckId, string>();
-  kept.set(foundation, known);
-  const made = known.get(check.id) ?? fingerprint(check, foundation);
+export function fingerprintOf(check: Check, basis: CheckBasis): string {
+  const known = kept.get(basis) ?? new Map<CheckId, string>();
+  kept.set(basis, known);
+  const made = known.get(check.id) ?? fingerprint(check, basis);
   known.set(check.id, made);
   return made;
 }
 
-function fingerprint({ inputs, figures }: Check, foundation: CheckBasis): string {
-  const named = Object.entries(foundation.inputs).filter(([path]) =>
+function fingerprint({ inputs, figures }: Check, basis: CheckBasis): string {
+  const named = Object.entries(basis.inputs).filter(([path]) =>
     inputs.some((wanted) => path === wanted || path.startsWith(`${wanted}.`)),
   );
   const shown = figures.flatMap((id) => {
-    const text = foundation.figures[id];
+    const text = basis.figures[id];
     return text === undefined ? [] : [[id, text] as const];
   });
   const sorted = [...named, ...shown].sort(([a], [b]) => (a < b ? -1 : 1));
@@ -52,11 +52,11 @@ function fingerprint({ inputs, figures }: Check, foundation: CheckBasis): string
 /** How an answer stands: good, wrong, gone stale, grown old, spent by a stop, or not given. */
 export type Freshness = 'fresh' | 'wrong' | 'changed' | 'old' | 'spent' | 'unanswered';
 
-export function freshnessOf(check: Check, { answers, foundation, spent }: Standing, at: number): Freshness {
+export function freshnessOf(check: Check, { answers, basis, spent }: Standing, at: number): Freshness {
   const answer = answers[check.id];
   if (!answer) return 'unanswered';
-  if (answer.fingerprint !== fingerprintOf(check, foundation)) return 'changed';
-  if (!isOk(check, answer.value, foundation)) return 'wrong';
+  if (answer.fingerprint !== fingerprintOf(check, basis)) return 'changed';
+  if (!isOk(check, answer.value, basis)) return 'wrong';
   if (check.critical && answer.seq <= spent) return 'spent';
   const age = at - answer.at;
   // a clock set back makes an answer of the future: as old as any
@@ -65,18 +65,18 @@ export function freshnessOf(check: Check, { answers, foundation, spent }: Standi
 
 /** Whether every check of a hold that applies is fresh. */
 export const isHoldClear = (hold: HoldId, standing: Standing, at: number): boolean =>
-  checksOf(hold, standing.foundation).every((check) => freshnessOf(check, standing, at) === 'fresh');
+  checksOf(hold, standing.basis).every((check) => freshnessOf(check, standing, at) === 'fresh');
 
 /**
  * Whether what was seen at an earlier hold still holds: every check answered well, and nothing that it
  * rested on has changed. Age does not matter: the bath is mixed.
  */
 export const doesHoldStand = (hold: HoldId, standing: Standing): boolean =>
-  checksOf(hold, standing.foundation).every((check) =>
+  checksOf(hold, standing.basis).every((check) =>
     ['fresh', 'spent', 'old'].includes(freshnessOf(check, standing, 0)),
   );
 
-export interface Change {
+export interface AnswerChange {
   readonly path: string;
   readonly before: string | null;
   readonly after: string | null;
@@ -86,9 +86,9 @@ export interface Change {
 export const NOTHING = 'null';
 
 /** Old and new value of everything an answer rested on that has changed. */
-export function changesSince(answer: Answer, check: Check, foundation: CheckBasis): readonly Change[] {
+export function changesSince(answer: Answer, check: Check, basis: CheckBasis): readonly AnswerChange[] {
   const before = new Map(JSON.parse(answer.fingerprint) as [string, string][]);
-  const after = new Map(JSON.parse(fingerprintOf(check, foundation)) as [string, string][]);
+  const after = new Map(JSON.parse(fingerprintOf(check, basis)) as [string, string][]);
   return [...new Set([...before.keys(), ...after.keys()])]
     .filter((path) => (before.get(path) ?? NOTHING) !== (after.get(path) ?? NOTHING))
     .map((path) => ({ path, before: before.get(path) ?? null, after: after.get(path) ?? null }));

@@ -19,18 +19,18 @@ export const machineSetup = setup({
     context: {} as ProcedureContext,
     events: {} as ProcedureEvent,
     /** none where only a step from a stored state is asked for */
-    input: {} as { readonly foundation: CheckBasis } | undefined,
+    input: {} as { readonly basis: CheckBasis } | undefined,
     tags: {} as 'powered',
   },
   guards: {
     mayMix: ({ context, event }) => {
       assertEvent(event, 'step.finished');
-      return context.foundation.mayMix && isHoldClear('mixing', context, event.at);
+      return context.basis.mayMix && isHoldClear('mixing', context, event.at);
     },
     mayPower: ({ context, event }) => {
       assertEvent(event, ['start.pressed', 'strip.started']);
       return (
-        context.foundation.mayPower &&
+        context.basis.mayPower &&
         doesHoldStand('mixing', context) &&
         isHoldClear('power', context, event.at)
       );
@@ -49,7 +49,7 @@ export const machineSetup = setup({
       assertEvent(event, 'job.restored');
       return event.poweredSince !== undefined;
     },
-    isPlanned: ({ context }) => context.foundation.mayPower,
+    isPlanned: ({ context }) => context.basis.mayPower,
     isZero: ({ event }) => {
       assertEvent(event, 'meter.read');
       return event.reading === 'zero';
@@ -70,18 +70,18 @@ export const machineSetup = setup({
   actions: {
     takePlan: assign(({ event }) => {
       assertEvent(event, 'plan.changed');
-      return { foundation: event.foundation };
+      return { basis: event.basis };
     }),
     wantStop: assign(({ context, event }) => {
       assertEvent(event, 'plan.changed');
-      const isSame = JSON.stringify(event.foundation) === JSON.stringify(context.foundation);
+      const isSame = JSON.stringify(event.basis) === JSON.stringify(context.basis);
       return isSame ? {} : { stopWanted: true };
     }),
     takeAnswer: assign(({ context, event }) => {
       assertEvent(event, 'check.answered');
       const { check, value, at } = event;
       const seq = context.seq + 1;
-      const fingerprint = fingerprintOf(checkNamed(check), context.foundation);
+      const fingerprint = fingerprintOf(checkNamed(check), context.basis);
       return { seq, answers: { ...context.answers, [check]: { value, fingerprint, at, seq } } };
     }),
     spendCritical: assign(({ context }) => ({ spent: context.seq })),

@@ -31,7 +31,7 @@ const choices = chooseStep.map(
 export const procedure = machineSetup.createMachine({
   id: 'job',
   context: ({ input }) => ({
-    foundation: input?.foundation ?? noBasis,
+    basis: input?.basis ?? noBasis,
     answers: {},
     seq: 0,
     spent: 0,

@@ -15,20 +15,20 @@ const isObject = (value: unknown): value is Record<string, unknown> =>
 /** Whether what was stored is a snapshot that this procedure can go on from: a file may hold anything. */
 export function isResumable(snapshot: unknown): boolean {
   if (!isObject(snapshot) || !isObject(snapshot['context'])) return false;
-  const { answers, runs, foundation, seq, spent } = snapshot['context'];
+  const { answers, runs, basis, seq, spent } = snapshot['context'];
   const isWhole =
     isObject(answers) &&
     Object.values(answers).every(isObject) &&
     Array.isArray(runs) &&
     runs.every(isObject) &&
-    isObject(foundation) &&
+    isObject(basis) &&
     typeof seq === 'number' &&
     typeof spent === 'number';
   if (!isWhole) return false;
   try {
     const resumed = createActor(procedure, {
       snapshot: snapshot as never,
-      input: { foundation: noBasis },
+      input: { basis: noBasis },
     }).getSnapshot();
     // what is no state of this machine has no leaf in it
     return resumed.status === 'active' && resumed._nodes.some(({ type }) => type === 'atomic');

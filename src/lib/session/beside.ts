@@ -9,7 +9,7 @@ import { toMinutes } from '../core/units/time.ts';
 import type { JobRecord, Result } from '../notebook/records.ts';
 import { checkBasisOf } from '../procedure/check-basis.ts';
 import { NOTHING } from '../procedure/freshness.ts';
-import type { Change } from '../procedure/freshness.ts';
+import type { AnswerChange } from '../procedure/freshness.ts';
 import { runsIn, soFar } from './run-log.ts';
 import type { SoFar } from './run-log.ts';
 
@@ -49,8 +49,8 @@ export function earlierOf(record: JobRecord | null): Earlier | null {
   return { title: record.draft['title'] ?? '', plan, next: nextTime(plan, record.result, so) };
 }
 
-/** Every answer that differs from the earlier job's, in SI as the foundation has it. */
-export function changesFrom(earlier: Plan, now: Plan): readonly Change[] {
+/** Every answer that differs from the earlier job's, in SI as the basis has it. */
+export function changesFrom(earlier: Plan, now: Plan): readonly AnswerChange[] {
   const before = checkBasisOf(earlier).inputs;
   const after = checkBasisOf(now).inputs;
   return [...new Set([...Object.keys(before), ...Object.keys(after)])]

@@ -14,7 +14,7 @@ import { summariesIn } from './job-summary.ts';
 export type Curve = readonly { readonly minutes: number; readonly amps: number }[];
 
 /** A job as it is held beside another: run, or only planned. */
-export interface Side {
+export interface ComparedSide {
   readonly id: string;
   readonly title: string;
   readonly plan: Plan;
@@ -34,7 +34,7 @@ const plannedCurve = (amps: number, minutes: number): Curve => [
 ];
 
 /** One side of a comparison. @param plan of a job that has not run, worked out now */
-export function sideOf(record: JobRecord, plan: Plan): Side {
+export function sideOf(record: JobRecord, plan: Plan): ComparedSide {
   const { id, draft, readings, result } = record;
   const own = { id, title: draft['title'] ?? '', plan, gotUm: result?.depthUm ?? null };
   const so = soFar(record, runsIn(record), plan, record.updatedAt);
@@ -71,7 +71,7 @@ export async function choosableIn(book: Notebook): Promise<readonly Choosable[]>
  * A job with its plan as it stood at its start, or as its answers make it now.
  * @returns null for a job that is not there, cannot be read, or cannot be planned
  */
-export async function sideFor(book: Notebook, planner: Planner, id: string): Promise<Side | null> {
+export async function sideFor(book: Notebook, planner: Planner, id: string): Promise<ComparedSide | null> {
   const record = await book.job(id);
   if (record === null || isUnreadable(record)) return null;
   const draft = draftFrom(record.draft);

@@ -2,8 +2,8 @@ import { fieldIdOf, fieldRows } from '../core/job/fields.ts';
 import { parseJob } from '../core/plan/job-input.ts';
 import type { JobInput } from '../core/plan/job-input.ts';
 import { textIn } from '../link/address.ts';
-import { readSettings, settingsText } from '../link/settings-text.ts';
-import type { TextFault } from '../link/settings-text.ts';
+import { readJobCode, jobCode } from '../link/job-code.ts';
+import type { TextFault } from '../link/job-code.ts';
 import { looksLikeCode, readShortCode, shortCode } from '../link/short-code.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import { isUnreadable } from '../notebook/store.ts';
@@ -46,7 +46,7 @@ const isPrinted = (value: unknown): value is Printed =>
 /** Settings text of a stored job as it stands, or null while it is no whole job. */
 function textOf(record: JobRecord): string | null {
   const parsed = parseJob(jobFileOf(draftFrom(record.draft)), { areaLater: true });
-  return 'job' in parsed ? settingsText(parsed.job) : null;
+  return 'job' in parsed ? jobCode(parsed.job) : null;
 }
 
 /** What is the maker's own and not the sheet's: title, place, paper, scale and units. */
@@ -64,7 +64,7 @@ export const rememberCode = (book: Notebook, code: string, printed: Printed): Pr
 
 /** Settings of a job printed on this device, with the fields that only this notebook knows. */
 function fromRecord(record: JobRecord, text: string): FromSheet | null {
-  const read = readSettings(text);
+  const read = readJobCode(text);
   if ('fault' in read) return null;
   const stored = draftFrom(record.draft);
   // unchanged since: the whole draft, with bath and drawing; otherwise as printed
@@ -91,7 +91,7 @@ async function byCode(book: Notebook, code: string): Promise<FromSheet | null> {
 }
 
 async function byText(book: Notebook, text: string): Promise<FromSheet | { readonly fault: SheetFault }> {
-  const read = readSettings(text);
+  const read = readJobCode(text);
   if ('fault' in read) return read;
   const draft = {
     ...draftOf(read.job),

@@ -1,9 +1,9 @@
 import { parseJob } from '../core/plan/job-input.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { carriedText } from '../link/address.ts';
-import { settingsText } from '../link/settings-text.ts';
+import { jobCode } from '../link/job-code.ts';
 import { shortCode } from '../link/short-code.ts';
-import { notebook } from './bench.ts';
+import { notebook } from './open.ts';
 import { rememberCode } from './from-sheet.ts';
 import { jobFileOf } from './job-file.ts';
 import type { JobSession } from './job-session.svelte.ts';
@@ -22,7 +22,7 @@ export async function jobMarks(
   const typed = parseJob(jobFileOf(session.draft), { areaLater: true });
   if ('faults' in typed) return null;
   // a plan kept by an older version may lack what was not asked then
-  const text = settingsText({ ...typed.job, ...plan.job, supply: typed.job.supply });
+  const text = jobCode({ ...typed.job, ...plan.job, supply: typed.job.supply });
   const code = shortCode(text);
   if (session.mayWrite) await rememberCode(await notebook(), code, { id: session.id, text });
   return { code, carried: carriedText(text, home) };

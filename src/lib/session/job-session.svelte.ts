@@ -33,7 +33,7 @@ import { fieldOf, filledDraft, jobFileOf } from './job-file.ts';
 import { isPreference, keepPreferences } from './preferences.ts';
 import { unendedSince } from './run-log.ts';
 import type { StopReason } from './run-log.ts';
-import { holdBench } from './updates.ts';
+import { holdUpdates } from './updates.ts';
 
 /*
  * A screen follows the stored state, not the machine's: after Start the bite's screen comes when the write
@@ -116,7 +116,7 @@ export class JobSession {
     const resumes = record.procedureVersion === procedureVersion && isResumable(record.snapshot);
     this.#poweredSince = resumes ? null : unendedSince(record.events);
     this.#actor = createActor(procedure, {
-      input: { foundation: noBasis },
+      input: { basis: noBasis },
       ...(resumes ? { snapshot: record.snapshot as never } : {}),
     });
     this.#view = viewOf(this.#actor);
@@ -169,7 +169,7 @@ export class JobSession {
     if (this.isPowered) void this.settle();
   }
 
-  /** Plans the draft as it stands and hands the foundation to the procedure. */
+  /** Plans the draft as it stands and hands the basis to the procedure. */
   async settle(): Promise<void> {
     this.#planned = this.#plan();
     await this.#planned;
@@ -217,11 +217,11 @@ export class JobSession {
     if (planned === null) return;
     this.faults = planned.faults;
     this.plan = planned.plan;
-    const foundation = planned.plan ? checkBasisOf(planned.plan) : noBasis;
+    const basis = planned.plan ? checkBasisOf(planned.plan) : noBasis;
     const isWhole = planned.faults.length === 0;
     this.#tell({
       type: 'plan.changed',
-      foundation: isWhole ? foundation : { ...foundation, mayMix: false, mayPower: false },
+      basis: isWhole ? basis : { ...basis, mayMix: false, mayPower: false },
     });
   }
 
@@ -344,7 +344,7 @@ export class JobSession {
 
   /** While current may flow no new version of the app is let in. */
   #mindBench(): void {
-    if (this.isPowered) this.#letGo ??= holdBench();
+    if (this.isPowered) this.#letGo ??= holdUpdates();
     else this.#release();
   }
 

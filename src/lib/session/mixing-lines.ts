@@ -5,7 +5,7 @@ import { fromHours } from '../core/units/time.ts';
 import { instructionTexts } from '$words/instructions.ts';
 import { fill } from '$words/render.ts';
 import { weighingFor } from './stock.ts';
-import type { Weighing } from './stock.ts';
+import type { PieceWeighing } from './stock.ts';
 
 export interface MixingLine {
   readonly id: string;
@@ -19,7 +19,7 @@ export interface MixingLine {
 export function weighingOf(
   { figures, job }: Plan,
   scale: string,
-): (Weighing & { readonly tubWaterMl: number }) | null {
+): (PieceWeighing & { readonly tubWaterMl: number }) | null {
   const { salt_mass: salt, bath_volume: bath, water_volume: water } = figures;
   if (!salt || !bath || job.bath.record !== null) return null;
   const weighing = weighingFor(

@@ -1,4 +1,4 @@
-import { preferences, recordVersion } from '../notebook/records.ts';
+import { preferences, preferencesVersion } from '../notebook/records.ts';
 import { sequences } from '../notebook/migrations.ts';
 import { PREFERENCES, isUnreadable, readRecord } from '../notebook/store.ts';
 import type { Preferences } from '../notebook/records.ts';
@@ -40,7 +40,7 @@ export async function preferredAnswers(book: Notebook): Promise<Partial<Draft>> 
 }
 
 const blank: Preferences = {
-  version: recordVersion,
+  version: preferencesVersion,
   use: blankDraft[kept.use],
   country: blankDraft[kept.country],
   paper: blankDraft[kept.paper],

@@ -22,7 +22,7 @@ export function rateOf(record: JobRecord): Rate | null {
   const so = soFar(record, runsIn(record), plan, record.updatedAt);
   if (!so.target?.countsCharge || so.chargeAh <= 0) return null;
   if (so.leastChargeAh < (1 - IN_DOUBT) * so.chargeAh) return null;
-  const planned = plan.figures.depth?.working.inputs.find((input) => input.id === 'yield')?.value;
+  const planned = plan.figures.depth?.working.inputs.find((input) => input.id === 'currentEfficiency')?.value;
   const { charge, depth, mass_removed: mass } = plan.figures;
   if (planned === undefined || !charge || !depth || !mass) return null;
   const share = so.chargeAh / charge.value;

@@ -1,7 +1,7 @@
 import type { Plan } from '../core/plan/plan.ts';
 import { targetOf } from '../core/plan/run-by-plan.ts';
 import { depthByCharge } from '../core/run/depth.ts';
-import type { Spread } from '../core/run/depth.ts';
+import type { DepthSpread } from '../core/run/depth.ts';
 import type { Reading, Run, Target } from '../core/run/run.ts';
 import { stopAt } from '../core/run/stop.ts';
 import { chargeSoFar, endOf, energised } from '../core/run/tally.ts';
@@ -116,7 +116,7 @@ export interface SoFar {
   /** ms since 1970 */
   readonly stop: number;
   /** mean depth by that count, μm */
-  readonly depth: Spread | null;
+  readonly depth: DepthSpread | null;
 }
 
 export function soFar(record: JobRecord, runs: readonly Run[], plan: Plan | null, now: number): SoFar {

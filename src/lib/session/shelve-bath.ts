@@ -4,7 +4,7 @@ import type { BathState } from '../notebook/bath-ledger.ts';
 import { bathVersion } from '../notebook/records.ts';
 import type { BathEvent, BathRecord, JobRecord } from '../notebook/records.ts';
 import type { Run } from '../core/run/run.ts';
-import { notebook } from './bench.ts';
+import { notebook } from './open.ts';
 import { newId } from './new-id.ts';
 import { soFar } from './run-log.ts';
 import { metalGroupOf } from '../core/facts/metal-groups.ts';
@@ -42,7 +42,7 @@ export function nextName(group: string, baths: readonly BathRecord[]): string {
 }
 
 /** What a job does to its bath. */
-export interface Draw {
+export interface BathUse {
   readonly job: string;
   readonly plan: Plan;
   /** charge that this job has passed, all runs */
@@ -60,7 +60,7 @@ const masses = (perLitre: Readonly<Record<string, number>>, volumeMl: number): R
   );
 
 /** A bath that has no record yet, as this job mixed it or found it. */
-function firstRecord({ plan, now }: Draw, fresh: { readonly id: string; readonly name: string }): BathRecord {
+function firstRecord({ plan, now }: BathUse, fresh: { readonly id: string; readonly name: string }): BathRecord {
   const { bath, piece } = plan.job;
   const volumeMl = Math.round(plan.figures.bath_volume?.value ?? 0);
   const held = Object.fromEntries(Object.entries(bath.dissolved).map(([e, value]) => [e, value * PER_LITRE]));
@@ -92,7 +92,7 @@ function firstRecord({ plan, now }: Draw, fresh: { readonly id: string; readonly
  * @param fresh id and name of a bath without one
  */
 export function bathAfter(
-  draw: Draw,
+  draw: BathUse,
   known: BathRecord | undefined,
   fresh: { readonly id: string; readonly name: string },
 ): BathRecord {

@@ -1,5 +1,5 @@
 /** A recipe that a maker's scale can show. */
-export type Weighing =
+export type PieceWeighing =
   | { readonly kind: 'weigh'; readonly grams: number }
   /** more than is wanted, of the same strength: pour off what the tub takes */
   | { readonly kind: 'pour'; readonly grams: number; readonly waterMl: number; readonly pourMl: number };
@@ -28,7 +28,7 @@ interface Wanted {
  * 50 g into the water that gives the same strength: strength does not care how much is made.
  * @param step smallest step of the scale, g; null without a fine one
  */
-export function weighingFor({ grams, strength, bathMl }: Wanted, step: number | null): Weighing {
+export function weighingFor({ grams, strength, bathMl }: Wanted, step: number | null): PieceWeighing {
   if (step !== null && grams >= LEAST_STEPS * step) return { kind: 'weigh', grams: nearest(grams, step) };
   const stock = WHOLE * Math.max(1, Math.ceil(grams / WHOLE));
   return {

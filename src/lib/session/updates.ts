@@ -8,7 +8,7 @@ const BENCH = 'etchwright-bench';
  * Holds the bench for a run. Any number of pages may.
  * @returns lets it go
  */
-export function holdBench(): () => void {
+export function holdUpdates(): () => void {
   // absent on plain http, where no new version is ever installed either
   if (!('locks' in navigator)) return () => undefined;
   let release: () => void = () => undefined;
@@ -84,7 +84,7 @@ export async function takeUpdate(): Promise<boolean> {
 }
 
 /** What this browser gives, said plainly on the start page. */
-export interface Standing {
+export interface UpdateStanding {
   /** an address that browsers trust: https, or this machine */
   readonly secure: boolean;
   /** every page is kept for use without a network */
@@ -93,7 +93,7 @@ export interface Standing {
   readonly persisted: boolean;
 }
 
-export async function standing(): Promise<Standing> {
+export async function standing(): Promise<UpdateStanding> {
   const secure = isSecureContext;
   return {
     secure,

@@ -1,6 +1,6 @@
 import { designParts, greyPicture, pictureOf } from '../core/mask/design.ts';
 import type { Design, Wishes } from '../core/mask/design.ts';
-import type { Measured } from '../core/mask/measure.ts';
+import type { MeasuredMask } from '../core/mask/measure.ts';
 import { outlines } from '../core/mask/outline.ts';
 import type { Loop } from '../core/mask/outline.ts';
 import { greyOf } from '../core/mask/raster.ts';
@@ -35,7 +35,7 @@ export interface Dust {
 export interface Look {
   readonly method: Design['method'];
   readonly level: number;
-  readonly measured: Measured;
+  readonly measured: MeasuredMask;
   readonly pinholes: number;
   readonly specks: number;
   /** the largest of both, row by row */

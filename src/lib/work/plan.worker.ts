@@ -5,7 +5,7 @@ import { mapFor } from './map-bite.ts';
 import { alternativesOf, influencesIn, planDraft, trialIn } from './plan-draft.ts';
 import type { Files, Planned } from './plan-draft.ts';
 
-export interface Question {
+export interface WorkerRequest {
   readonly id: number;
   readonly files: Files;
   /** the plan itself, other ways to its depth, what moves it, or what another value would make of it */
@@ -26,7 +26,7 @@ export interface MapQuestion {
   readonly file: unknown;
 }
 
-addEventListener('message', ({ data }: MessageEvent<Question | MapQuestion>) => {
+addEventListener('message', ({ data }: MessageEvent<WorkerRequest | MapQuestion>) => {
   if (data.asks === 'map') {
     mapFor(data.file, (one) => {
       postMessage(one);

@@ -2,7 +2,7 @@ import type { Influence } from '../core/plan/influence.ts';
 import type { Alternative } from '../core/plan/alternatives.ts';
 import type { Trial, Trying } from '../core/plan/what-if.ts';
 import type { Files, Planned } from './plan-draft.ts';
-import type { Question, Reply } from './plan.worker.ts';
+import type { WorkerRequest, Reply } from './plan.worker.ts';
 
 /** Plans in a worker, so that typing is never held up. The latest question wins: older replies are dropped. */
 export interface Planner {
@@ -34,12 +34,12 @@ export function startPlanner(): Planner {
     waiting.clear();
   });
 
-  const ask = (question: Omit<Question, 'id'>): Promise<Reply> =>
+  const ask = (question: Omit<WorkerRequest, 'id'>): Promise<Reply> =>
     new Promise((done, failed) => {
       asked += 1;
       if (question.asks === 'plan') latestPlan = asked;
       waiting.set(asked, { done, failed });
-      worker.postMessage({ ...question, id: asked } satisfies Question);
+      worker.postMessage({ ...question, id: asked } satisfies WorkerRequest);
     });
 
   return {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { JobInput } from '../../../src/lib/core/plan/job-input.ts';
-import { readSettings, settingsText } from '../../../src/lib/link/settings-text.ts';
+import { readJobCode, jobCode } from '../../../src/lib/link/job-code.ts';
 import { storedLines } from '../../fixtures/stored/read.ts';
 
 /**
@@ -15,10 +15,10 @@ const printed = storedLines('printed-codes-1') as readonly {
 test('every printed code of version 1 reads as the job it was, and is printed again letter by letter', () => {
   expect(printed.length).toBeGreaterThan(80);
   for (const { text, job } of printed) {
-    const read = readSettings(text);
+    const read = readJobCode(text);
     if ('fault' in read) throw new Error(`${text}: ${read.fault}`);
     const { units: _units, untyped: _left, ...plain } = read.job;
     expect(plain, text).toEqual(job);
-    expect(settingsText(read.job)).toBe(text);
+    expect(jobCode(read.job)).toBe(text);
   }
 });

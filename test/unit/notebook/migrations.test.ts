@@ -2,11 +2,53 @@ import { describe, expect, test } from 'vitest';
 import { bathNow } from '$lib/notebook/bath-ledger.ts';
 import { migrate, sequenceOf, sequences } from '$lib/notebook/migrations.ts';
 import type { Stored } from '$lib/notebook/migrations.ts';
-import { bathVersion, recordVersion } from '$lib/notebook/records.ts';
+import { bathVersion, jobVersion, preferencesVersion } from '$lib/notebook/records.ts';
 import { isUnreadable, readBath } from '$lib/notebook/store.ts';
 
 /** A case for each migration: what it must make of what. */
 const cases: Readonly<Record<string, { readonly before: Stored; readonly after: Stored }>> = {
+  'job/1': {
+    before: {
+      version: 1,
+      id: 'j',
+      snapshot: { status: 'active', value: 'etch', context: { answers: {}, foundation: { mayMix: true } } },
+      planAtStart: {
+        job: { supply: { id: 'yield' } },
+        figures: {
+          depth: {
+            working: {
+              formula: 'y',
+              inputs: [
+                { id: 'yield', value: 0.95, evidence: 'commonPractice' },
+                { id: 'offset', value: 2, evidence: 'fitted' },
+                { id: 'leads', value: 0.1, evidence: 'fitted' },
+              ],
+            },
+          },
+        },
+      },
+    },
+    after: {
+      version: 1,
+      id: 'j',
+      snapshot: { status: 'active', value: 'etch', context: { answers: {}, basis: { mayMix: true } } },
+      planAtStart: {
+        job: { supply: { id: 'yield' } },
+        figures: {
+          depth: {
+            working: {
+              formula: 'y',
+              inputs: [
+                { id: 'currentEfficiency', value: 0.95, evidence: 'commonPractice' },
+                { id: 'thresholdVoltage', value: 2, evidence: 'fitted' },
+                { id: 'leads', value: 0.1, evidence: 'fitted' },
+              ],
+            },
+          },
+        },
+      },
+    },
+  },
   'bath/1': {
     before: {
       version: 1,
@@ -61,9 +103,9 @@ describe('the migrations of the notebook', () => {
   });
   test('lead to the version that is written', () => {
     expect(Object.values(sequences).map(({ latest }) => latest)).toEqual([
-      recordVersion,
+      jobVersion,
       bathVersion,
-      recordVersion,
+      preferencesVersion,
     ]);
   });
   test('make of each case what it says', () => {

@@ -1,7 +1,8 @@
+import { jobVersion } from '$lib/notebook/records.ts';
 import type { BathRecord, JobRecord, Preferences } from '$lib/notebook/records.ts';
 
 export const aJob = (id: string, change: Partial<JobRecord> = {}): JobRecord => ({
-  version: 1,
+  version: jobVersion,
   id,
   createdAt: 1_764_000_000_000,
   updatedAt: 1_764_000_000_000,

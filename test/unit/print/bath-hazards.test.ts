@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { bathHazards } from '../../../src/lib/print/bath-hazards.ts';
-import { everyPlan, planOf } from './bench.ts';
+import { everyPlan, planOf } from './printed.ts';
 
 describe('the hazards of a used bath', () => {
   test('of silver in nitrate are the worse of both, without the irritant sign beside corrosion', () => {

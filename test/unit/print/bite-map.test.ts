@@ -6,7 +6,7 @@ import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
 import { bandText, biteMapTexts } from '../../../src/lib/words/en/bite-map.ts';
 import { sheetTexts } from '../../../src/lib/words/en/papers.ts';
 import { amount, jobOf, patched, pendant } from '../../fixtures/jobs.ts';
-import { print, readPages, squeeze } from './bench.ts';
+import { print, readPages, squeeze } from './printed.ts';
 
 /** Stripes on the left, all bare on the right. */
 const design = {

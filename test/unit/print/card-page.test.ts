@@ -8,8 +8,8 @@ import { labelOfPlan } from '../../../src/lib/print/labelled-bath.ts';
 import { jobPapers } from '../../../src/lib/print/order.ts';
 import { defaultReadingUnits } from '../../../src/lib/core/job/reading-units.ts';
 import { figureParts } from '../../../src/lib/words/en/render.ts';
-import { examples, planOf, print, readPages, squeeze } from './bench.ts';
-import type { Page, Placed } from './bench.ts';
+import { examples, planOf, print, readPages, squeeze } from './printed.ts';
+import type { Page, Placed } from './printed.ts';
 
 /** A bath that needs more words than any other: long names, four pictograms, five metals already in it. */
 const wordiest = () =>

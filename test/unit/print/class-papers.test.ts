@@ -4,8 +4,8 @@ import { classPack } from '../../../src/lib/core/plan/class-pack.ts';
 import { makePapers } from '../../../src/lib/print/make-papers.ts';
 import { classTexts } from '../../../src/lib/words/en/class.ts';
 import { cuff, planOf as planned, tokens } from '../../fixtures/jobs.ts';
-import { readPages, squeeze } from './bench.ts';
-import type { Page } from './bench.ts';
+import { readPages, squeeze } from './printed.ts';
+import type { Page } from './printed.ts';
 
 const asked = { stations: 5, learners: 2, adults: 2, minutes: 120 } as const;
 

@@ -5,7 +5,7 @@ import { rareRanges, textRanges } from '../../../src/lib/print/glyphs.ts';
 import { faces } from '../../../src/lib/print/paper.ts';
 import { papers } from '../../../src/lib/print/papers.ts';
 import { showable, typeset, typesetFormula } from '../../../src/lib/print/typeset.ts';
-import { everyPlan, examples, planOf } from './bench.ts';
+import { everyPlan, examples, planOf } from './printed.ts';
 
 interface Font {
   readonly characterSet: readonly number[];

@@ -6,8 +6,8 @@ import { strip } from '../../../src/lib/print/strip-page.ts';
 import { thingsOf, wearCard } from '../../../src/lib/print/wear-page.ts';
 import { helpPages } from '../../../src/lib/words/en/help.ts';
 import { airTexts, bodyTexts, eyeTexts, thingNames } from '../../../src/lib/words/en/wear.ts';
-import { everyPlan, examples, planOf, print, readPages, squeeze } from './bench.ts';
-import type { Page } from './bench.ts';
+import { everyPlan, examples, planOf, print, readPages, squeeze } from './printed.ts';
+import type { Page } from './printed.ts';
 
 const plans = [...examples.map((name) => planOf(name)), ...everyPlan().filter((_, i) => i % 5 === 0)];
 

@@ -4,8 +4,8 @@ import { standingBar } from '../../../src/lib/print/drawing/scale-bar.ts';
 import { nextFree, placeOf, places, sheetOfLabels, spread } from '../../../src/lib/print/label-sheet.ts';
 import { labelOfShelf } from '../../../src/lib/print/labelled-bath.ts';
 import type { ShelfBath } from '../../../src/lib/print/labelled-bath.ts';
-import { printLabels, readPages, squeeze } from './bench.ts';
-import type { Page } from './bench.ts';
+import { printLabels, readPages, squeeze } from './printed.ts';
+import type { Page } from './printed.ts';
 
 const silver: ShelfBath = {
   name: 'SILVER 1',

@@ -7,8 +7,8 @@ import { figureName } from '../../../src/lib/words/en/figures.ts';
 import { printPlan } from '../../../src/lib/words/en/printed-plan.ts';
 import { figureParts } from '../../../src/lib/words/en/render.ts';
 import { unitSymbol } from '../../../src/lib/words/en/units.ts';
-import { examples, planOf, print, readPages, squeeze } from './bench.ts';
-import type { Page } from './bench.ts';
+import { examples, planOf, print, readPages, squeeze } from './printed.ts';
+import type { Page } from './printed.ts';
 
 describe.each(examples)('the papers of %s', (name) => {
   let plan: Plan;

@@ -3,7 +3,7 @@ import { fontFiles } from '../../../src/cli/font-files.ts';
 import { makePapers } from '../../../src/lib/print/make-papers.ts';
 import type { StencilOrder } from '../../../src/lib/print/order.ts';
 import { barScale, copiesOn } from '../../../src/lib/print/stencil-page.ts';
-import { readPages, squeeze } from './bench.ts';
+import { readPages, squeeze } from './printed.ts';
 
 const MM = 72 / 25.4;
 

@@ -5,7 +5,7 @@ import { cellFor, learntFor, ratesIn } from '../../../src/lib/session/bench-rate
 import { rateOf } from '../../../src/lib/session/rate-of.ts';
 import { scaleStep } from '../../../src/lib/session/scale-step.ts';
 import { summaryOf } from '../../../src/lib/session/job-summary.ts';
-import { benchText, cellText } from '../../../src/lib/words/en/bench.ts';
+import { benchText, cellText } from '../../../src/lib/words/en/learnt.ts';
 import { cuff, figureOf, pendant, planOf, tokens } from '../../fixtures/jobs.ts';
 import { aJob } from '../notebook/records-for-test.ts';
 
@@ -14,7 +14,7 @@ const T0 = 1_764_000_000_000;
 const meter = { 'supply.showsAmps': true };
 const plan = planOf(pendant(), meter);
 const charge = figureOf(plan, 'charge').value;
-const planned = figureOf(plan, 'depth').working.inputs.find(({ id }) => id === 'yield')?.value ?? NaN;
+const planned = figureOf(plan, 'depth').working.inputs.find(({ id }) => id === 'currentEfficiency')?.value ?? NaN;
 
 /** A job that passed exactly the planned charge in twenty minutes. */
 const done = (
@@ -115,7 +115,7 @@ describe('what the bench has taught', () => {
     expect(median).toBeLessThan(0.85 * planned);
     const taught = planOf(pendant(), { ...meter, bench: { biteRate: { median, spread, jobs: 4 } } });
     expect(figureOf(taught, 'charge').value / charge).toBeCloseTo(planned / median, 6);
-    const input = figureOf(taught, 'charge').working.inputs.find(({ id }) => id === 'yield');
+    const input = figureOf(taught, 'charge').working.inputs.find(({ id }) => id === 'currentEfficiency');
     expect(input).toMatchObject({ value: median, evidence: 'yourLog' });
     expect(benchText(learnt)).toMatch(/^Your bench, 4 jobs: it takes \d+\s?% of what the amp-hours could/);
   });
@@ -174,7 +174,7 @@ describe('volts and amps', () => {
   /** A bench whose cell passes this share of the planned current at some volts. */
   const slow = (id: string, share: number, more = 0) => {
     const offset =
-      figureOf(plan, 'current').working.inputs.find(({ id: name }) => name === 'offset')?.value ?? NaN;
+      figureOf(plan, 'current').working.inputs.find(({ id: name }) => name === 'thresholdVoltage')?.value ?? NaN;
     const amps = (share * current * (volts + more - offset)) / (volts - offset);
     return done(
       id,
@@ -230,7 +230,7 @@ describe('metals that lend each other', () => {
     const lent = learntFor(heard(low, ''), 'C11000', plan.job.bath.salt);
     expect(lent).toMatchObject({ jobs: 0, lent: 4 });
     const table = figureOf(planOf(pendant(), { ...meter, 'piece.metal': 'C11000' }), 'charge').working.inputs;
-    const usual = table.find(({ id }) => id === 'yield')?.value ?? NaN;
+    const usual = table.find(({ id }) => id === 'currentEfficiency')?.value ?? NaN;
     expect((lent?.median ?? 0) / usual).toBeGreaterThan(0.8);
     expect((lent?.median ?? 0) / usual).toBeLessThan(0.97);
     expect(benchText(lent ?? { jobs: 0, lent: 0, median: 0, low: 0, high: 0 })).toMatch(

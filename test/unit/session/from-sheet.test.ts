@@ -1,9 +1,10 @@
+import { jobVersion } from '../../../src/lib/notebook/records.ts';
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { parseJob } from '../../../src/lib/core/plan/job-input.ts';
 import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
-import { settingsText } from '../../../src/lib/link/settings-text.ts';
+import { jobCode } from '../../../src/lib/link/job-code.ts';
 import { shortCode } from '../../../src/lib/link/short-code.ts';
 import type { JobRecord } from '../../../src/lib/notebook/records.ts';
 import { connectNotebook } from '../../../src/lib/notebook/store.ts';
@@ -17,7 +18,7 @@ import { paperOfRegion } from '../../../src/lib/session/paper-size.ts';
 import { amount, cuff, jobOf, patched, pendant, refusedBy, tokens } from '../../fixtures/jobs.ts';
 
 const record = (id: string, draft: Readonly<Record<string, string>>): JobRecord => ({
-  version: 1,
+  version: jobVersion,
   id,
   createdAt: 1,
   updatedAt: 1,
@@ -35,7 +36,7 @@ const record = (id: string, draft: Readonly<Record<string, string>>): JobRecord 
 const textOfDraft = (draft: Readonly<Record<string, string>>): string => {
   const parsed = parseJob(jobFileOf(draftFrom(draft)), { areaLater: true });
   if ('faults' in parsed) throw new Error(JSON.stringify(parsed.faults));
-  return settingsText(parsed.job);
+  return jobCode(parsed.job);
 };
 
 let book: Notebook;
@@ -130,7 +131,7 @@ describe('settings that a sheet carried', () => {
       }),
     );
     expect(refusedBy(planJob(mixed))).toContain('mixed-metals');
-    const { draft } = await found(settingsText(mixed));
+    const { draft } = await found(jobCode(mixed));
     expect(draft).toMatchObject({ 'bath.from': 'shelf', 'bath.record': '', 'bath.dissolved': '{"Ag":702}' });
     const again = jobOf(jobFileOf(draft));
     expect(refusedBy(planJob(again))).toEqual(refusedBy(planJob(mixed)));
@@ -145,7 +146,7 @@ describe('settings that a sheet carried', () => {
         'piece.at': { y: amount(60, 'mm'), z: amount(55, 'mm') },
       }),
     );
-    const again = jobOf(jobFileOf((await found(settingsText(odd))).draft));
+    const again = jobOf(jobFileOf((await found(jobCode(odd))).draft));
     expect(again.cathode).toMatchObject({ faces: 'front', sideways: odd.cathode.sideways });
     expect(again.piece.at).toEqual(odd.piece.at);
     expect(again.supply).toEqual(odd.supply);

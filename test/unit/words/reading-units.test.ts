@@ -5,7 +5,7 @@ import { leastScrap } from '../../../src/lib/core/plan/test-strip.ts';
 import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
 import { alternativeText } from '../../../src/lib/words/en/alternatives.ts';
 import { acrossText, dustText, foreseenLines, measuredLines } from '../../../src/lib/words/en/artwork.ts';
-import { stripTexts } from '../../../src/lib/words/en/bench.ts';
+import { stripTexts } from '../../../src/lib/words/en/learnt.ts';
 import { profileColumns, profileSummary } from '../../../src/lib/words/en/bite-map.ts';
 import { settingsLines } from '../../../src/lib/words/en/from-sheet.ts';
 import { influenceText, influencesIntro, trialText } from '../../../src/lib/words/en/influences.ts';

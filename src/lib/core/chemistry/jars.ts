@@ -8,7 +8,7 @@ import type { Mass, MassConcentration, Temperature, Volume } from '../units/quan
 import { strengthAt } from './strength.ts';
 
 /** What to add to a solution, and what it is then. */
-export interface Change {
+export interface JarChange {
   /** solid as bought, kg; 0 when only water is added */
   readonly addSalt: Mass;
   /** m³; 0 when only salt is added */
@@ -25,7 +25,7 @@ export function topUp(
   before: Mixed,
   left: Volume,
   temperature: Temperature,
-): Change | SolutionRefusal {
+): JarChange | SolutionRefusal {
   if (left >= before.volume) return { refused: 'alreadyThere' };
   const withWater = (water: number) =>
     mix(salt, { salt: before.salt, water: si<'volume'>(water) }, temperature);
@@ -48,7 +48,7 @@ export function strengthen(
   before: Mixed,
   strength: MassConcentration,
   temperature: Temperature,
-): Change | SolutionRefusal {
+): JarChange | SolutionRefusal {
   if (strength <= before.strength) return { refused: 'alreadyThere' };
   const after = mix(salt, { water: before.water, strength }, temperature);
   if (isRefused(after)) return after;
@@ -61,7 +61,7 @@ export function dilute(
   before: Mixed,
   strength: MassConcentration,
   temperature: Temperature,
-): Change | SolutionRefusal {
+): JarChange | SolutionRefusal {
   if (strength >= before.strength || strength <= 0) return { refused: 'alreadyThere' };
   const after = mix(salt, { salt: before.salt, strength }, temperature);
   if (isRefused(after)) return after;
@@ -89,7 +89,7 @@ export const weighingWith = (mass: Mass, volume: Volume, scale: Mass, vessel: nu
 });
 
 /** A value with its likely range. */
-export interface Found {
+export interface FoundStrength {
   readonly value: number;
   readonly low: number;
   readonly high: number;
@@ -122,7 +122,7 @@ export function strengthByWeight(
   salt: ShelfSalt,
   weighing: Weighing,
   temperature: Temperature,
-): { readonly massPercent: Found; readonly strength: Found } | SolutionRefusal {
+): { readonly massPercent: FoundStrength; readonly strength: FoundStrength } | SolutionRefusal {
   const density = weighing.mass / weighing.volume;
   const error =
     density * Math.hypot(weighing.massError / weighing.mass, weighing.volumeError / weighing.volume);

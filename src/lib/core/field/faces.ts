@@ -1,13 +1,13 @@
 import type { Axis, Grid } from './grid.ts';
 import { lineAt } from './grid.ts';
-import type { Bare, Electrode, Plate, Rect, Side } from './problem.ts';
+import type { Bare, Electrode, Plate, Rect, ElectrodeSide } from './problem.ts';
 
 /** A face of a cell that lies on bare metal. */
 export interface BareFace {
   /** of the problem's plates */
   readonly plate: number;
   readonly electrode: Electrode;
-  readonly side: Side;
+  readonly side: ElectrodeSide;
   /** cell that it belongs to: column, row, layer */
   readonly i: number;
   readonly j: number;
@@ -25,13 +25,13 @@ export interface Placed {
   readonly plate: Plate;
   /** of the problem's plates */
   readonly n: number;
-  readonly lines: Readonly<Record<Side, number>>;
+  readonly lines: Readonly<Record<ElectrodeSide, number>>;
   /** cells of resist on a bare side: columns, from and to */
-  readonly resist: Readonly<Record<Side, readonly [number, number]>>;
+  readonly resist: Readonly<Record<ElectrodeSide, readonly [number, number]>>;
   readonly rows: readonly [number, number];
   readonly layers: readonly [number, number];
   /** bare share of a cell's face, 0 to 255, by row and layer of the whole grid */
-  readonly bare: Readonly<Record<Side, Uint8Array>>;
+  readonly bare: Readonly<Record<ElectrodeSide, Uint8Array>>;
 }
 
 /** A smaller share, of 255, is not worth a face. */
@@ -62,7 +62,7 @@ export function placed(plate: Plate, n: number, grid: Grid): Placed {
   const rows = span(grid.y, outline.y0, outline.y1);
   const layers = span(grid.z, outline.z0, outline.z1);
   const ny = grid.y.sizes.length;
-  const bareOn = (side: Side): Uint8Array => {
+  const bareOn = (side: ElectrodeSide): Uint8Array => {
     const map = new Uint8Array(ny * grid.z.sizes.length);
     const i = side === 'minus' ? front - 1 : back;
     if (i < 0 || i >= grid.x.sizes.length) return map;
@@ -90,7 +90,7 @@ export function placed(plate: Plate, n: number, grid: Grid): Placed {
 /** The face of a cell on one side of a plate, at a row and layer. */
 export function faceAt(
   { plate, n, lines }: Placed,
-  side: Side,
+  side: ElectrodeSide,
   j: number,
   k: number,
   grid: Grid,
@@ -111,7 +111,7 @@ export function faceAt(
 }
 
 /** All bare faces of a plate's side, row by row. */
-export function bareFacesOf(own: Placed, side: Side, grid: Grid): readonly BareFace[] {
+export function bareFacesOf(own: Placed, side: ElectrodeSide, grid: Grid): readonly BareFace[] {
   const faces: BareFace[] = [];
   const ny = grid.y.sizes.length;
   for (let k = own.layers[0]; k < own.layers[1]; k += 1)

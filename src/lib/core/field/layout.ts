@@ -5,7 +5,7 @@ import type { Beyond } from './edge.ts';
 import { bareFacesOf, faceAt, placed } from './faces.ts';
 import type { BareFace, Placed } from './faces.ts';
 import type { Grid } from './grid.ts';
-import type { FieldProblem, Side } from './problem.ts';
+import type { FieldProblem, ElectrodeSide } from './problem.ts';
 
 /**
  * A face beside bare metal, in its plane: through it passes what the grid's edge would lose. Its cell lies
@@ -30,7 +30,7 @@ const behind = { minus: 1, plus: -1 } as const;
 /** Faces beside the bare ones of a plate's side. @param first index of the first of them */
 function edgesOf(
   own: Placed,
-  side: Side,
+  side: ElectrodeSide,
   faces: readonly BareFace[],
   first: number,
   barriers: Barriers,

@@ -28,7 +28,7 @@ export type Bare =
 
 export type Electrode = 'anode' | 'cathode';
 /** Side of a plate: towards smaller or larger x. */
-export type Side = 'minus' | 'plus';
+export type ElectrodeSide = 'minus' | 'plus';
 
 export interface Plate {
   readonly electrode: Electrode;
@@ -39,7 +39,7 @@ export interface Plate {
   /** thickness of the resist, where it is not thin against a cell: bare metal lies at its foot */
   readonly mask?: number;
   readonly outline: Rect;
-  readonly bare: Readonly<Record<Side, Bare>>;
+  readonly bare: Readonly<Record<ElectrodeSide, Bare>>;
 }
 
 /**

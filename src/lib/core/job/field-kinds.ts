@@ -5,7 +5,7 @@ import { amount } from './amount.ts';
 import type { Bounds } from './amount.ts';
 
 /** What is said of a field beside what it holds. */
-export interface Marks {
+export interface FieldMarks {
   /** what a new draft starts with; nothing where it is not said */
   readonly blank?: string;
   /** its id in a draft where that is not its path; null where no draft holds it */
@@ -29,7 +29,7 @@ export interface Marks {
 }
 
 /** A field of whatever kind, as what is derived from the table sees it. */
-export interface JobField extends Marks {
+export interface JobField extends FieldMarks {
   readonly kind:
     'text' | 'word' | 'words' | 'flag' | 'count' | 'share' | 'amount' | 'point' | 'metals' | 'json';
   /** in the job file; absent for what only a draft holds */
@@ -45,42 +45,42 @@ export interface JobField extends Marks {
   readonly min?: number;
 }
 
-export const text = <S extends v.GenericSchema, const M extends Marks>(schema: S, marks: M) => ({
+export const text = <S extends v.GenericSchema, const M extends FieldMarks>(schema: S, marks: M) => ({
   kind: 'text' as const,
   schema,
   ...marks,
 });
 
-export const word = <const L extends readonly string[], const M extends Marks & { bits?: number }>(
+export const word = <const L extends readonly string[], const M extends FieldMarks & { bits?: number }>(
   of: L,
   marks: M,
 ) => ({ kind: 'word' as const, of, schema: v.picklist(of), ...marks });
 
 /** A metal or a salt: the job file takes more names than the list has, and `parseJob` makes them plain. */
-export const named = <const L extends readonly string[], const M extends Marks & { bits?: number }>(
+export const named = <const L extends readonly string[], const M extends FieldMarks & { bits?: number }>(
   of: L,
   marks: M,
 ) => ({ kind: 'word' as const, of, schema: v.pipe(v.string(), v.nonEmpty()), ...marks });
 
-export const words = <const L extends readonly string[], const M extends Marks & { bits?: number }>(
+export const words = <const L extends readonly string[], const M extends FieldMarks & { bits?: number }>(
   of: L,
   marks: M,
 ) => ({ kind: 'words' as const, of, schema: v.array(v.picklist(of)), ...marks });
 
-export const flag = <const M extends Marks>(marks: M) => ({
+export const flag = <const M extends FieldMarks>(marks: M) => ({
   kind: 'flag' as const,
   schema: v.boolean(),
   ...marks,
 });
 
-export const count = <const M extends Marks>(min: number, max: number, marks: M) => ({
+export const count = <const M extends FieldMarks>(min: number, max: number, marks: M) => ({
   kind: 'count' as const,
   schema: v.pipe(v.number(), v.integer(), v.minValue(min), v.maxValue(max)),
   ...marks,
 });
 
 /** More than nothing, at most all: a share of one in the job file, per cent in a draft. */
-export const share = <const M extends Marks>(marks: M) => ({
+export const share = <const M extends FieldMarks>(marks: M) => ({
   kind: 'share' as const,
   unit: '%' as const,
   schema: v.pipe(v.number(), v.gtValue(0), v.maxValue(1)),
@@ -88,7 +88,7 @@ export const share = <const M extends Marks>(marks: M) => ({
 });
 
 /** An amount between bounds. */
-export const quantity = <D extends Dimension, const B extends Bounds & Marks>(dimension: D, field: B) => ({
+export const quantity = <D extends Dimension, const B extends Bounds & FieldMarks>(dimension: D, field: B) => ({
   kind: 'amount' as const,
   dimension,
   schema: amount(dimension, field),
@@ -96,7 +96,7 @@ export const quantity = <D extends Dimension, const B extends Bounds & Marks>(di
 });
 
 /** Where a centre lies: across and up, mm. */
-export const point = <const M extends Marks>(marks: M) => {
+export const point = <const M extends FieldMarks>(marks: M) => {
   const one = amount('length', { min: 0, max: 1000, unit: 'mm' });
   return {
     kind: 'point' as const,
@@ -108,7 +108,7 @@ export const point = <const M extends Marks>(marks: M) => {
 };
 
 /** Metals in the bath, by element; at most fifteen, as many as a printed code holds. */
-export const metals = <const L extends readonly string[], const M extends Marks>(of: L, marks: M) => {
+export const metals = <const L extends readonly string[], const M extends FieldMarks>(of: L, marks: M) => {
   const held = v.optional(amount('massConcentration', { min: 0, max: 500_000, unit: 'mg/L' }));
   const entries = Object.fromEntries(of.map((element) => [element, held])) as Record<L[number], typeof held>;
   return {
@@ -124,14 +124,14 @@ export const metals = <const L extends readonly string[], const M extends Marks>
   };
 };
 
-export const json = <S extends v.GenericSchema, const M extends Marks>(schema: S, marks: M) => ({
+export const json = <S extends v.GenericSchema, const M extends FieldMarks>(schema: S, marks: M) => ({
   kind: 'json' as const,
   schema,
   ...marks,
 });
 
 /** What only a draft holds. */
-export const noted = <const M extends Marks & { stays: string; unit?: UnitSymbol }>(marks: M) => ({
+export const noted = <const M extends FieldMarks & { stays: string; unit?: UnitSymbol }>(marks: M) => ({
   kind: 'text' as const,
   ...marks,
 });

@@ -273,10 +273,10 @@ type Tree = Readonly<Record<string, unknown>>;
 
 type SectionOf<P> = P extends `${infer S}.${string}` ? S : never;
 /** An object of the job file that holds fields. */
-export type Section = SectionOf<JobPath>;
+export type JobSection = SectionOf<JobPath>;
 
 type InFile = { [P in JobPath]: Fields[P] extends { schema: unknown } ? P : never }[JobPath];
-type NameIn<S extends Section, P> = P extends `${S}.${infer Name}` ? Name : never;
+type NameIn<S extends JobSection, P> = P extends `${S}.${infer Name}` ? Name : never;
 
 /** Schemas of what the job file's sections hold, by section and name. */
 export const sections = fieldRows.reduce<Record<string, Record<string, unknown>>>(
@@ -287,5 +287,5 @@ export const sections = fieldRows.reduce<Record<string, Record<string, unknown>>
   },
   {},
 ) as unknown as {
-  readonly [S in Section]: { readonly [P in InFile as NameIn<S, P>]: Fields[P]['schema'] };
+  readonly [S in JobSection]: { readonly [P in InFile as NameIn<S, P>]: Fields[P]['schema'] };
 };

@@ -1,6 +1,6 @@
 import { RANGE_Z, rangeEnds } from '../units/range.ts';
 import type { Lent } from './lent.ts';
-import { nextOf, quantileOf } from './mean.ts';
+import { nextOf, quantileOf, updated } from './mean.ts';
 import type { Belief, Expectation } from './mean.ts';
 import { rateLimits, worth } from './rate.ts';
 import type { Rate } from './rate.ts';
@@ -20,22 +20,12 @@ const FIRST = { kappa: 1, a: 1.5, b: 0.012 } as const;
 const DOUBTED = 3;
 
 /** The belief after some jobs, each counted for what it is worth; in any order the same. */
-export function beliefAfter(table: number, rates: readonly Rate[]): Belief {
-  const { kappa, a, b } = FIRST;
-  const m = Math.log(table);
-  const weights = rates.map(worth);
-  const count = weights.reduce((sum, one) => sum + one, 0);
-  if (count === 0) return { m, kappa, a, b };
-  const values = rates.map(({ rate }) => Math.log(rate));
-  const mean = values.reduce((sum, value, n) => sum + (weights[n] as number) * value, 0) / count;
-  const squares = values.reduce((sum, value, n) => sum + (weights[n] as number) * (value - mean) ** 2, 0);
-  return {
-    m: (kappa * m + count * mean) / (kappa + count),
-    kappa: kappa + count,
-    a: a + count / 2,
-    b: b + squares / 2 + (kappa * count * (mean - m) ** 2) / (2 * (kappa + count)),
-  };
-}
+export const beliefAfter = (table: number, rates: readonly Rate[]): Belief =>
+  updated(
+    { m: Math.log(table), ...FIRST },
+    rates.map(({ rate }) => Math.log(rate)),
+    rates.map(worth),
+  );
 
 export interface Learnt {
   /** the rate to plan with, as a share of Faraday's law */

@@ -18,26 +18,37 @@ export interface Expectation {
 }
 
 export interface Moments {
+  /** sum of the weights: how many whole values they are worth */
   readonly count: number;
   readonly mean: number;
-  /** sum of squared differences from the mean */
+  /** weighted sum of squared differences from the mean */
   readonly squares: number;
 }
 
-/** Mean and squares, one value after another (Welford 1962): sums of squares would lose the digits of large values. */
-export function momentsOf(values: readonly number[]): Moments {
-  let [mean, squares] = [0, 0];
+/**
+ * Mean and squares, one value after another (Welford 1962, weighted after West 1979): sums of squares would lose
+ * the digits of large values.
+ * @param weights how much each value counts, above 0; one each when left out
+ */
+export function momentsOf(values: readonly number[], weights?: readonly number[]): Moments {
+  let [count, mean, squares] = [0, 0, 0];
   values.forEach((value, n) => {
+    const weight = weights?.[n] ?? 1;
     const off = value - mean;
-    mean += off / (n + 1);
-    squares += off * (value - mean);
+    count += weight;
+    mean += (weight / count) * off;
+    squares += weight * off * (value - mean);
   });
-  return { count: values.length, mean, squares };
+  return { count, mean, squares };
 }
 
-/** The belief after some values; in any order the same. */
-export function updated({ m, kappa, a, b }: Belief, values: readonly number[]): Belief {
-  const { count, mean, squares } = momentsOf(values);
+/** The belief after some values, each counted by its weight; in any order the same. */
+export function updated(
+  { m, kappa, a, b }: Belief,
+  values: readonly number[],
+  weights?: readonly number[],
+): Belief {
+  const { count, mean, squares } = momentsOf(values, weights);
   return {
     m: (kappa * m + count * mean) / (kappa + count),
     kappa: kappa + count,

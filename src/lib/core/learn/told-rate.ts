@@ -1,7 +1,7 @@
 import type { Rate } from './rate.ts';
 
 /** What a finished job showed of its bite. */
-export interface Measured {
+export interface MeasuredBite {
   /** g that came off the whole batch; null where it was not weighed twice */
   readonly lost: number | null;
   /** smallest step of the scale, g */
@@ -40,7 +40,7 @@ const EYE = 0.3;
  * Weight lost counts before depth, and depth before looks.
  * @returns null where nothing was measured
  */
-export function toldRate(measured: Measured, expected: ExpectedBite): Omit<Rate, 'id'> | null {
+export function toldRate(measured: MeasuredBite, expected: ExpectedBite): Omit<Rate, 'id'> | null {
   const { lost, step, depth, points, by, looks } = measured;
   const scale = Math.max(SCALE, step * ROUNDED);
   if (lost !== null && lost > 2 * scale)

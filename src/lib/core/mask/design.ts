@@ -3,7 +3,7 @@ import type { Foreseen } from './foresee.ts';
 import { maskOf } from './mask.ts';
 import type { Outline } from './mask.ts';
 import { measure } from './measure.ts';
-import type { Measured } from './measure.ts';
+import type { MeasuredMask } from './measure.ts';
 import { cleaned } from './parts.ts';
 import type { Specks } from './parts.ts';
 import { cornersFault, squared } from './perspective.ts';
@@ -45,7 +45,7 @@ export interface Design {
   readonly grown: Mask;
   readonly method: Parting['method'];
   readonly level: number;
-  readonly measured: Measured;
+  readonly measured: MeasuredMask;
   readonly specks: Specks;
   readonly foreseen: Foreseen;
   /** the grown design after the same bite */

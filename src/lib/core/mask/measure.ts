@@ -18,7 +18,7 @@ export interface Narrowest {
   readonly y: number;
 }
 
-export interface Measured {
+export interface MeasuredMask {
   /** mm² of bare metal, and by how much it may be off */
   readonly area: number;
   readonly error: number;
@@ -35,7 +35,7 @@ export interface Measured {
 const EDGE = 0.15;
 
 /** Bare area, its share, and what is thinnest of resist and of bare metal. */
-export function measure(mask: Mask): Measured {
+export function measure(mask: Mask): MeasuredMask {
   const { width, height, perMm, bare, cover, piece } = mask;
   const resist = resistOf(mask);
   let [covered, edge, whole] = [0, 0, 0];

@@ -1,7 +1,7 @@
 import { FAR } from './distance.ts';
 
 /** A width and its middle, pixels. */
-export interface Found {
+export interface Narrowest {
   readonly width: number;
   readonly x: number;
   readonly y: number;
@@ -36,7 +36,7 @@ function refined(
   width: number,
   height: number,
   share: (n: number) => number,
-): Found {
+): Narrowest {
   const edges: number[] = [];
   const reach = Math.ceil(depth + DRIFT + 2);
   const at = (i: number, j: number): number =>
@@ -84,7 +84,7 @@ export function narrowest(
   width: number,
   height: number,
   share: (n: number) => number,
-): Found | null {
+): Narrowest | null {
   let [best, at] = [Infinity, -1];
   const value = (x: number, y: number): number =>
     x < 0 || y < 0 || x >= width || y >= height ? -1 : (squared[y * width + x] as number);

@@ -1,8 +1,8 @@
 import type { Mask } from './raster.ts';
 
-export type Place = readonly [x: number, y: number];
+export type OutlinePoint = readonly [x: number, y: number];
 /** A closed line, mm from the picture's upper left corner; the last place joins the first. */
-export type Loop = readonly Place[];
+export type Loop = readonly OutlinePoint[];
 
 /** How far a line may leave the traced one, mm: less than a printer shows. */
 const SMOOTH = 0.02;
@@ -68,7 +68,7 @@ export function outlines(mask: Mask): readonly Loop[] {
       };
       for (const [from, to] of ways[kind] ?? []) next.set(from, to);
     }
-  const placeOf = (edge: number): Place => {
+  const placeOf = (edge: number): OutlinePoint => {
     const lattice = edge >> 1;
     const x = (lattice % (wide + 1)) - 1;
     const y = Math.floor(lattice / (wide + 1)) - 1;
@@ -83,7 +83,7 @@ export function outlines(mask: Mask): readonly Loop[] {
   const loops: Loop[] = [];
   for (const start of next.keys()) {
     if (!next.has(start)) continue;
-    const loop: Place[] = [];
+    const loop: OutlinePoint[] = [];
     for (let edge: number | undefined = start; edge !== undefined && next.has(edge);) {
       loop.push(placeOf(edge));
       const to = next.get(edge);
@@ -108,12 +108,12 @@ function simplified(loop: Loop): Loop {
   ];
   for (let span = spans.pop(); span !== undefined; span = spans.pop()) {
     const [from, to] = span;
-    const [ax, ay] = loop[from] as Place;
-    const [bx, by] = loop[to % loop.length] as Place;
+    const [ax, ay] = loop[from] as OutlinePoint;
+    const [bx, by] = loop[to % loop.length] as OutlinePoint;
     const length = Math.hypot(bx - ax, by - ay);
     let [far, most] = [-1, SMOOTH];
     for (let n = from + 1; n < to; n += 1) {
-      const [x, y] = loop[n] as Place;
+      const [x, y] = loop[n] as OutlinePoint;
       const off =
         length === 0
           ? Math.hypot(x - ax, y - ay)
@@ -134,7 +134,7 @@ export const loopArea = (loops: readonly Loop[]): number =>
       (sum, loop) =>
         sum +
         loop.reduce((part, [x, y], n) => {
-          const [u, v] = loop[(n + 1) % loop.length] as Place;
+          const [u, v] = loop[(n + 1) % loop.length] as OutlinePoint;
           return part + (x * v - u * y) / 2;
         }, 0),
       0,

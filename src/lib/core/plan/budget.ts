@@ -24,9 +24,9 @@ import type { Evidence } from '../units/figure.ts';
 export const inputIds = [
   'conductivityFactor',
   'geometryFactor',
-  'offset',
+  'thresholdVoltage',
   'leads',
-  'yield',
+  'currentEfficiency',
   'slowness',
   'areaFactor',
   'volumeFactor',
@@ -108,7 +108,7 @@ export function budgetFor(
       sources: [conductivityLine.source, 'crcConductivity'],
     },
     geometryFactor: own(pathSpread),
-    offset: {
+    thresholdVoltage: {
       unit: offset.median.unit,
       ...(bench?.cell
         ? {
@@ -131,7 +131,7 @@ export function budgetFor(
       evidence: supply.leads === null ? leadResistance.evidence : 'yourInput',
       sources: supply.leads === null ? [leadResistance.source] : [],
     },
-    yield: {
+    currentEfficiency: {
       unit: '1',
       ...(bench?.biteRate
         ? {

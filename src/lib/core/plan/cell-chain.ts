@@ -128,13 +128,13 @@ export function cellChain(
   return (draw: Draw, stopAt: StopAt | null): CellOutcome => {
     const mixed = bathOf(draw);
     const area = si<'area'>(bare * draw.areaFactor);
-    const needed = chargeToDissolve(layerMass(piece.depth, density, area), ew, draw.yield);
+    const needed = chargeToDissolve(layerMass(piece.depth, density, area), ew, draw.currentEfficiency);
 
     const bathMass = si<'mass'>(mixed.bath_volume * 1e-6 * solution.density);
     const ohms = (resistance * draw.geometryFactor) / draw.conductivityFactor;
     // a steeper line than the learnt one stands on a lower offset: they turn about where the readings lie
     const tilt = learnt ? learnt.pivot * (1 / draw.slowness - learnt.slope) : 0;
-    const offset = si<'voltage'>(draw.offset - tilt);
+    const offset = si<'voltage'>(draw.thresholdVoltage - tilt);
     const totalAt = (rise: number) => si<'resistance'>((ohms / gain(rise) + draw.leads) / draw.slowness);
     const cell: WarmingCell = {
       ...thermal(draw, bathMass),
@@ -149,7 +149,7 @@ export function cellChain(
     const most = rating(supply);
     const whole = runToCharge(cell, needed);
     const ran = stopAt === null ? whole : stopped(cell, supply, stopAt, draw);
-    const mass = dissolvedMass(ran.charge, ew, draw.yield);
+    const mass = dissolvedMass(ran.charge, ew, draw.currentEfficiency);
     // a hole is no deeper than the sheet is thick
     const depth = Math.min(meanDepth(mass, density, area), piece.thickness) * 1e6;
     const undercut = depth * draw.undercutRatio;

@@ -1,7 +1,7 @@
 import { RANGE_Z } from '../units/range.ts';
 import { drawFrom, inputIds } from './budget.ts';
 import type { Budget, Draw, InputId } from './budget.ts';
-import type { SettingId, Span } from './what-if.ts';
+import type { TriedId, Span } from './what-if.ts';
 
 /*
  * Each input is tried at 5 and 95 % with the others at their medians, shares by the squares of the swings: a
@@ -10,7 +10,7 @@ import type { SettingId, Span } from './what-if.ts';
 
 /** How far one thing alone moves the depth. */
 export interface Influence {
-  readonly id: InputId | SettingId;
+  readonly id: InputId | TriedId;
   /** depth, um, with this thing at its low and its high end and all others as planned */
   readonly low: number;
   readonly high: number;

@@ -13,8 +13,8 @@ import { influencesOf, inputsMoved } from './influence.ts';
 import type { Influence, Moved } from './influence.ts';
 import type { JobInput } from './job-input.ts';
 import { proposeSupply } from './settings.ts';
-import { settingIds, spansOf, withSetting } from './what-if.ts';
-import type { SettingId, Span, Trial, Trying } from './what-if.ts';
+import { triedIds, spansOf, withTried } from './what-if.ts';
+import type { TriedId, Span, Trial, Trying } from './what-if.ts';
 
 /** Solves nothing: the closed form stands in, and says so. */
 const unsolved: CellSolver = () => null;
@@ -60,7 +60,7 @@ export function alternativesFor(job: JobInput, solve: CellSolver = unsolved): re
 }
 
 /** Inputs of the budget that a maker can try another value of, and in what. */
-const tried: Partial<Record<InputId, Span['unit']>> = { areaFactor: 'cm2', yield: '%', slowness: '%' };
+const tried: Partial<Record<InputId, Span['unit']>> = { areaFactor: 'cm2', currentEfficiency: '%', slowness: '%' };
 
 /**
  * What moves the depth of a job as it stands, when it is stopped as planned; greatest first. Two gaps more are solved.
@@ -85,12 +85,12 @@ export function influencesFor(job: JobInput, solve: CellSolver = unsolved): read
   );
   const planned = median.depth;
   const spans = spansOf(job, pairing.salt, median.run_time);
-  const settings = settingIds.map((id): Moved => {
+  const answers = triedIds.map((id): Moved => {
     const span = spans[id];
     const depthAt = (value: number): number => trialFor(job, { id, value }, solve)?.depth ?? planned;
     return { id, span, ends: [depthAt(span.low), depthAt(span.high)] };
   });
-  return influencesOf([...inputs, ...settings], planned);
+  return influencesOf([...inputs, ...answers], planned);
 }
 
 /** What a value of the budget is shown as: bare area in cm², the others in per cent. */
@@ -123,8 +123,8 @@ export function trialFor(job: JobInput, { id, value }: Trying, solve: CellSolver
     const stopAt = { charge: si<'charge'>(charge * longer), time: si<'time'>(time * longer) };
     return shown(planned.chain(draw, stopAt), planned.median);
   }
-  if (isSetting(id)) {
-    const other = withSetting(job, id, value);
+  if (isTried(id)) {
+    const other = withTried(job, id, value);
     const own = groundsOf(other);
     if (own === null) return null;
     const { chain, budget, median } = assessed(other, own, solve);
@@ -134,4 +134,4 @@ export function trialFor(job: JobInput, { id, value }: Trying, solve: CellSolver
   return shown(planned.chain(moved, planned.stopAt), planned.chain(moved, null));
 }
 
-const isSetting = (id: Trying['id']): id is SettingId => (settingIds as readonly string[]).includes(id);
+const isTried = (id: Trying['id']): id is TriedId => (triedIds as readonly string[]).includes(id);

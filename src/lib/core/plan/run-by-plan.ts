@@ -3,7 +3,7 @@ import { limits } from '../facts/bench-facts.ts';
 import { isBitable, metals } from '../facts/metals.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
 import { depthByLoss } from '../run/depth.ts';
-import type { Spread } from '../run/depth.ts';
+import type { DepthSpread } from '../run/depth.ts';
 import type { Expected } from '../run/level.ts';
 import type { Reading, Run, Target } from '../run/run.ts';
 import { watchOf } from '../run/watch.ts';
@@ -66,7 +66,7 @@ export function watchRun(plan: Plan | null, run: Run | undefined, readings: read
  * @param loss g, of the whole batch
  * @param step smallest step of the scale, g
  */
-export function depthByWeight(plan: Plan, loss: number, step: number): Spread | null {
+export function depthByWeight(plan: Plan, loss: number, step: number): DepthSpread | null {
   const { depth, mass_removed: mass } = plan.figures;
   if (!depth || !mass) return null;
   const { thickness, openAreaFrom } = plan.job.piece;

@@ -54,7 +54,7 @@ export interface StripBasis {
 
 export const basisOf = (plan: Plan): StripBasis => ({
   wanted: plan.job.piece.depth * 1e6,
-  rate: plan.figures.depth?.working.inputs.find(({ id }) => id === 'yield')?.value ?? NaN,
+  rate: plan.figures.depth?.working.inputs.find(({ id }) => id === 'currentEfficiency')?.value ?? NaN,
 });
 
 /**

@@ -11,8 +11,8 @@ import type { JobInput } from './job-input.ts';
  */
 
 /** What a maker sets: a hand may miss it, and another value may be tried. */
-export const settingIds = ['gap', 'knob', 'strength', 'temperature', 'time'] as const;
-export type SettingId = (typeof settingIds)[number];
+export const triedIds = ['gap', 'knob', 'strength', 'temperature', 'time'] as const;
+export type TriedId = (typeof triedIds)[number];
 
 /** A value that may be tried, and between which it may lie when nobody means to change it. */
 export interface Span {
@@ -24,7 +24,7 @@ export interface Span {
 
 /** One value to be tried, in the unit of its span. */
 export interface Trying {
-  readonly id: SettingId | InputId;
+  readonly id: TriedId | InputId;
   readonly value: number;
 }
 
@@ -52,7 +52,7 @@ export function spansOf(
   { cathode, supply, bath }: JobInput,
   salt: BoughtSalt,
   minutes: number,
-): Readonly<Record<SettingId, Span>> {
+): Readonly<Record<TriedId, Span>> {
   const about = (
     planned: number,
     miss: number,
@@ -77,8 +77,8 @@ export function spansOf(
   };
 }
 
-/** The job with one of its settings otherwise; the time is not the job's but the run's. */
-export function withSetting(job: JobInput, id: SettingId, value: number): JobInput {
+/** The job with one of its answers otherwise; the time is not the job's but the run's. */
+export function withTried(job: JobInput, id: TriedId, value: number): JobInput {
   const { supply, cathode, bath } = job;
   switch (id) {
     case 'gap':

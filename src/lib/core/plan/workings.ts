@@ -77,15 +77,15 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
   },
   current: {
     formula: 'I = (V − V₀)/(R + Rl), within the supply’s limit',
-    inputs: ['set_volts', 'set_amps', 'offset', 'cell_resistance', 'leads', 'slowness'],
+    inputs: ['set_volts', 'set_amps', 'thresholdVoltage', 'cell_resistance', 'leads', 'slowness'],
   },
   volts: {
     formula: 'V = V₀ + I·(R + Rl), within the supply’s limit',
-    inputs: ['set_volts', 'set_amps', 'offset', 'cell_resistance', 'leads', 'plan_ceiling'],
+    inputs: ['set_volts', 'set_amps', 'thresholdVoltage', 'cell_resistance', 'leads', 'plan_ceiling'],
   },
   current_asked: {
     formula: 'I = (V − V₀)/(R + Rl), as if the supply had no limit',
-    inputs: ['set_volts', 'offset', 'cell_resistance', 'leads', 'slowness'],
+    inputs: ['set_volts', 'thresholdVoltage', 'cell_resistance', 'leads', 'slowness'],
   },
   current_density: { formula: 'j = I/A', inputs: ['current', 'bare_area', 'areaFactor'] },
   limiting_current_density: {
@@ -94,7 +94,7 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
   },
   charge: {
     formula: 'Q = d·ρ·A·F/(y·EW)',
-    inputs: ['wanted_depth', 'metal_density', 'bare_area', 'faraday', 'yield', 'equivalent_weight'],
+    inputs: ['wanted_depth', 'metal_density', 'bare_area', 'faraday', 'currentEfficiency', 'equivalent_weight'],
   },
   run_time: {
     formula: 'Q = ∫I dt, I rising as the bath warms',
@@ -107,7 +107,7 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
   },
   depth: {
     formula: 'd = y·Q·EW/(F·ρ·A)',
-    inputs: ['charge', 'yield', 'equivalent_weight', 'metal_density', 'bare_area', 'faraday'],
+    inputs: ['charge', 'currentEfficiency', 'equivalent_weight', 'metal_density', 'bare_area', 'faraday'],
     remarks: ['mean-depth'],
   },
   evenness: {
@@ -134,7 +134,7 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
   },
   undercut: { formula: 'u = r·d', inputs: ['depth', 'undercutRatio'] },
   thinnest_line: { formula: 'b = 2·u + reserve', inputs: ['undercut', 'land_reserve'] },
-  mass_removed: { formula: 'm = y·Q·EW/F', inputs: ['charge', 'yield', 'equivalent_weight', 'faraday'] },
+  mass_removed: { formula: 'm = y·Q·EW/F', inputs: ['charge', 'currentEfficiency', 'equivalent_weight', 'faraday'] },
   heating_rate: {
     formula: 'r = V·I/(m·c)',
     inputs: ['volts', 'current', 'bath_volume', 'heat_capacity'],

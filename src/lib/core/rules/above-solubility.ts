@@ -1,6 +1,6 @@
 import { coversSolubility, solubility } from '../chemistry/solution.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** More salt than the water takes up at bath temperature. */
 export const aboveSolubility = {
@@ -16,4 +16,4 @@ export const aboveSolubility = {
       ? null
       : { strength: { value: bath.strength, unit: 'g/L' }, most: { value: most, unit: 'g/L' } };
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,4 +1,4 @@
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** An explosives precursor, closed to the public in many countries, and not needed. */
 export const ammoniumNitrate = {
@@ -7,4 +7,4 @@ export const ammoniumNitrate = {
   step: 'electrolyte',
   sources: ['regulation2019_1148'],
   applies: ({ bath }) => (bath.salt === 'NH4NO3' ? {} : null),
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,6 +1,6 @@
 import { isBitable, metals } from '../facts/metals.ts';
 import { hasNitrate, bathHoldsSilver } from './asks.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** Copper swaps places with dissolved silver: the plate dissolves, loose silver bridges the gap, and copper makes ammonia from nitrate. */
 export const basePlateWithSilver = {
@@ -14,4 +14,4 @@ export const basePlateWithSilver = {
     const base = isBitable(metal) && metals[metal].family !== 'silver';
     return bathHoldsSilver(situation) && hasNitrate(situation) && base ? { plate: metal } : null;
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,5 +1,5 @@
 import { limits } from '../facts/bench-facts.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Run whole, the job would pass the temperature at which every run is stopped. */
 export const bathOverheats = {
@@ -13,4 +13,4 @@ export const bathOverheats = {
     const hot = end && rate && end.value >= limits.stopTemperature.value;
     return hot ? { rate, stop: { value: limits.stopTemperature.value, unit: 'degC' } } : null;
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,6 +1,6 @@
 import { limits } from '../facts/bench-facts.ts';
 import { celsiusOf } from '../units/quantity.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** A bath that already stands where every run is stopped. */
 export const bathTooHot = {
@@ -15,4 +15,4 @@ export const bathTooHot = {
       ? null
       : { found: { value: celsius, unit: 'degC' }, stop: { value: stop, unit: 'degC' } };
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,5 +1,5 @@
 import { limits } from '../facts/bench-facts.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** The bath may reach the temperature at which resist lifts. */
 export const bathWarms = {
@@ -19,4 +19,4 @@ export const bathWarms = {
         }
       : null;
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,7 +1,7 @@
 import { retireAfter } from '../facts/treatment.ts';
 import { AMPERE_HOUR } from '../units/constants.ts';
 import { bathHoldsSilver, hasNitrate } from './asks.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /*
  * Nothing published says when to retire a bath by charge. 5 A·h/L over silver in nitrate (at worst 23 mmol
@@ -25,4 +25,4 @@ export const bathWorn = {
     const { value, unit } = retireAfter[limit];
     return perLitre >= value ? { used: { value: perLitre, unit }, limit: { value, unit } } : null;
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

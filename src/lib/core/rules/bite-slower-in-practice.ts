@@ -1,4 +1,4 @@
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Practice over model from which the plan says so. */
 const WORTH_SAYING = 3;
@@ -14,4 +14,4 @@ export const biteSlowerInPractice = {
     const { practice_over_model: ratio } = figures;
     return ratio && ratio.value > WORTH_SAYING ? { ratio } : null;
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

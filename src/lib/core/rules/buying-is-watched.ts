@@ -1,6 +1,6 @@
 import { lawFor } from '../facts/law.ts';
 import { saltIdOf } from '../facts/salts.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Sellers must report odd sales of this salt, and the buyer a theft: keep it small, labelled and locked. */
 export const buyingIsWatched = {
@@ -15,4 +15,4 @@ export const buyingIsWatched = {
     const reported = lawFor('buying', place.country, salt).some(({ effect }) => effect === 'reported');
     return reported ? { salt: bath.salt } : null;
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

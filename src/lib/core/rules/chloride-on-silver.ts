@@ -1,5 +1,5 @@
 import { hasChloride, isSilver } from './asks.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** Chloride seals silver under its own chloride: no bite, and a film that light turns black. */
 export const chlorideOnSilver = {
@@ -8,4 +8,4 @@ export const chlorideOnSilver = {
   step: 'electrolyte',
   sources: ['silverChloride'],
   applies: (situation) => (isSilver(situation) && hasChloride(situation) ? {} : null),
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,5 +1,5 @@
 import { hasChloride } from './asks.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** A chloride bath in a room of unknown size: the fault case cannot be counted. */
 export const chlorineRoomUnknown = {
@@ -9,4 +9,4 @@ export const chlorineRoomUnknown = {
   signal: 'WARNING',
   sources: ['scoel76'],
   applies: (situation) => (hasChloride(situation) && situation.place.room === null ? {} : null),
-} as const satisfies Watch;
+} as const satisfies WarningRule;

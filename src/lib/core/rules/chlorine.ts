@@ -1,5 +1,5 @@
 import { limits } from '../facts/bench-facts.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** In salt water the metal dissolves first; chlorine comes when the metal is used up or the current collapses. */
 export const chlorine = {
@@ -23,4 +23,4 @@ export const chlorine = {
       room: { value: place.room, unit: 'm3' },
     };
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

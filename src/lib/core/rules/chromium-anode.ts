@@ -1,5 +1,5 @@
 import { isBitable, refusedMetals } from '../facts/metals.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** Chromium on the + side leaves as chromate, which causes cancer. */
 export const chromiumAnode = {
@@ -11,4 +11,4 @@ export const chromiumAnode = {
     isBitable(piece.metal) || refusedMetals[piece.metal] !== 'chromiumBearing'
       ? null
       : { metal: piece.metal },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,4 +1,4 @@
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** Chromium in a bath came off a stainless anode, and may be chromate. */
 export const chromiumBath = {
@@ -7,4 +7,4 @@ export const chromiumBath = {
   step: 'electrolyte',
   sources: ['cr6Transpassive'],
   applies: ({ bath }) => ((bath.dissolved.Cr ?? 0) > 0 ? {} : null),
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,4 +1,4 @@
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** In a class somebody answers for the others: who starts the supply, who must not be near, who was asked. */
 export const classInCharge = {
@@ -8,4 +8,4 @@ export const classInCharge = {
   signal: 'WARNING',
   sources: ['teachingPractice'],
   applies: ({ place }) => (place.use === 'teaching' ? {} : null),
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,4 +1,4 @@
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Low voltage does not shock, but a ring or a wet clip across the leads burns and sparks. */
 export const clipsDry = {
@@ -8,4 +8,4 @@ export const clipsDry = {
   signal: 'CAUTION',
   sources: ['selv', 'tradePractice'],
   applies: () => ({}),
-} as const satisfies Watch;
+} as const satisfies WarningRule;

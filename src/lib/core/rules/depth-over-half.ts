@@ -1,4 +1,4 @@
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** The upper end of the depth, on all bitten faces together, takes more than half the metal. */
 export const depthOverHalf = {
@@ -21,4 +21,4 @@ export const depthOverHalf = {
       thickness: { value: thickness, unit: 'um' },
     };
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,6 +1,6 @@
 import { misfit, remedyFor } from '../cell/tub.ts';
 import type { Remedy } from '../cell/tub.ts';
-import type { Amount, Block } from './rule.ts';
+import type { Amount, RefusalRule } from './rule.ts';
 
 const bounds: Readonly<Record<Remedy['way'], NonNullable<Amount['bound']>>> = {
   'fill-to': 'least',
@@ -24,4 +24,4 @@ export const doesNotFit = {
     const { way, amount } = remedyFor(reason, piece, cathode, tub);
     return { misfit: reason, way, amount: { ...amount, bound: bounds[way] } };
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

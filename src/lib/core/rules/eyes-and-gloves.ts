@@ -1,4 +1,4 @@
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Goggles and gloves before the salt is handled: every one of these salts is worse in an eye than water. */
 export const eyesAndGloves = {
@@ -8,4 +8,4 @@ export const eyesAndGloves = {
   signal: 'WARNING',
   sources: ['clpAnnexVI', 'sdsSodiumNitrate', 'sdsPotassiumNitrate', 'argyria'],
   applies: ({ bath }) => ({ salt: bath.salt }),
-} as const satisfies Watch;
+} as const satisfies WarningRule;

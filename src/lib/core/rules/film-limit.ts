@@ -1,5 +1,5 @@
 import { limits } from '../facts/bench-facts.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Near the current that the film at the metal can carry, the bite turns patchy and depth cannot be foretold. */
 export const filmLimit = {
@@ -13,4 +13,4 @@ export const filmLimit = {
     if (!density || !limit || density.value < limits.filmWarning.value * limit.value) return null;
     return { density, limit };
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,5 +1,5 @@
 import { resistFacts } from '../facts/resists.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Ironing toner on and exposing film burn hands and eyes. */
 export const heatAndLight = {
@@ -12,4 +12,4 @@ export const heatAndLight = {
     const { applied } = resistFacts[resist];
     return applied === 'cold' ? null : { how: `resist-${applied}` };
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,4 +1,4 @@
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** The plate gives off hydrogen: a lid makes a fuel-air mixture within minutes. */
 export const hydrogenLid = {
@@ -11,4 +11,4 @@ export const hydrogenLid = {
     const { hydrogen, minutes_to_4_percent_in_1_L: minutes } = figures;
     return hydrogen && minutes ? { hydrogen, minutes } : null;
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

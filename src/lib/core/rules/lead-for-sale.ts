@@ -1,6 +1,6 @@
 import { isBitable, metals } from '../facts/metals.ts';
 import { lead } from '../facts/selling.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** Jewellery with more lead than the law allows is not made for sale. */
 export const leadForSale = {
@@ -16,4 +16,4 @@ export const leadForSale = {
       ? { metal: piece.metal, most: { value: lead.value, unit: '%' }, share: { value: share, unit: '%' } }
       : null;
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,6 +1,6 @@
 import { isBitable, metals } from '../facts/metals.ts';
 import { lead } from '../facts/selling.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Lead goes into the bath and its sludge with the brass; it harms the unborn and the brain. */
 export const leadedBrass = {
@@ -15,4 +15,4 @@ export const leadedBrass = {
     const share = 'Pb' in massPercent ? massPercent.Pb : 0;
     return share > lead.value ? { metal: piece.metal, share: { value: share, unit: '%' } } : null;
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

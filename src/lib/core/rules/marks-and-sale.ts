@@ -1,5 +1,5 @@
 import { isSilver } from './asks.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** A piece for sale: no mark is bitten, and it is weighed after etching. */
 export const marksAndSale = {
@@ -10,4 +10,4 @@ export const marksAndSale = {
   sources: ['hallmarkLaw'],
   applies: (situation) =>
     situation.place.use === 'selling' ? { family: isSilver(situation) ? 'sale-silver' : 'sale-other' } : null,
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,5 +1,5 @@
 import { isBitable, refusedMetals } from '../facts/metals.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** No tables for this metal: no plan is better than a guess. */
 export const metalWithoutData = {
@@ -9,4 +9,4 @@ export const metalWithoutData = {
   sources: ['memory'],
   applies: ({ piece }) =>
     isBitable(piece.metal) || refusedMetals[piece.metal] !== 'noData' ? null : { metal: piece.metal },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

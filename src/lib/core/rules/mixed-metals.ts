@@ -1,7 +1,7 @@
 import { nobler } from '../chemistry/displacement.ts';
 import { isBitable, metals } from '../facts/metals.ts';
 import type { ElementSymbol } from '../facts/elements.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /**
  * A piece takes any nobler metal out of the bath as a loose film while no current flows: one bath for
@@ -21,4 +21,4 @@ export const mixedMetals = {
     const settles = held.find((element) => nobler(element, massPercent));
     return settles === undefined ? null : { metal: piece.metal, held: `element-${settles}` };
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,5 +1,5 @@
 import { bathHoldsSilver, neverFamily } from './asks.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** What a used bath must never meet: acid and bleach for chloride, ammonia for silver, acid and paper for nitrate. */
 export const neverMix = {
@@ -9,4 +9,4 @@ export const neverMix = {
   signal: 'WARNING',
   sources: ['memory', 'fulminating', 'bleachText'],
   applies: (situation) => ({ family: neverFamily(bathHoldsSilver(situation), situation.bath.salt) }),
-} as const satisfies Watch;
+} as const satisfies WarningRule;

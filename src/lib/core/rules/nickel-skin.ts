@@ -1,5 +1,5 @@
 import { isBitable, metals } from '../facts/metals.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Nickel silver holds nickel: its salts sensitise, and an etched surface gives off more of it. */
 export const nickelSkin = {
@@ -12,4 +12,4 @@ export const nickelSkin = {
     isBitable(piece.metal) && 'Ni' in metals[piece.metal].composition.massPercent
       ? { metal: piece.metal, use: `nickel-${place.use}` }
       : null,
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,5 +1,5 @@
 import { hasNitrate } from './asks.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Nitrate feeds fire: a towel wet with it burns like touch-paper once dry. */
 export const nitrateTinder = {
@@ -9,4 +9,4 @@ export const nitrateTinder = {
   signal: 'WARNING',
   sources: ['nitrateTinder', 'sdsSodiumNitrate'],
   applies: (situation) => (hasNitrate(situation) ? {} : null),
-} as const satisfies Watch;
+} as const satisfies WarningRule;

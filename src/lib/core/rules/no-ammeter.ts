@@ -1,4 +1,4 @@
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Without an ammeter the charge cannot be counted: time is all there is, so look early. */
 export const noAmmeter = {
@@ -8,4 +8,4 @@ export const noAmmeter = {
   signal: 'NOTICE',
   sources: ['budgetEstimate'],
   applies: ({ supply }) => (supply.showsAmps ? null : {}),
-} as const satisfies Watch;
+} as const satisfies WarningRule;

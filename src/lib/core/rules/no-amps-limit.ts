@@ -1,4 +1,4 @@
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Amps that many small supplies cannot give, A. */
 const MUCH = 3;
@@ -16,4 +16,4 @@ export const noAmpsLimit = {
       ? { current }
       : null;
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,4 +1,4 @@
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Bath, first rinse and sludge carry metal: none of it goes down a drain, and diluting is no cure. */
 export const nothingDownDrain = {
@@ -8,4 +8,4 @@ export const nothingDownDrain = {
   signal: 'NOTICE',
   sources: ['sewerLimits'],
   applies: () => ({}),
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,6 +1,6 @@
 import { metalGroups, sharedInJar } from '../facts/metal-groups.ts';
 import { isBitable, metals } from '../facts/metals.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** The bath holds a metal that neither this piece nor its group sheds: what the jar is for is no longer clear. */
 export const otherMetalInBath = {
@@ -17,4 +17,4 @@ export const otherMetalInBath = {
       ? {}
       : null;
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

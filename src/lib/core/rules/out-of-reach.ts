@@ -1,4 +1,4 @@
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Baths look like drinks: no food containers, out of reach, labelled. */
 export const outOfReach = {
@@ -8,4 +8,4 @@ export const outOfReach = {
   signal: 'WARNING',
   sources: ['homePoisoning'],
   applies: () => ({}),
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,7 +1,7 @@
 import { coveredStrengths, coveredTemperatures, solubility } from '../chemistry/solution.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
 import { celsiusOf } from '../units/quantity.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** Strength or temperature outside what the handbook tables cover: refused, never extrapolated. */
 export const outsideTables = {
@@ -30,4 +30,4 @@ export const outsideTables = {
       high: { value: Math.min(strongest, solubility(salt, bath.temperature)), unit: 'g/L' },
     };
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,4 +1,4 @@
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** An adapter or a battery has no knob for the amps: asked for more than it gives, it gets hot or shuts off. */
 export const overloadsSupply = {
@@ -13,4 +13,4 @@ export const overloadsSupply = {
     if (!asked || asked.value <= supply.maxAmps) return null;
     return { asked, most: { value: supply.maxAmps, unit: 'A' } };
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,7 +1,7 @@
 import { isBitable, metals } from '../facts/metals.ts';
 import { passiveIn } from '../facts/pairing-facts.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** The metal covers itself in this bath: the current makes gas and the piece stays as it is. */
 export const passiveMetal = {
@@ -15,4 +15,4 @@ export const passiveMetal = {
     const passive = passiveIn[metals[piece.metal].family]?.[anion];
     return passive ? { metal: piece.metal, salt: bath.salt } : null;
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,5 +1,5 @@
 import { hasChloride, hasNitrate } from './asks.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** What clings to the piece meets acid in the pickle: nitrogen oxides from nitrate, chlorine from used salt water. */
 export const rinseBeforePickle = {
@@ -12,4 +12,4 @@ export const rinseBeforePickle = {
     if (hasNitrate(situation)) return { family: 'pickle-nitrate' };
     return hasChloride(situation) ? { family: 'pickle-chloride' } : null;
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -45,14 +45,14 @@ interface RuleBase {
 }
 
 /** A rule that refuses the job. It is asked before anything is computed. */
-export interface Block extends RuleBase {
+export interface RefusalRule extends RuleBase {
   readonly kind: 'block';
 }
 
 /** A rule that warns. It is asked with the figures at hand. */
-export interface Watch extends RuleBase {
+export interface WarningRule extends RuleBase {
   readonly kind: 'watch';
   readonly signal: SignalWord;
 }
 
-export type Rule = Block | Watch;
+export type Rule = RefusalRule | WarningRule;

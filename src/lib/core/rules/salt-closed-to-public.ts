@@ -1,6 +1,6 @@
 import { lawFor } from '../facts/law.ts';
 import { saltIdOf } from '../facts/salts.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** Where the law closes a salt to the public it is not planned with at home. */
 export const saltClosedToPublic = {
@@ -15,4 +15,4 @@ export const saltClosedToPublic = {
     const closed = lawFor('buying', place.country, salt).some(({ effect }) => effect === 'closed');
     return closed ? { salt: bath.salt, country: place.country } : null;
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,5 +1,5 @@
 import { findBoughtSalt, refusedSalts, saltIdOf } from '../facts/salts.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** Salts that are known but make no bath here, each with its reason. */
 export const saltNoBath = {
@@ -14,4 +14,4 @@ export const saltNoBath = {
       id !== null && id in refusedSalts ? refusedSalts[id as keyof typeof refusedSalts] : 'poorBath';
     return { salt: bath.salt, why: `salt-${reason}` };
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,5 +1,5 @@
 import { hasNitrate, bathHoldsSilver } from './asks.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** A nitrate bath slowly makes ammonia at the plate; with silver, a black crust may explode. */
 export const silverBathAges = {
@@ -9,4 +9,4 @@ export const silverBathAges = {
   signal: 'WARNING',
   sources: ['fulminating', 'nitrateReduction'],
   applies: (situation) => (bathHoldsSilver(situation) && hasNitrate(situation) ? {} : null),
-} as const satisfies Watch;
+} as const satisfies WarningRule;

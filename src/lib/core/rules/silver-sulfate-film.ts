@@ -1,6 +1,6 @@
 import { findBoughtSalt } from '../facts/salts.ts';
 import { isSilver } from './asks.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Silver sulfate dissolves poorly and films the piece above a modest current. */
 export const silverSulfateFilm = {
@@ -11,4 +11,4 @@ export const silverSulfateFilm = {
   sources: ['budgetEstimate'],
   applies: (situation) =>
     isSilver(situation) && findBoughtSalt(situation.bath.salt)?.facts.anion === 'sulfate' ? {} : null,
-} as const satisfies Watch;
+} as const satisfies WarningRule;

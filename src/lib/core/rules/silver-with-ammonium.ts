@@ -1,5 +1,5 @@
 import { hasAmmonium, bathHoldsSilver } from './asks.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** Silver and ammonia can leave a crust that explodes at a touch. */
 export const silverWithAmmonium = {
@@ -9,4 +9,4 @@ export const silverWithAmmonium = {
   sources: ['fulminating'],
   applies: (situation) =>
     bathHoldsSilver(situation) && hasAmmonium(situation) ? { salt: situation.bath.salt } : null,
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,6 +1,6 @@
 import { resistFacts } from '../facts/resists.ts';
 import { hasNitrate } from './asks.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Solvent vapour catches fire at a spark; nitrate makes it worse. */
 export const solventVapour = {
@@ -13,4 +13,4 @@ export const solventVapour = {
     const { remover } = resistFacts[situation.resist];
     return remover === null ? null : { remover: hasNitrate(situation) ? `${remover}-nitrate` : remover };
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,4 +1,4 @@
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Stainless steel is for the − side only: a swapped clip turns it into a source of chromate. */
 export const stainlessPlate = {
@@ -8,4 +8,4 @@ export const stainlessPlate = {
   signal: 'WARNING',
   sources: ['cr6Transpassive'],
   applies: ({ cathode }) => (cathode.metal === 'stainless' ? {} : null),
-} as const satisfies Watch;
+} as const satisfies WarningRule;

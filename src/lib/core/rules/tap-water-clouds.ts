@@ -1,5 +1,5 @@
 import { isSilver } from './asks.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** Chloride in tap water takes silver out of the bath as a cloud and films the piece. */
 export const tapWaterClouds = {
@@ -9,4 +9,4 @@ export const tapWaterClouds = {
   signal: 'NOTICE',
   sources: ['silverChloride', 'tradePractice'],
   applies: (situation) => (isSilver(situation) && situation.bath.water === 'tap' ? {} : null),
-} as const satisfies Watch;
+} as const satisfies WarningRule;

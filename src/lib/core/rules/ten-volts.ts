@@ -1,5 +1,5 @@
 import { limits } from '../facts/bench-facts.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** At 10 V and over the resist lifts, the bath heats and gas takes over from the bite. */
 export const tenVolts = {
@@ -11,4 +11,4 @@ export const tenVolts = {
     const volts = supply.control === 'volts' ? supply.volts : supply.maxVolts;
     return volts < limits.refusedVolts.value ? null : { volts: { value: volts, unit: 'V' } };
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,7 +1,7 @@
 import { isBitable, metals } from '../facts/metals.ts';
 import { skinIn } from '../facts/pairing-facts.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** A part of the alloy stays on the piece as its own oxide and slows the bite. */
 export const tinSkin = {
@@ -15,4 +15,4 @@ export const tinSkin = {
     if (anion === undefined || !isBitable(piece.metal)) return null;
     return skinIn[metals[piece.metal].family]?.[anion] ? { metal: piece.metal } : null;
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,7 +1,7 @@
 import { cellOffset } from '../cell/offset.ts';
 import { isBitable } from '../facts/metals.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** Volts over the offset that drive a bite one can wait for. */
 const MARGIN = 0.3;
@@ -21,4 +21,4 @@ export const tooFewVolts = {
       ? null
       : { volts: { value: volts, unit: 'V' }, needed: { value: needed, unit: 'V' } };
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,5 +1,5 @@
 import { plateMetals, plateRefusals } from '../facts/cathodes.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** A plate is of the piece's own metal, copper, brass, silver or stainless steel. */
 export const unfitPlate = {
@@ -12,4 +12,4 @@ export const unfitPlate = {
     if (metal === 'stainless' || fits) return null;
     return { metal, why: `plate-${plateRefusals[metal as keyof typeof plateRefusals]}` };
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,5 +1,5 @@
 import { supplyKinds } from '../facts/supplies.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** Alternating, unknown, mains-fed or unlimited sources are not planned with. */
 export const unfitSupply = {
@@ -11,4 +11,4 @@ export const unfitSupply = {
     const fitness = supplyKinds[supply.kind];
     return fitness === 'fit' ? null : { supply: supply.kind };
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

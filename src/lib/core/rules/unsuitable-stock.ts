@@ -1,5 +1,5 @@
 import { isBitable, refusedMetals } from '../facts/metals.ts';
-import type { Block } from './rule.ts';
+import type { RefusalRule } from './rule.ts';
 
 /** Gold, plated, galvanised, cadmium-bearing, self-sealing or unknown stock: each with its reason and its way on. */
 export const unsuitableStock = {
@@ -14,4 +14,4 @@ export const unsuitableStock = {
       ? null
       : { metal: piece.metal, why: `stock-${reason}`, way: `way-${reason}` };
   },
-} as const satisfies Block;
+} as const satisfies RefusalRule;

@@ -1,5 +1,5 @@
 import { limits } from '../facts/bench-facts.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** The knob stands between the plan's ceiling and the refused setting: the plan counts with its ceiling. */
 export const voltsCapped = {
@@ -14,4 +14,4 @@ export const voltsCapped = {
       ? { volts: { value: volts, unit: 'V' }, cap: { value: limits.planVolts.value, unit: 'V' } }
       : null;
   },
-} as const satisfies Watch;
+} as const satisfies WarningRule;

@@ -1,5 +1,5 @@
 import { resistFacts } from '../facts/resists.ts';
-import type { Watch } from './rule.ts';
+import type { WarningRule } from './rule.ts';
 
 /** The mask is the weak part of this job: bite gently, look often. */
 export const weakResist = {
@@ -9,4 +9,4 @@ export const weakResist = {
   signal: 'NOTICE',
   sources: ['tradePractice'],
   applies: ({ resist }) => (resistFacts[resist].holds === 'weak' ? { resist } : null),
-} as const satisfies Watch;
+} as const satisfies WarningRule;

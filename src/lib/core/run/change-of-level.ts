@@ -1,10 +1,10 @@
 import type { Level } from './level.ts';
 
 /** How a level changes: at once, by and by, running away, dying down, or back and forth. */
-export type Shape = 'step' | 'ramp' | 'runaway' | 'decay' | 'wander';
+export type LevelShape = 'step' | 'ramp' | 'runaway' | 'decay' | 'wander';
 
-export interface Change {
-  readonly shape: Shape;
+export interface LevelChange {
+  readonly shape: LevelShape;
   /** of the level, a logarithm, from the first readings to the last */
   readonly change: number;
 }
@@ -43,7 +43,7 @@ function fitted(points: readonly Level[], shape: readonly number[]): Fit {
 
 /** Shapes after a beginning: x runs from 0 there to 1 at the last reading; each is a family in one number. */
 const families: readonly {
-  readonly shape: Shape;
+  readonly shape: LevelShape;
   readonly bends: readonly number[];
   readonly at: (x: number, bend: number) => number;
   /** which way it may go: up, down, or either */
@@ -76,15 +76,15 @@ const families: readonly {
  * How the level of a run has changed, by what explains its readings best.
  * @returns null when it is as steady as its meters let one tell, or fewer than two have been read
  */
-export function changes(points: readonly Level[]): Change | null {
+export function changes(points: readonly Level[]): LevelChange | null {
   const last = points.at(-1);
   if (!last || points.length < 2) return null;
   const steady = fitted(
     points,
     points.map(() => 0),
   ).misfit;
-  let best: (Change & { misfit: number }) | null = null;
-  const take = (shape: Shape, { misfit, change }: Fit, cost: number): void => {
+  let best: (LevelChange & { misfit: number }) | null = null;
+  const take = (shape: LevelShape, { misfit, change }: Fit, cost: number): void => {
     const all = misfit + cost;
     if (!best || all < best.misfit) best = { shape, change, misfit: all };
   };
@@ -105,7 +105,7 @@ export function changes(points: readonly Level[]): Change | null {
         }
   }
   // back and forth: nothing explains it, and it goes both ways
-  const found = best as (Change & { misfit: number }) | null;
+  const found = best as (LevelChange & { misfit: number }) | null;
   if (!found || steady - found.misfit < BELIEVED) return null;
   const left = found.misfit - 3 * COST;
   return left > 6 * Math.max(1, points.length - 3) ? { shape: 'wander', change: found.change } : found;

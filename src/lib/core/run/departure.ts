@@ -1,6 +1,6 @@
 import { currentLimits, levelChanges } from './alarms.ts';
 import { changes } from './change-of-level.ts';
-import type { Change, Shape } from './change-of-level.ts';
+import type { LevelChange, LevelShape } from './change-of-level.ts';
 import { levelsOf } from './level.ts';
 import type { Expected, Level } from './level.ts';
 import type { Reading } from './run.ts';
@@ -20,14 +20,14 @@ export interface Departure {
 const WARMER = 6;
 const NEAR_LIMIT = 2;
 
-const rising: Readonly<Record<Shape, readonly Cause[]>> = {
+const rising: Readonly<Record<LevelShape, readonly Cause[]>> = {
   step: ['clip-wet', 'resist-lifts'],
   ramp: ['resist-lifts', 'clip-wet'],
   runaway: ['bridged', 'resist-lifts'],
   decay: ['resist-lifts', 'clip-wet'],
   wander: ['contact', 'clip-wet'],
 };
-const falling: Readonly<Record<Shape, readonly Cause[]>> = {
+const falling: Readonly<Record<LevelShape, readonly Cause[]>> = {
   step: ['contact', 'film'],
   ramp: ['film', 'contact'],
   runaway: ['film', 'contact'],
@@ -36,13 +36,13 @@ const falling: Readonly<Record<Shape, readonly Cause[]>> = {
 };
 
 /** A change too sudden to wait for more readings, which would make it sure. */
-function suddenChange(levels: readonly Level[]): Change | null {
+function suddenChange(levels: readonly Level[]): LevelChange | null {
   const [first, last] = [levels[0], levels.at(-1)];
   if (!first || !last || levelChanges(levels).length === 0) return null;
   return { shape: 'step', change: last.level - first.level };
 }
 
-const isTold = ({ shape, change }: Change): boolean =>
+const isTold = ({ shape, change }: LevelChange): boolean =>
   shape === 'wander' || Math.abs(change) >= currentLimits.changed;
 
 /**

@@ -1,7 +1,7 @@
 import type { Target } from './run.ts';
 
 /** A value with its likely range. */
-export interface Spread {
+export interface DepthSpread {
   readonly value: number;
   readonly low: number;
   readonly high: number;
@@ -30,7 +30,7 @@ export function depthByLoss(
   { depth, mass, thickness, areaFrom }: ExpectedLoss,
   loss: number,
   step: number,
-): Spread | null {
+): DepthSpread | null {
   if (!(mass > 0) || !(loss > 0)) return null;
   const off = AREA[areaFrom];
   const at = (grams: number): number => Math.min(Math.max(0, (grams * depth) / mass), thickness);
@@ -47,11 +47,11 @@ export function depthByLoss(
  * @param least,most A·h; apart where a run's end is in doubt
  */
 export function depthByCharge(
-  planned: Spread,
+  planned: DepthSpread,
   { chargeAh }: Pick<Target, 'chargeAh'>,
   least: number,
   most: number,
-): Spread {
+): DepthSpread {
   const share = (charge: number): number => (chargeAh > 0 ? charge / chargeAh : 0);
   return {
     value: planned.value * share(most),

@@ -11,7 +11,7 @@ const WHOLE = 100;
 const MOST = 118;
 const WIDEST = 60;
 
-export interface Section {
+export interface CrossSection {
   /** outline of the metal that stays */
   readonly metal: string;
   readonly isThrough: boolean;
@@ -30,7 +30,7 @@ export interface Section {
  * Lays out a groove under an open line, or one on each face.
  * @param thickness depth undercut all in m
  */
-export function sectionOf(thickness: number, depth: number, undercut: number, faces: 1 | 2): Section {
+export function sectionOf(thickness: number, depth: number, undercut: number, faces: 1 | 2): CrossSection {
   const isThrough = faces * depth >= thickness * 0.999;
   const scale =
     isThrough || faces === 2

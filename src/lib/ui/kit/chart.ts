@@ -1,5 +1,5 @@
 /** What a chart shows, in the values of its axes. */
-export interface Axis {
+export interface ChartAxis {
   readonly title: string;
   /** from and to */
   readonly domain: readonly [number, number];
@@ -8,15 +8,15 @@ export interface Axis {
   readonly text: (value: number) => string;
 }
 
-export interface Point {
+export interface ChartPoint {
   readonly x: number;
   readonly y: number;
 }
 
 /** A line through points. */
-export interface Line {
+export interface ChartLine {
   readonly id: string;
-  readonly points: readonly Point[];
+  readonly points: readonly ChartPoint[];
   /** main: the one that matters. second: told apart by its dashes. thin: beside them. */
   readonly kind: 'main' | 'second' | 'thin';
   /** stands at the line's end */
@@ -24,12 +24,12 @@ export interface Line {
 }
 
 /** A hatched field between a lower and an upper line. */
-export interface Band {
+export interface ChartBand {
   readonly id: string;
   readonly points: readonly { readonly x: number; readonly low: number; readonly high: number }[];
 }
 
-export interface Dot extends Point {
+export interface ChartDot extends ChartPoint {
   readonly id: string;
   /** drawn open: it stands apart */
   readonly isOpen?: boolean;

@@ -1,5 +1,5 @@
 import { dilute, strengthByWeight, strengthen, topUp, weighingWith } from '$lib/core/chemistry/jars.ts';
-import type { Change, Found } from '$lib/core/chemistry/jars.ts';
+import type { JarChange, FoundStrength } from '$lib/core/chemistry/jars.ts';
 import { hydrometer, isRefused, mix, mixVolume, strongest } from '$lib/core/chemistry/solutions.ts';
 import type { Known, Mixed, SolutionRefusal } from '$lib/core/chemistry/solutions.ts';
 import { findSalt } from '$lib/core/facts/salts.ts';
@@ -41,31 +41,31 @@ export const knownFields = [
 ] as const satisfies readonly MixField[];
 
 export interface Weighed {
-  readonly massPercent: Found;
-  readonly strength: Found;
+  readonly massPercent: FoundStrength;
+  readonly strength: FoundStrength;
 }
 
 /** What was asked for. */
 export type MixWay = 'mix' | 'top' | 'change' | 'weigh';
 export type MixAnswer =
   | { readonly kind: 'mix'; readonly of: Mixed }
-  | { readonly kind: 'change'; readonly of: Change }
+  | { readonly kind: 'change'; readonly of: JarChange }
   | { readonly kind: 'weigh'; readonly of: Weighed };
 
-export interface FieldFault {
+export interface MixingFault {
   readonly field: MixField;
   readonly fault: Fault;
 }
-export type Answered<T> = { readonly value: T } | { readonly faults: readonly FieldFault[] };
+export type Answered<T> = { readonly value: T } | { readonly faults: readonly MixingFault[] };
 
-const faultAt = (field: MixField, found: string, expected: string): FieldFault => ({
+const faultAt = (field: MixField, found: string, expected: string): MixingFault => ({
   field,
   fault: { path: field, found, expected },
 });
 
 /** Reads fields that must hold a number; a temperature may be below zero, an amount may not. */
 function read<F extends MixField>(draft: MixDraft, fields: readonly F[]): Answered<Record<F, number>> {
-  const faults: FieldFault[] = [];
+  const faults: MixingFault[] = [];
   const value: Partial<Record<MixField, number>> = {};
   for (const field of fields) {
     const number = numberIn(draft[field]);
@@ -95,14 +95,14 @@ interface Asked {
 }
 
 /** A refusal of the core, pinned to the field that was typed: what was found, the range, the nearest value in it. */
-function refusal(refused: SolutionRefusal, { draft, fields, salt, warmth }: Asked): FieldFault {
+function refusal(refused: SolutionRefusal, { draft, fields, salt, warmth }: Asked): MixingFault {
   const first = fields[0] ?? 'mix.salt';
   const typed = (field: MixField): string => withUnit(draft[field].trim(), unitSymbol(mixUnits[field]));
   if (refused.refused === 'needsAmount')
     return faultAt('mix.salt', mixFaults.twoStrengths, mixFaults.oneStrength);
   if (refused.refused === 'alreadyThere') return faultAt(first, typed(first), mixFaults.changes);
   if (refused.refused === 'noTable') return faultAt(first, typed(first), mixFaults.known);
-  const within = (field: MixField, what: string, unit: string, low: number, high: number): FieldFault => {
+  const within = (field: MixField, what: string, unit: string, low: number, high: number): MixingFault => {
     const [least, most] = [inward(low, true), inward(high, false)];
     const nearest = withUnit(refused.found < refused.low ? least : most, unit);
     return faultAt(field, typed(field), mixFaults.within(what, least, withUnit(most, unit), nearest));
@@ -163,7 +163,7 @@ function mixed(id: string, draft: MixDraft): Answered<Mixed> {
 }
 
 /** A jar taken to another strength, or a bath topped up to its line. */
-function changed(id: string, way: 'top' | 'change', draft: MixDraft): Answered<Change> {
+function changed(id: string, way: 'top' | 'change', draft: MixDraft): Answered<JarChange> {
   const last = way === 'top' ? 'mix.left' : 'mix.wanted';
   const asked = ['mix.volume', 'mix.strength', last, 'mix.temperature'] as const;
   const typed = read(draft, asked);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import fc from 'fast-check';
 import { dilute, strengthByWeight, strengthen, topUp } from '../../../../src/lib/core/chemistry/jars.ts';
-import type { Change } from '../../../../src/lib/core/chemistry/jars.ts';
+import type { JarChange } from '../../../../src/lib/core/chemistry/jars.ts';
 import { isRefused, mix, mixVolume, mostStrength } from '../../../../src/lib/core/chemistry/solutions.ts';
 import type { Known, Mixed, SolutionRefusal } from '../../../../src/lib/core/chemistry/solutions.ts';
 import { findSalt, shelfSaltIds } from '../../../../src/lib/core/facts/salts.ts';
@@ -112,7 +112,7 @@ describe('a bath kept', () => {
     expect(bath.salt * 1000).toBeCloseTo(29.4, 0);
   });
   test('gets back the water that left, and nothing else', () => {
-    const change: Change = ok(topUp(salt, bath, si<'volume'>(0.4e-3), at20));
+    const change: JarChange = ok(topUp(salt, bath, si<'volume'>(0.4e-3), at20));
     expect(change.addSalt).toBe(0);
     expect(change.addWater * 1e6).toBeGreaterThan(98);
     expect(change.addWater * 1e6).toBeLessThan(102);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planJob } from '../../../../src/lib/core/plan/plan-job.ts';
 import { influencesFor, trialFor } from '../../../../src/lib/core/plan/questions.ts';
-import type { SettingId } from '../../../../src/lib/core/plan/what-if.ts';
+import type { TriedId } from '../../../../src/lib/core/plan/what-if.ts';
 import { amount, cuff, figureOf, jobOf, patched, pendant } from '../../../fixtures/jobs.ts';
 
 const byAmps = {
@@ -27,7 +27,7 @@ describe('what moves the depth', () => {
   });
   test('is bare area and bite rate where amps are counted, not leads and films', () => {
     const ids = influencesFor(jobOf(patched(pendant(), byAmps))).map(({ id }) => id);
-    expect(ids).toEqual(expect.arrayContaining(['areaFactor', 'yield', 'meterFactor']));
+    expect(ids).toEqual(expect.arrayContaining(['areaFactor', 'currentEfficiency', 'meterFactor']));
     expect(ids).not.toContain('leads');
     expect(ids).not.toContain('slowness');
   });
@@ -57,7 +57,7 @@ describe('what another value makes of it', () => {
       'temperature',
       'time',
       'areaFactor',
-      'yield',
+      'currentEfficiency',
       'slowness',
     ] as const) {
       const { span, low, high } = of(id);
@@ -72,7 +72,7 @@ describe('what another value makes of it', () => {
     }
   });
   test('goes the way a maker expects', () => {
-    const depthAt = (id: SettingId, by: number) =>
+    const depthAt = (id: TriedId, by: number) =>
       trialFor(job, { id, value: by * of(id).span.planned })?.depth ?? NaN;
     expect(depthAt('gap', 0.7)).toBeGreaterThan(depthAt('gap', 1.1));
     for (const id of ['knob', 'strength', 'temperature', 'time'] as const)

@@ -27,9 +27,9 @@ describe('low and high are the 5 % and 95 % of the budget:', () => {
     expect(Math.abs(Math.log(high / median) - Z95 * sd)).toBeLessThanOrEqual(0.05 * Z95 * sd);
   });
   test('offset, as it stands', () => {
-    const { median, spread } = budget.offset;
+    const { median, spread } = budget.thresholdVoltage;
     const sd = spread.kind === 'normal' ? spread.sd : 0;
-    const [low, high] = rangeOf('offset');
+    const [low, high] = rangeOf('thresholdVoltage');
     expect(Math.abs(low - median + Z95 * sd)).toBeLessThanOrEqual(0.05 * Z95 * sd);
     expect(Math.abs(high - median - Z95 * sd)).toBeLessThanOrEqual(0.05 * Z95 * sd);
   });
@@ -45,7 +45,7 @@ describe('low and high are the 5 % and 95 % of the budget:', () => {
 test('the value at the medians is always inside', () => {
   // an outcome far below its median in nearly every draw
   const outcomeOf = (draw: ReturnType<typeof medianDraw>) => ({
-    depth: draw.yield === budget.yield.median ? 9 : 1,
+    depth: draw.currentEfficiency === budget.currentEfficiency.median ? 9 : 1,
   });
   expect(rangesOf(budget, outcomeOf, { depth: 9 }).depth).toEqual([1, 9]);
 });

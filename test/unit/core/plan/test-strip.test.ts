@@ -14,7 +14,7 @@ import {
 import { figureOf, pendant, planOf } from '../../../fixtures/jobs.ts';
 
 const plan = planOf(pendant());
-const planned = figureOf(plan, 'depth').working.inputs.find(({ id }) => id === 'yield')?.value ?? NaN;
+const planned = figureOf(plan, 'depth').working.inputs.find(({ id }) => id === 'currentEfficiency')?.value ?? NaN;
 const basis = basisOf(plan);
 const { wanted } = basis;
 

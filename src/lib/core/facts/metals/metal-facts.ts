@@ -4,13 +4,13 @@ import type { ElementSymbol } from '../elements.ts';
 /** What behaves alike at the anode. `nickel` is nickel silver. */
 export type MetalFamily = 'silver' | 'copper' | 'brass' | 'bronze' | 'nickel' | 'iron';
 
-export interface Composition extends Provenance {
+export interface StatedComposition extends Provenance {
   readonly massPercent: Readonly<Partial<Record<ElementSymbol, number>>>;
 }
 
 /** What is known of a metal, whether it is etched here or not. */
 export interface MetalData {
-  readonly composition: Composition;
+  readonly composition: StatedComposition;
   readonly density: Datum;
   /** a second published density, kept beside the one in use */
   readonly otherDensity?: Datum;

@@ -1,4 +1,4 @@
-import { stripTexts } from '$words/bench.ts';
+import { stripTexts } from '$words/learnt.ts';
 import { stoppingTexts } from '$words/run.ts';
 import type { Question } from '../questions.ts';
 import StripBetween from './StripBetween.svelte';

@@ -1,6 +1,6 @@
 import { startPlanner } from '../work/planner.ts';
 import { procedureVersion } from '../procedure/machine.ts';
-import { recordVersion } from '../notebook/records.ts';
+import { jobVersion } from '../notebook/records.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import { idsIn, isUnreadable, connectNotebook, TAKEN_IN } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
@@ -27,7 +27,7 @@ export const notebook = (): Promise<Notebook> =>
 /** A new job's record, from a blank draft or from another job's. */
 export function newRecord(now: number, draft: Readonly<Record<string, string>> = blankDraft): JobRecord {
   return {
-    version: recordVersion,
+    version: jobVersion,
     id: newId(),
     createdAt: now,
     updatedAt: now,

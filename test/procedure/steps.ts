@@ -32,10 +32,10 @@ export const checkBases: readonly CheckBasis[] = [
   checkBasisFor(patched(pendant(), { 'place.use': 'teaching' })),
 ];
 
-export const start = (foundation: CheckBasis): Snapshot => initialTransition(procedure, { foundation })[0];
+export const start = (basis: CheckBasis): Snapshot => initialTransition(procedure, { basis })[0];
 
 const ignored = (): void => undefined;
-const idle = createActor(procedure, { input: { foundation: noBasis } });
+const idle = createActor(procedure, { input: { basis: noBasis } });
 /** Made once: `transition` makes an actor for every step, which is half of what a walk takes. */
 const inert: Parameters<typeof procedure.transition>[2] = {
   self: idle,
@@ -64,7 +64,7 @@ export function stored(snapshot: Snapshot): Snapshot {
   const plain = JSON.parse(JSON.stringify(procedure.getPersistedSnapshot(snapshot))) as never;
   return createActor(procedure, {
     snapshot: plain,
-    input: { foundation: snapshot.context.foundation },
+    input: { basis: snapshot.context.basis },
   }).getSnapshot();
 }
 
@@ -78,18 +78,18 @@ export const rightAnswer = (check: Check, { mostVolts }: CheckBasis): string | n
 
 /** Answers every check of a hold rightly. */
 export function clear(snapshot: Snapshot, hold: HoldId, at: number): Snapshot {
-  const { foundation } = snapshot.context;
-  return checksOf(hold, foundation).reduce(
+  const { basis } = snapshot.context;
+  return checksOf(hold, basis).reduce(
     (now, check) =>
-      step(now, { type: 'check.answered', check: check.id, value: rightAnswer(check, foundation), at }),
+      step(now, { type: 'check.answered', check: check.id, value: rightAnswer(check, basis), at }),
     snapshot,
   );
 }
 
 /** From the first screen to a running bite, honestly. */
-export function toRunning(foundation: CheckBasis, at = 1_000): Snapshot {
+export function toRunning(basis: CheckBasis, at = 1_000): Snapshot {
   const finish: ProcedureEvent = { type: 'step.finished', at };
-  let now = start(foundation);
+  let now = start(basis);
   now = step(step(step(now, finish), finish), finish);
   now = step(clear(now, 'mixing', at), finish);
   now = step(step(step(now, finish), finish), finish);

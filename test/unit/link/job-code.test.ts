@@ -7,11 +7,11 @@ import { fieldRows } from '../../../src/lib/core/job/fields.ts';
 import type { JobPath } from '../../../src/lib/core/job/fields.ts';
 import type { JobInput } from '../../../src/lib/core/plan/job-input.ts';
 import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
-import { readSettings, settingsText } from '../../../src/lib/link/settings-text.ts';
+import { readJobCode, jobCode } from '../../../src/lib/link/job-code.ts';
 import { cuff, jobOf, patched, pendant, tokens } from '../../fixtures/jobs.ts';
 
 function read(text: string): JobInput {
-  const found = readSettings(text);
+  const found = readJobCode(text);
   if ('fault' in found) throw new Error(found.fault);
   return found.job;
 }
@@ -57,7 +57,7 @@ const cases = [
 
 describe.each(cases)('%s', (_name, raw) => {
   const job = jobOf(raw);
-  const text = settingsText(job);
+  const text = jobCode(job);
 
   test('comes back as the same settings, to six digits', () => {
     const flat = (of: JobInput): unknown =>
@@ -67,7 +67,7 @@ describe.each(cases)('%s', (_name, raw) => {
         ),
       );
     expect(flat(read(text))).toEqual(flat(job));
-    expect(settingsText(read(text))).toBe(text);
+    expect(jobCode(read(text))).toBe(text);
   });
 
   test('plans to the same figures', () => {
@@ -96,8 +96,8 @@ test('nothing of the maker’s own is in it', () => {
     'bath.record': 'SILVER 1',
     paper: 'Letter',
   };
-  expect(settingsText(jobOf(patched(pendant(), own)))).toBe(settingsText(jobOf(pendant())));
-  const back = read(settingsText(jobOf(patched(pendant(), own))));
+  expect(jobCode(jobOf(patched(pendant(), own)))).toBe(jobCode(jobOf(pendant())));
+  const back = read(jobCode(jobOf(patched(pendant(), own))));
   expect(back.title).toBe('From a sheet');
   expect(back.place).toEqual({ use: 'home', room: null, country: null, mayTreat: false });
   expect(back.bath.record).toBeNull();
@@ -109,18 +109,18 @@ test.each([
   ['1Cinxk3wRujeMCACnxlJWAg5gpspcKVaLIIAISFwQPIpz', cuff],
   ['1DRiTOc_4MbWjjGCAEeO83j_F894CDeO847zf-kgJgSkggBgYgb-O4thMmQ', tokens],
 ])('%s is still read', (text, raw) => {
-  expect(settingsText(jobOf(raw()))).toBe(text);
+  expect(jobCode(jobOf(raw()))).toBe(text);
   expect(read(text).bath.salt).toBe(jobOf(raw()).bath.salt);
   expect(read(text).piece.metal).toBe(jobOf(raw()).piece.metal);
 });
 
 test('a bath below zero keeps its sign', () => {
   const cold = jobOf(patched(pendant(), { 'bath.temperature': { value: -1.5, unit: 'degC' } }));
-  expect(read(settingsText(cold)).bath.temperature).toBeCloseTo(271.65, 9);
+  expect(read(jobCode(cold)).bath.temperature).toBeCloseTo(271.65, 9);
 });
 
 describe('what comes from outside', () => {
-  const text = settingsText(jobOf(pendant()));
+  const text = jobCode(jobOf(pendant()));
   test.each([
     ['', 'foreign'],
     ['1', 'foreign'],
@@ -132,13 +132,13 @@ describe('what comes from outside', () => {
     [text.slice(0, 12), 'damaged'],
     [`${text}A`, 'damaged'],
   ])('"%s" is refused as %s', (typed, fault) => {
-    expect(readSettings(typed)).toEqual({ fault });
+    expect(readJobCode(typed)).toEqual({ fault });
   });
 
   test('one wrong letter anywhere is noticed', () => {
     for (let at = 1; at < text.length; at += 1) {
       const other = text.charAt(at) === 'Q' ? 'R' : 'Q';
-      expect(readSettings(text.slice(0, at) + other + text.slice(at + 1)), String(at)).toHaveProperty(
+      expect(readJobCode(text.slice(0, at) + other + text.slice(at + 1)), String(at)).toHaveProperty(
         'fault',
       );
     }
@@ -149,15 +149,15 @@ describe('what comes from outside', () => {
     fc.assert(
       fc.property(letters, (made) => {
         const typed = `1${made.join('')}`;
-        const found = readSettings(typed);
-        if ('job' in found) expect(settingsText(found.job)).toBe(typed);
+        const found = readJobCode(typed);
+        if ('job' in found) expect(jobCode(found.job)).toBe(typed);
         else expect(['foreign', 'newer', 'damaged', 'no-job']).toContain(found.fault);
       }),
       { numRuns: 3000 },
     );
     fc.assert(
       fc.property(fc.string(), (typed) => {
-        expect(readSettings(typed)).toHaveProperty('fault');
+        expect(readJobCode(typed)).toHaveProperty('fault');
       }),
     );
   });

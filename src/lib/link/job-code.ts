@@ -56,7 +56,7 @@ function textOf(draft: Draft): string {
 }
 
 /** A job's settings as a short text for an address or a QR code; equal settings give equal texts. */
-export const settingsText = (job: JobInput): string =>
+export const jobCode = (job: JobInput): string =>
   textOf(plainDraft({ ...job, units: defaultReadingUnits }));
 
 /** The settings in a text, or what is wrong with it. */
@@ -79,7 +79,7 @@ function settingsIn(text: string): Draft | TextFault {
  * Reads settings that came from outside. Nothing in them is trusted: they are read as a job file is.
  * @returns the job, planned as if its file had been typed; or why there is none
  */
-export function readSettings(text: string): { readonly job: JobInput } | { readonly fault: TextFault } {
+export function readJobCode(text: string): { readonly job: JobInput } | { readonly fault: TextFault } {
   if (text.length < 2 || text.length > MOST_LETTERS || !/^[\w-]+$/.test(text)) return { fault: 'foreign' };
   if (/^[2-9]/.test(text)) return { fault: 'newer' };
   if (!text.startsWith(VERSION)) return { fault: 'foreign' };
