@@ -60,7 +60,10 @@ const masses = (perLitre: Readonly<Record<string, number>>, volumeMl: number): R
   );
 
 /** A bath that has no record yet, as this job mixed it or found it. */
-function firstRecord({ plan, now }: BathUse, fresh: { readonly id: string; readonly name: string }): BathRecord {
+function firstRecord(
+  { plan, now }: BathUse,
+  fresh: { readonly id: string; readonly name: string },
+): BathRecord {
   const { bath, piece } = plan.job;
   const volumeMl = Math.round(plan.figures.bath_volume?.value ?? 0);
   const held = Object.fromEntries(Object.entries(bath.dissolved).map(([e, value]) => [e, value * PER_LITRE]));

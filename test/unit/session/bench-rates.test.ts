@@ -14,7 +14,8 @@ const T0 = 1_764_000_000_000;
 const meter = { 'supply.showsAmps': true };
 const plan = planOf(pendant(), meter);
 const charge = figureOf(plan, 'charge').value;
-const planned = figureOf(plan, 'depth').working.inputs.find(({ id }) => id === 'currentEfficiency')?.value ?? NaN;
+const planned =
+  figureOf(plan, 'depth').working.inputs.find(({ id }) => id === 'currentEfficiency')?.value ?? NaN;
 
 /** A job that passed exactly the planned charge in twenty minutes. */
 const done = (
@@ -174,7 +175,8 @@ describe('volts and amps', () => {
   /** A bench whose cell passes this share of the planned current at some volts. */
   const slow = (id: string, share: number, more = 0) => {
     const offset =
-      figureOf(plan, 'current').working.inputs.find(({ id: name }) => name === 'thresholdVoltage')?.value ?? NaN;
+      figureOf(plan, 'current').working.inputs.find(({ id: name }) => name === 'thresholdVoltage')?.value ??
+      NaN;
     const amps = (share * current * (volts + more - offset)) / (volts - offset);
     return done(
       id,

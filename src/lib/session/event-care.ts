@@ -1,0 +1,20 @@
+import { checkNamed } from '../procedure/checks.ts';
+import type { ProcedureEvent } from '../procedure/events.ts';
+
+/** Events after which the record must be on the disk before anything else happens. */
+export const strictEvents: ReadonlySet<ProcedureEvent['type']> = new Set<ProcedureEvent['type']>([
+  'start.pressed',
+  'stop.pressed',
+  'strip.started',
+  'strip.stopped',
+  'meter.read',
+  'check.answered',
+  'depth.judged',
+  'job.restored',
+]);
+
+/** A look before power, or Start itself. */
+export const isBeforePower = (event: ProcedureEvent): boolean =>
+  event.type === 'start.pressed' ||
+  event.type === 'strip.started' ||
+  (event.type === 'check.answered' && checkNamed(event.check).hold === 'power');
