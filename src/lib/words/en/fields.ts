@@ -17,6 +17,7 @@ import type {
 import type { JobPath } from '../../core/job/fields.ts';
 import type { lengthUnits, temperatureUnits } from '../../core/job/reading-units.ts';
 import type { ElementSymbol } from '../../core/facts/elements.ts';
+import { resistNames } from './resists.ts';
 
 /** What a field of a job is called where it is typed or chosen, and what helps to fill it in. */
 export interface FieldTexts {
@@ -204,13 +205,7 @@ export const materialNames: Readonly<
   Na2S2O3: 'sodium thiosulfate',
   MgSO4: 'Epsom salt',
   FeCl3: 'iron(III) chloride',
-  'nail-varnish': 'nail varnish',
-  'paint-pen': 'paint pen',
-  'permanent-marker': 'permanent marker',
-  vinyl: 'vinyl',
-  toner: 'toner transfer',
-  'dry-film': 'dry film',
-  asphaltum: 'asphaltum',
+  ...resistNames,
   bench: 'bench supply',
   adapter: 'plug-in adapter',
   battery: 'battery with a fuse',
