@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { patched, pendant } from '../fixtures/jobs.ts';
 import { faultyFiles, overlayOf, runWith } from './overlay.ts';
 import type { Edit } from './overlay.ts';
@@ -49,21 +49,34 @@ const metal: readonly Edit[] = [
   { path: 'src/lib/words/en/stock.ts', above: `  C27000: 'C27200'`, add: `  C24000: 'C27200',\n` },
 ];
 
-describe.each([
+/** The compiler reads 400 files for each, which on a machine at work elsewhere takes its time. */
+const patience = 120_000;
+
+test.each([
   ['resist', 3, resist],
   ['metal', 6, metal],
-] as const)('a new %s', (_what, most, edits) => {
-  const [facts, ...others] = edits;
+] as const)(
+  'a new %s takes at most %i files, and all but the first are named by the compiler',
+  (_what, most, edits) => {
+    const [first, ...others] = edits.map(({ path }) => path);
+    expect(edits.length).toBeLessThanOrEqual(most);
+    expect(faultyFiles(overlayOf(edits.filter(({ path }) => path === first)))).toEqual(others.toSorted());
+  },
+  patience,
+);
 
-  test(`takes at most ${most} files, and all but the first are named by the compiler`, () => {
-    expect(new Set(edits.map(({ path }) => path)).size).toBeLessThanOrEqual(most);
-    expect(faultyFiles(overlayOf(facts ? [facts] : []))).toEqual(others.map(({ path }) => path).sort());
-    expect(faultyFiles(overlayOf(edits))).toEqual([]);
-  });
-});
+test(
+  'once they are written the compiler finds no fault',
+  () => {
+    expect(faultyFiles(overlayOf([...resist, ...metal]))).toEqual([]);
+  },
+  patience,
+);
 
-test('a job with the new ones is planned, told in words and carried by its printed code', async () => {
-  const entry = `
+test(
+  'a job with the new ones is planned, told in words and carried by its printed code',
+  async () => {
+    const entry = `
     import { parseJob } from '$lib/core/plan/job-input.ts';
     import { planJob } from '$lib/core/plan/plan-job.ts';
     import { readSettings, settingsText } from '$lib/link/settings-text.ts';
@@ -74,17 +87,19 @@ test('a job with the new ones is planned, told in words and carried by its print
       const carried = readSettings(settingsText(job)).job;
       return { refusals, lines: steps.flatMap(({ lines }) => lines.map(({ text }) => text)), carried };
     };`;
-  const { tell } = (await runWith(overlayOf([...resist, ...metal]), entry)) as {
-    tell: (raw: unknown) => { refusals: unknown; lines: string[]; carried: object };
-  };
-  const raw = patched(pendant(), {
-    'piece.metal': 'C24000',
-    'cathode.metal': 'C24000',
-    'resist.kind': 'beeswax',
-  });
-  const { refusals, lines, carried } = tell(raw);
-  expect(refusals).toEqual([]);
-  expect(lines.join('\n')).toContain('low brass 80/20');
-  expect(lines).toEqual(expect.arrayContaining(['Brush the warm wax on.', 'Take the wax off.']));
-  expect(carried).toMatchObject({ piece: { metal: 'C24000' }, resist: 'beeswax' });
-});
+    const { tell } = (await runWith(overlayOf([...resist, ...metal]), entry)) as {
+      tell: (raw: unknown) => { refusals: unknown; lines: string[]; carried: object };
+    };
+    const raw = patched(pendant(), {
+      'piece.metal': 'C24000',
+      'cathode.metal': 'C24000',
+      'resist.kind': 'beeswax',
+    });
+    const { refusals, lines, carried } = tell(raw);
+    expect(refusals).toEqual([]);
+    expect(lines.join('\n')).toContain('low brass 80/20');
+    expect(lines).toEqual(expect.arrayContaining(['Brush the warm wax on.', 'Take the wax off.']));
+    expect(carried).toMatchObject({ piece: { metal: 'C24000' }, resist: 'beeswax' });
+  },
+  patience,
+);
