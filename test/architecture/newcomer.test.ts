@@ -54,7 +54,7 @@ const patience = 120_000;
 
 test.each([
   ['resist', 3, resist],
-  ['metal', 6, metal],
+  ['metal', 5, metal],
 ] as const)(
   'a new %s takes at most %i files, and all but the first are named by the compiler',
   (_what, most, edits) => {
