@@ -10,6 +10,7 @@ import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } from
 import module from 'node:module';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { wordsFolder } from '../lib/words/folder.mjs';
 
 // Newer Nodes keep compiled code between runs; Node 20 has no such call.
 Reflect.get(module, 'enableCompileCache')?.();
@@ -18,7 +19,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const cache = join(root, 'node_modules/.cache/etchwright/cli');
 const hour = 3_600_000;
 
-/** A name for the state of the sources: it moves when any file is added, removed, renamed or written. */
+/** A name for the language and the state of the sources: it moves when any file is added, removed, renamed or written. */
 function stampOf() {
   let stamp = 2_166_136_261;
   /** @param {string} text */
@@ -41,6 +42,7 @@ function stampOf() {
   mixFolder(join(root, 'src/lib'));
   mixFolder(join(root, 'src/cli'));
   mixFile(join(root, 'package.json'));
+  mix(wordsFolder);
   return (stamp >>> 0).toString(16).padStart(8, '0');
 }
 
@@ -57,7 +59,7 @@ async function bundle(target) {
     platform: 'node',
     // Read from node_modules when it is asked for: the PDF library is large and most commands need none of it.
     external: [/^pdfmake/],
-    resolve: { alias: { $lib: join(root, 'src/lib'), $words: join(root, 'src/lib/words/en') } },
+    resolve: { alias: { $lib: join(root, 'src/lib'), $words: join(root, wordsFolder) } },
     tsconfig: false,
   });
   await build.write({

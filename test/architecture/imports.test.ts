@@ -9,6 +9,7 @@ import {
   lengthFaults,
   purityFaults,
   referencesOf,
+  roomOf,
   timerFaults,
 } from './rooms.ts';
 
@@ -43,6 +44,15 @@ describe('the sources', () => {
   });
   test('are at most 400 lines a file', () => {
     expect(texts.flatMap(lengthFaults)).toEqual([]);
+  });
+  test('name no language: what bundles them says which', () => {
+    const outside = texts.filter(({ path }) => roomOf(path) !== 'words');
+    expect(outside.length).toBeGreaterThan(200);
+    const bundlers = ['svelte.config.js', 'test/bench/bundled.mjs'].map((path) =>
+      at(path, readFileSync(join(root, path), 'utf8')),
+    );
+    const naming = [...outside, ...bundlers].filter(({ text }) => /words\/[a-z]{2}\b/.test(text));
+    expect(naming.map(({ path }) => path)).toEqual([]);
   });
   test('hold no web address outside facts and words', () => {
     expect(texts.flatMap(addressFaults)).toEqual([]);

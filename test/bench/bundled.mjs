@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { rolldown } from 'rolldown';
+import { wordsFolder } from '../../src/lib/words/folder.mjs';
 
 /**
  * @param {string} path from the root of the project
@@ -15,7 +16,7 @@ export async function bundled(path) {
   const build = await rolldown({
     input: join(root, path),
     platform: 'node',
-    resolve: { alias: { $lib: join(root, 'src/lib'), $words: join(root, 'src/lib/words/en') } },
+    resolve: { alias: { $lib: join(root, 'src/lib'), $words: join(root, wordsFolder) } },
     tsconfig: false,
   });
   const file = join(folder, 'module.mjs');

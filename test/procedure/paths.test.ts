@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { createTestModel, getShortestPaths } from 'xstate/graph';
+import { stepIds } from '../../src/lib/core/rules/rule.ts';
 import { checksOf, holdIds } from '../../src/lib/procedure/checks.ts';
 import type { HoldId } from '../../src/lib/procedure/checks.ts';
 import type { ProcedureEvent } from '../../src/lib/procedure/events.ts';
@@ -8,6 +9,10 @@ import { freshnessOf } from '../../src/lib/procedure/freshness.ts';
 import { procedure } from '../../src/lib/procedure/machine.ts';
 import { checkBases, pathOf, rightAnswer } from './steps.ts';
 import type { Snapshot } from './steps.ts';
+
+test('every step of a job is a state of the procedure, in order', () => {
+  expect(Object.keys(procedure.states)).toEqual(stepIds);
+});
 
 const plan = checkBases[0] as CheckBasis;
 const at = 1_000;

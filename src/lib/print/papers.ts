@@ -6,24 +6,28 @@ import { cardPage } from './card-page.ts';
 import { classPapers } from './class-papers.ts';
 import { labelSheets } from './label-sheet.ts';
 import { jobSheet } from './job-sheet.ts';
-import { jobPapers } from './order.ts';
+import { jobPapers, paperKinds } from './order.ts';
 import type { PaperKind, PapersOrder, PressOrder } from './order.ts';
 import { dayOf, faces, ink, pageSizes } from './paper.ts';
 import { stencil } from './stencil.ts';
 import { stripPage } from './strip-page.ts';
 import { wearPage } from './wear-page.ts';
 
-function sectionsOf(plan: Plan, { kinds, marks }: PapersOrder): ContentSection[] {
-  const has = (kind: PaperKind): boolean => kinds.includes(kind);
-  return [
-    ...(has('sheet') ? [jobSheet(plan, marks)] : []),
-    ...(has('card') || has('label')
-      ? [cardPage(plan, { card: has('card'), label: has('label'), marks })]
-      : []),
-    ...(has('strip') ? [stripPage(plan)] : []),
-    ...(has('wear') ? [wearPage(plan)] : []),
-  ];
-}
+type Pages = (plan: Plan, order: PapersOrder) => readonly ContentSection[];
+
+/** Complete by type: a paper that can be ordered and is not made does not compile. */
+const pagesOf: Readonly<Record<PaperKind, Pages>> = {
+  sheet: (plan, { marks }) => [jobSheet(plan, marks)],
+  // the label is cut from the card's page, and has a page of its own only without the card
+  card: (plan, { kinds, marks }) => [cardPage(plan, { card: true, label: kinds.includes('label'), marks })],
+  label: (plan, { kinds, marks }) =>
+    kinds.includes('card') ? [] : [cardPage(plan, { card: false, label: true, marks })],
+  strip: (plan) => [stripPage(plan)],
+  wear: (plan) => [wearPage(plan)],
+};
+
+const sectionsOf = (plan: Plan, order: PapersOrder): ContentSection[] =>
+  paperKinds.filter((kind) => order.kinds.includes(kind)).flatMap((kind) => pagesOf[kind](plan, order));
 
 /** What the file is called in a reader's title bar. */
 const kindOf = ({ kinds }: PapersOrder): string =>

@@ -7,13 +7,13 @@ export const atRest = {
   'job.restored': { actions: ['spendCritical', 'forgetForeign'] },
 } as const;
 
-/** What sets a bite of the piece and one of a test strip apart. */
+/** Where biting the piece and biting a test strip differ. */
 interface Bite {
   readonly starts: 'start.pressed' | 'strip.started';
   readonly stops: 'stop.pressed' | 'strip.stopped';
   readonly running: string;
   readonly stopping: string;
-  /** where the meter's zero leads */
+  /** the state that follows once the meter reads zero */
   readonly off: string;
   readonly of: RunList;
 }
@@ -39,7 +39,7 @@ const strip = {
 const on = <Type extends string, const Transition>(type: Type, transition: Transition) =>
   ({ [type]: transition }) as Readonly<Partial<Record<Type, Transition>>>;
 
-/** Switched on here, and only past every look. */
+/** The only place to switch on, and only after every check. */
 const hold = ({ starts, running, of }: Bite) => ({
   ...atRest,
   ...on(starts, {
@@ -55,7 +55,7 @@ const running = ({ stops, stopping, of }: Bite) =>
     on: {
       'plan.changed': { actions: ['wantStop', 'takePlan'] },
       ...on(stops, { target: stopping, actions: { type: 'markStopped', params: { of } } }),
-      // a page that was gone cannot know what went on: only a look at the meter can tell
+      // after a reload the page cannot know whether current flowed on: the meter must be read
       'job.restored': {
         target: stopping,
         actions: [{ type: 'markStopped', params: { of } }, 'spendCritical', 'forgetForeign'],
@@ -81,7 +81,7 @@ export const biteStates = {
   hold: {
     on: {
       ...hold(piece),
-      // a bitten piece has not been judged yet: nobody has to power it again to say that it is deep enough
+      // a bitten piece can be judged deep enough here, without switching on again
       'step.back': [{ guard: 'hasRunUnderMask', target: 'looking' }, { target: '#job.settings' }],
     },
   },

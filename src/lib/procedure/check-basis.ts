@@ -9,9 +9,9 @@ export interface CheckBasis {
   readonly figures: Readonly<Record<string, string>>;
   /** volts that the knob may read at most; 0 when there is no plan to power */
   readonly mostVolts: number;
-  /** no rule refuses the job: a bath may be mixed before the bare area is known */
+  /** no rule refuses the job; the bare area may still be unknown, since mixing does not need it */
   readonly mayMix: boolean;
-  /** moreover everything is known that current needs */
+  /** also, everything is known that is needed to switch on */
   readonly mayPower: boolean;
 }
 
@@ -24,7 +24,7 @@ export const noBasis: CheckBasis = {
   mayPower: false,
 };
 
-/** 1 in equals 25.4 mm: six digits are finer than any ruler and coarser than any rounding. */
+/** Rounded to six digits, so that 1 in and 25.4 mm are the same answer; no ruler reads finer. */
 const sixDigits = (value: unknown): string =>
   typeof value === 'number' ? Number(value.toPrecision(6)).toString() : JSON.stringify(value);
 

@@ -11,7 +11,7 @@ import type { CheckBasis } from './check-basis.ts';
 export const holdIds = ['mixing', 'power', 'lifting', 'storing'] as const;
 export type HoldId = (typeof holdIds)[number];
 
-/** One thing that can be seen; `fix` names the page of a wrong or unsure answer. */
+/** One thing that a maker may see. */
 export interface Option {
   readonly id: string;
   readonly ok: boolean;
@@ -82,7 +82,7 @@ const hasStainlessPlate = (basis: CheckBasis): boolean =>
 const isNewBath = ({ inputs }: CheckBasis): boolean => inputs['bath.record'] === 'null';
 const isClass = (basis: CheckBasis): boolean => wordIn(basis, 'place.use') === 'teaching';
 
-/** Closes a hold in a class: what the critical checks rest on, two people have seen. */
+/** Closes a hold in a class: two people confirm what the critical checks depend on. */
 const initials = <Hold extends HoldId>(
   hold: Hold,
   inputs: readonly string[] = [],
@@ -139,7 +139,7 @@ const table = [
     unit: 'V',
     inputs: ['supply', 'bath', 'piece', 'cathode'],
     figures: ['current', 'volts', 'charge', 'run_time'],
-    // a knob's scale is coarse: a tenth over is read as the same
+    // a knob's scale is coarse, so a tenth too much counts as right
     isOk: (value, { mostVolts }) => value > 0 && value <= mostVolts + 0.1,
   },
   choice(
@@ -231,7 +231,7 @@ export const checksOf = (hold: HoldId, basis: CheckBasis): readonly Check[] =>
 
 const LETTERS = /^\p{Lu}{1,4}$/u;
 
-/** Two sets of initials that can be two people's. */
+/** Whether the initials can belong to two different people. */
 function areTwo(value: string | number): boolean {
   const sets = String(value).split(' ');
   return sets.length === 2 && sets.every((one) => LETTERS.test(one)) && sets[0] !== sets[1];

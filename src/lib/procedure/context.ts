@@ -3,13 +3,13 @@ import type { StepId } from '../core/rules/rule.ts';
 import type { CheckBasis } from './check-basis.ts';
 import type { Answers } from './freshness.ts';
 
-/** Plain data: it is stored as it is. */
+/** Plain data, so that it can be stored without conversion. */
 export interface ProcedureContext {
   readonly basis: CheckBasis;
   readonly answers: Answers;
   /** number of answers so far */
   readonly seq: number;
-  /** critical answers up to this one are spent */
+  /** critical answers up to this number must be given again */
   readonly spent: number;
   readonly runs: readonly Run[];
   /** the furthest step reached: none beyond it can be chosen */
@@ -18,11 +18,11 @@ export interface ProcedureContext {
   readonly stopWanted: boolean;
   /** runs under a mask that has come off since; 0 for the first bite */
   readonly runsBeforeMask: number;
-  /** energised stretches of a test strip; none in a snapshot from before there were any */
+  /** times a test strip had current; missing in snapshots stored before strips existed */
   readonly stripRuns?: readonly Run[];
 }
 
-/** Whose runs: the piece's, or the test strip's. */
+/** Whether runs belong to the piece or to the test strip. */
 export type RunList = 'runs' | 'stripRuns';
 
 export const runsOf = (context: ProcedureContext, of: RunList): readonly Run[] => context[of] ?? [];

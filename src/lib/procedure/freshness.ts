@@ -17,7 +17,7 @@ export interface Answer {
 
 export type Answers = Readonly<Partial<Record<CheckId, Answer>>>;
 
-/** What the freshness of an answer is judged by. */
+/** What decides whether an answer is still fresh. */
 export interface Standing {
   readonly answers: Answers;
   readonly basis: CheckBasis;
@@ -25,7 +25,7 @@ export interface Standing {
   readonly spent: number;
 }
 
-/** A basis never changes, and is asked the same many times over. */
+/** A basis never changes, so what has been worked out for one is kept. */
 const kept = new WeakMap<CheckBasis, Map<CheckId, string>>();
 
 /** What an answer to this check rests on now: its inputs and figures, canonical. */
@@ -59,7 +59,7 @@ export function freshnessOf(check: Check, { answers, basis, spent }: Standing, a
   if (!isOk(check, answer.value, basis)) return 'wrong';
   if (check.critical && answer.seq <= spent) return 'spent';
   const age = at - answer.at;
-  // a clock set back makes an answer of the future: as old as any
+  // if the clock was set back, the answer seems to come from the future: treat it as old
   return age >= 0 && age < ANSWER_TTL ? 'fresh' : 'old';
 }
 
@@ -82,7 +82,7 @@ export interface AnswerChange {
   readonly after: string | null;
 }
 
-/** What is null and what is not there are one to a maker. */
+/** To a maker, a missing value and null are the same. */
 export const NOTHING = 'null';
 
 /** Old and new value of everything an answer rested on that has changed. */

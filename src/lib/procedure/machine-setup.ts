@@ -18,7 +18,7 @@ export const machineSetup = setup({
   types: {
     context: {} as ProcedureContext,
     events: {} as ProcedureEvent,
-    /** none where only a step from a stored state is asked for */
+    /** left out when a stored state is only moved one step on */
     input: {} as { readonly basis: CheckBasis } | undefined,
     tags: {} as 'powered',
   },
@@ -85,7 +85,7 @@ export const machineSetup = setup({
       return { seq, answers: { ...context.answers, [check]: { value, fingerprint, at, seq } } };
     }),
     spendCritical: assign(({ context }) => ({ spent: context.seq })),
-    // what a file says was checked counts for nothing
+    // answers from a file do not count: nobody has looked at this bench
     forgetForeign: assign(({ event }) => {
       assertEvent(event, 'job.restored');
       return event.isTakenIn === true ? { answers: {} } : {};
@@ -104,7 +104,7 @@ export const machineSetup = setup({
       assertEvent(event, 'meter.read');
       return { stopWanted: false, ...withRuns(of, endRun(runsOf(context, of), { offAt: event.at })) };
     }),
-    // all that is known of a run that an older procedure began
+    // an older procedure began this run; its start is all that is known
     adoptRun: assign(({ event }) => {
       assertEvent(event, 'job.restored');
       const { poweredSince, at } = event;

@@ -12,7 +12,7 @@ import { procedure } from './machine.ts';
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** Whether what was stored is a snapshot that this procedure can go on from: a file may hold anything. */
+/** Whether this procedure can go on from a stored value. It may be anything, since files come from outside. */
 export function isResumable(snapshot: unknown): boolean {
   if (!isObject(snapshot) || !isObject(snapshot['context'])) return false;
   const { answers, runs, basis, seq, spent } = snapshot['context'];
@@ -30,7 +30,7 @@ export function isResumable(snapshot: unknown): boolean {
       snapshot: snapshot as never,
       input: { basis: noBasis },
     }).getSnapshot();
-    // what is no state of this machine has no leaf in it
+    // a state that this machine does not have leads to no leaf state
     return resumed.status === 'active' && resumed._nodes.some(({ type }) => type === 'atomic');
   } catch {
     return false;

@@ -8,7 +8,7 @@ type PathOf<Value> = Value extends string
   : { [State in keyof Value & string]: `${State}.${PathOf<Value[State]>}` }[keyof Value & string];
 type ParentOf<Path> = Path extends `${infer Parent}.${string}` ? Parent : never;
 
-/** Every place in the job, such as `etch.running`; nobody stands in `etch` itself. */
+/** Every innermost state of the job, such as `etch.running`; `etch` itself only groups states. */
 export type StatePath = Exclude<PathOf<StateValue>, ParentOf<PathOf<StateValue>>>;
 
 const joined = (value: unknown): string =>
@@ -21,6 +21,6 @@ const joined = (value: unknown): string =>
 /** A state value as a dotted path. */
 export const pathOf = (value: StateValue): StatePath => joined(value) as StatePath;
 
-/** Where a stored snapshot stands; null for what is no snapshot. It may stand where this procedure has no state. */
+/** State of a stored snapshot, perhaps one that this procedure no longer has; null if it is no snapshot. */
 export const storedPath = (snapshot: unknown): string | null =>
   typeof snapshot === 'object' && snapshot !== null && 'value' in snapshot ? joined(snapshot.value) : null;

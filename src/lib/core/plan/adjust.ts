@@ -6,7 +6,7 @@ import type { Plan } from './plan.ts';
  * only where supply and film allow.
  */
 
-/** What a bite gave, and what gave it. */
+/** The depth that a bite reached, and the minutes and amps that it took. */
 export interface Bite {
   /** mean depth measured, μm */
   readonly gotUm: number;
@@ -18,7 +18,7 @@ export interface Bite {
   readonly amps: number;
 }
 
-/** Either of the two alone reaches the wanted depth. */
+/** Two ways to reach the wanted depth; the maker changes one and leaves the other. */
 export interface Adjustment {
   /** at the same amps */
   readonly minutes: number;
@@ -28,7 +28,7 @@ export interface Adjustment {
 
 /**
  * What would have reached the wanted depth: minutes or amps grow by wanted over got (Faraday's law).
- * @returns null for a depth that tells nothing: none, or none wanted
+ * @returns null when no depth was measured, or none was wanted
  */
 export function adjusted({ gotUm, wantedUm, minutes, amps }: Bite, plan: Plan): Adjustment | null {
   if (!(gotUm > 0) || !(wantedUm > 0) || !(minutes > 0)) return null;

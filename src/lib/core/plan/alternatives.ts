@@ -30,7 +30,7 @@ const GAP = { widest: 0.06, narrowest: 0.015, step: 1.5 } as const;
 const MM = 1e3;
 /** Amps or volts over the offset, gentler and quicker. */
 const FACTOR = { gentler: 0.5, quicker: 1.5 } as const;
-/** Less of a change is none. */
+/** Smaller changes are not offered. */
 const WORTH = 1.15;
 const REACH = 0.9;
 

@@ -60,7 +60,7 @@ export function assess(
     time: si<'time'>(median.run_time * 60),
   };
   let kept: WorkingInputs | null = null;
-  // knobs are tried at the medians alone: what they rest on is not asked then
+  // while knobs are tried, only medians are computed: sources are not needed yet
   const workingInputsNow = (): WorkingInputs =>
     (kept ??= workingInputsFor(job, pairing, budget, median, field));
   return {

@@ -12,7 +12,7 @@ import type { MetalLine } from '../facts/treatment.ts';
 import { wasteCodes } from '../facts/waste-codes.ts';
 import type { WasteCode } from '../facts/waste-codes.ts';
 
-/** A bath as it stands, for the question where it may go. */
+/** What a bath holds now, to decide where it may go. */
 export interface StandingBath {
   /** id of the salt as bought */
   readonly salt: string;
@@ -72,7 +72,7 @@ const cationMetal: Readonly<Partial<Record<Cation, ElementSymbol>>> = {
   iron: 'Fe',
 };
 
-/** A soluble salt of a metal brings its own; counted at its strength, crystal water and all, so at most. */
+/** Metal that a soluble metal salt brings itself. Crystal water is counted as salt, so this is an upper bound. */
 function ofTheSalt({ salt, strength, volumeMl }: StandingBath): Partial<Record<ElementSymbol, number>> {
   const found = findSalt(salt);
   const element = found && cationMetal[found.facts.cation];

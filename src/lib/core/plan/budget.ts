@@ -58,7 +58,7 @@ export type Budget = Readonly<Record<InputId, UncertainInput>>;
 /** One set of values, one for each uncertain input. */
 export type Draw = Readonly<Record<InputId, number>>;
 
-/** What the metal and the salt are to each other. */
+/** How the metal and the salt behave together. */
 export interface Pairing {
   readonly metal: BitableMetal;
   readonly family: MetalFamily;

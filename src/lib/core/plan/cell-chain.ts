@@ -31,7 +31,7 @@ export interface StopAt {
   readonly time: Duration;
 }
 
-/** What every planned run comes to. */
+/** Figures that every planned run has. */
 export type CellOutcome = BathOutcome &
   OutcomeWith<
     | 'cell_resistance'
@@ -150,7 +150,7 @@ export function cellChain(
     const whole = runToCharge(cell, needed);
     const ran = stopAt === null ? whole : stopped(cell, supply, stopAt, draw);
     const mass = dissolvedMass(ran.charge, ew, draw.currentEfficiency);
-    // a hole is no deeper than the sheet is thick
+    // the depth cannot be more than the thickness
     const depth = Math.min(meanDepth(mass, density, area), piece.thickness) * 1e6;
     const undercut = depth * draw.undercutRatio;
     const dissolved = inBath.map(({ element, before, share }) => ({

@@ -18,15 +18,15 @@ import { limits, tubCooling, ventilation } from '../facts/bench-facts.ts';
 import type { Draw, Pairing } from './budget.ts';
 import type { FigureId, Outcome } from './outcome.ts';
 
-/** °C; a bath gets no hotter, it boils away */
+/** °C; warming ends here, because the bath boils */
 const BOILING = 100;
 const LID = si<'volume'>(1e-3);
 const FLAMMABLE = limits.hydrogenFlammable.value / 100;
 const CHLORINE = limits.chlorineShort.value * 1e-6;
-/** A day's work, min: what takes longer does not happen. */
+/** A day's work, min: nothing that would take longer is reported. */
 const DAY = 600;
 
-/** Whether this is a time that does not come. */
+/** Whether a time lies beyond the day's work, so that it is not reported. */
 export const isNever = (id: FigureId, outcome: Outcome): boolean =>
   (id === 'minutes_to_warn_temperature' || id === 'minutes_to_stop_temperature') && outcome[id] === DAY;
 

@@ -22,7 +22,7 @@ export function figureSources(jobs: readonly JobInput[]): Readonly<Record<string
         found.set(source, (found.get(source) ?? new Set()).add(id as FigureId));
   };
   for (const job of jobs) {
-    // as a jug has it: the closed form stands in
+    // with a jug the closed form is used
     note(planJob(job));
     for (const metal of Object.keys(metals) as BitableMetal[]) {
       for (const salt of boughtSaltIds) {

@@ -14,7 +14,7 @@ export interface Influence {
   /** depth, um, with this thing at its low and its high end and all others as planned */
   readonly low: number;
   readonly high: number;
-  /** of all the moving, 0 to 1: shares add as squares do */
+  /** share of all that moves the depth, 0 to 1; squares of the swings are added */
   readonly share: number;
   /** its own ends, where another value can be tried */
   readonly span: Span | null;
@@ -23,7 +23,7 @@ export interface Influence {
 /** A thing with the depths at its two ends, um, in any order. */
 export type Moved = Pick<Influence, 'id' | 'span'> & { readonly ends: readonly [number, number] };
 
-/** Moves the depth by less than this share of it: not worth a line. */
+/** Things that move the depth by less than this share of it are left out. */
 const WORTH = 0.002;
 
 /** Each uncertain input at the low and at the high end of what it may be. @param depthOf the chain's depth for a draw, um */

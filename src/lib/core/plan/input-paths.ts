@@ -1,6 +1,6 @@
 import type { JobInput } from './job-input.ts';
 
-/** What no answer at the bench rests on: what the bench has taught shows in the figures, units and origin change none. */
+/** Inputs that make no answer stale: what the bench has taught shows in the figures; units and origin change nothing. */
 export const besideAnswers = ['title', 'paper', 'bench', 'units', 'untyped'] as const;
 
 /** Every path of a tree of values, dotted; both, where a branch may be missing. */

@@ -29,7 +29,7 @@ export interface JobInput extends Setup {
   readonly paper: 'A4' | 'Letter';
   /** absent only from plans stored before it existed: read it with `readingUnitsOf` */
   readonly units?: ReadingUnits;
-  /** what is on the piece and must come off or be stopped out */
+  /** what is on the piece, and must be taken off or covered with resist */
   readonly attached: readonly Attachment[];
   /** null when nobody said */
   readonly hanger: Hanger | null;
@@ -226,7 +226,7 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
       bath: {
         ...typed.bath,
         salt,
-        // a blank name is that of no bath
+        // a blank name means no bath from the shelf
         record: typed.bath.record?.trim() === '' ? null : (typed.bath.record ?? null),
         dissolved: Object.fromEntries(
           Object.entries(typed.bath.dissolved).filter(([, amountOf]) => amountOf !== undefined),

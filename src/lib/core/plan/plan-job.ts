@@ -24,7 +24,7 @@ import { rangesOf } from './ranges.ts';
 import { settingsFrom, withLooks } from './looks.ts';
 import { proposeSupply } from './settings.ts';
 
-/** Solves nothing: the closed form stands in, and says so. */
+/** Does not solve the cell: the plan then uses the closed form, and says so. */
 const unsolved: CellSolver = () => null;
 
 /**
@@ -96,7 +96,7 @@ function compute(
   const typed = evaluate(job.supply);
   const proposal = proposeSupply(job, pairing.family, openArea, (supply) => evaluate(supply).median);
   const own = withLooks(job, pairing, typed.figures(), typed.workingInputs);
-  // a proposal that is set already is not worked out twice
+  // if the job already has the proposed settings, its first result is reused
   const isSet = JSON.stringify(proposal) === JSON.stringify(job.supply);
   const proposed = evaluate(proposal);
   const after = isSet
@@ -137,7 +137,7 @@ function lots(
   return atOnce < count ? { pieces_at_once: lotFigure(atOnce, workingInputs) } : {};
 }
 
-/** Freezes a plan through and through, so that no reader can change what another shows. */
+/** Freezes a plan at every depth, so that no screen can change what another shows. */
 function frozen<T extends object>(value: T): T {
   for (const inner of Object.values(value)) {
     if (typeof inner === 'object' && inner !== null && !Object.isFrozen(inner)) frozen(inner as object);

@@ -16,7 +16,7 @@ import { proposeSupply } from './settings.ts';
 import { triedIds, spansOf, withTried } from './what-if.ts';
 import type { TriedId, Span, Trial, Trying } from './what-if.ts';
 
-/** Solves nothing: the closed form stands in, and says so. */
+/** Does not solve the cell: answers then use the closed form, and say so. */
 const unsolved: CellSolver = () => null;
 
 /**

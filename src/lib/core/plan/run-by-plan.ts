@@ -37,7 +37,7 @@ function expectedOf(plan: Plan): Expected | null {
   const isKnown = salt !== null && isBitable(metal);
   return {
     amps: target.amps,
-    // a plan of another version may name what is no longer known: its alarms must not fall silent
+    // a plan of another version may name a metal or salt that is no longer known; alarms must still sound
     offset: isKnown ? cellOffset(metal, salt, job.cathode.metal).median.value : 0,
     holds: settings.control,
     celsius: converted(job.bath.temperature, 'K', 'degC'),

@@ -49,7 +49,7 @@ export function proposeSupply(
   const { supply, piece } = setup;
   const { kind, showsAmps, leads } = supply;
   const base = { kind, showsAmps, leads };
-  // an adapter or a battery gives what it gives
+  // an adapter or a battery has no knob
   const fixed =
     supply.control === 'volts' && kind !== 'bench' ? supply.volts : workVolts[metalGroups[family]];
   const volts = si<'voltage'>(Math.min(fixed, limits.planVolts.value));

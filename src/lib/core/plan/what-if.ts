@@ -10,7 +10,7 @@ import type { JobInput } from './job-input.ts';
  * to set beside what the tables do not know.
  */
 
-/** What a maker sets: a hand may miss it, and another value may be tried. */
+/** What a maker sets by hand, not exactly; another value can be tried for each. */
 export const triedIds = ['gap', 'knob', 'strength', 'temperature', 'time'] as const;
 export type TriedId = (typeof triedIds)[number];
 
@@ -28,7 +28,7 @@ export interface Trying {
   readonly value: number;
 }
 
-/** What becomes of the job then. */
+/** What the job would come to with that value. */
 export interface Trial {
   /** um, when it is stopped as planned */
   readonly depth: number;
@@ -42,7 +42,7 @@ export interface Trial {
 
 /** How far a hand misses what it sets, our own reading: mm, shares, K and min. */
 export const misses = { gap: 3, knob: 0.05, strength: 0.1, temperature: 3, minutes: 1 } as const;
-/** As near as a plate is hung, mm. */
+/** The smallest gap at which a plate is hung, mm. */
 const NEAREST = 5;
 
 const within = (value: number, low: number, high: number): number => Math.min(high, Math.max(low, value));

@@ -25,7 +25,7 @@ type Answered = Setup & Pick<JobInput, 'untyped'>;
 /** Everything that a working may name, by id. */
 export type WorkingInputs = Readonly<Record<string, WorkingInput>>;
 
-/** An answer in its unit: typed, or nobody's, and then either the default of its field or proposed. */
+/** An answer in its unit, and whether it was typed, proposed, or left at its default. */
 const answers =
   (untyped: readonly JobPath[] = []) =>
   (value: number, unit: UnitSymbol, path: JobPath): Omit<WorkingInput, 'id'> => {

@@ -44,7 +44,7 @@ export function levelChanges(levels: readonly Level[]): readonly CurrentChange[]
   if (!last || before.length === 0) return [];
   const isSure = ({ level, deviation, hasVolts }: Level): boolean =>
     !hasVolts || Math.abs(last.level - level) > SURE * Math.hypot(last.deviation, deviation);
-  // what the meters could have made of it by themselves is no change
+  // a change that the meters' own error could explain does not count
   const seen = before.map((one) => Math.exp(isSure(one) ? one.level : last.level));
   return currentChanges(Math.exp(last.level), seen, NaN);
 }

@@ -4,12 +4,9 @@ import type {
   controls,
   faces,
   hangers,
-  metalIds,
   papers,
-  resists,
   saltIds,
   shapes,
-  supplies,
   tubKinds,
   uses,
   waters,
@@ -17,6 +14,11 @@ import type {
 import type { JobPath } from '../../core/job/fields.ts';
 import type { lengthUnits, temperatureUnits } from '../../core/job/reading-units.ts';
 import type { ElementSymbol } from '../../core/facts/elements.ts';
+import type { BitableMetal, RefusedMetal } from '../../core/facts/metals.ts';
+import type { ResistKind } from '../../core/facts/resists.ts';
+import type { BathSalt, RefusedSalt } from '../../core/facts/salts.ts';
+import type { SupplyKind } from '../../core/facts/supplies.ts';
+import { resistNames } from './resists.ts';
 
 /** What a field of a job is called where it is typed or chosen, and what helps to fill it in. */
 export interface FieldTexts {
@@ -146,7 +148,10 @@ export const fieldNames: Readonly<Record<JobPath, string>> = {
 
 /** What stock, salts, resists and supplies are called. */
 export const materialNames: Readonly<
-  Record<(typeof metalIds | typeof saltIds | typeof resists | typeof supplies)[number], string>
+  Record<
+    BitableMetal | RefusedMetal | BathSalt | RefusedSalt | (typeof saltIds)[number] | ResistKind | SupplyKind,
+    string
+  >
 > = {
   'fine-silver-999': 'fine silver',
   'sterling-925': 'sterling silver',
@@ -204,13 +209,7 @@ export const materialNames: Readonly<
   Na2S2O3: 'sodium thiosulfate',
   MgSO4: 'Epsom salt',
   FeCl3: 'iron(III) chloride',
-  'nail-varnish': 'nail varnish',
-  'paint-pen': 'paint pen',
-  'permanent-marker': 'permanent marker',
-  vinyl: 'vinyl',
-  toner: 'toner transfer',
-  'dry-film': 'dry film',
-  asphaltum: 'asphaltum',
+  ...resistNames,
   bench: 'bench supply',
   adapter: 'plug-in adapter',
   battery: 'battery with a fuse',

@@ -1,3 +1,5 @@
+import { maskLines, removeLines } from './resists.ts';
+
 /** The lines of work, by id: verb first, then why in one clause. */
 export const instructionTexts: Readonly<Record<string, string>> = {
   'check-metal': 'Check the metal: {metal}, bare sheet, no plating, no old or unknown solder.',
@@ -36,13 +38,7 @@ export const instructionTexts: Readonly<Record<string, string>> = {
   'take-bath': 'Take the bath {record} from the shelf; check its label, smell and colour.',
   degrease: 'Degrease the piece: fine abrasive under water, then no fingers on the metal.',
   'water-break': 'Run water over it: an unbroken film is clean; beads mean grease.',
-  'mask-nail-varnish': 'Paint the resist with nail varnish, two thin coats, and let it harden.',
-  'mask-paint-pen': 'Draw the resist with the paint pen, go over it twice, and let it harden.',
-  'mask-permanent-marker': 'Draw with the marker, three layers: it is the weakest resist, so bite gently.',
-  'mask-vinyl': 'Stick the vinyl down and press every edge with a burnisher.',
-  'mask-toner': 'Iron the toner on, soak off the paper, touch up pinholes.',
-  'mask-dry-film': 'Laminate the film, expose and develop it as its maker says, rinse well.',
-  'mask-asphaltum': 'Brush the asphaltum on thinly and let it dry for hours; scratch the design through it.',
+  ...maskLines,
   'stop-out-back': 'Stop out the back, the edges, the seams and the hanger.',
   'stop-out-edges': 'Stop out the edges, the seams and the hanger.',
   'thinnest-line': 'Check the artwork: a resist line thinner than {line} will not last this depth.',
@@ -73,13 +69,7 @@ export const instructionTexts: Readonly<Record<string, string>> = {
   'no-neutraliser': 'A neutral salt bath needs no neutraliser: water is enough.',
   'soda-wipe':
     'Rinse salt off well: chloride left in a corner goes on tarnishing. No acid, no vinegar near the bath.',
-  'remove-nail-varnish': 'Take the varnish off with acetone, away from the bath and the supply.',
-  'remove-paint-pen': 'Take the paint off with acetone, away from the bath and the supply.',
-  'remove-permanent-marker': 'Wipe the marker off with alcohol, away from the bath and the supply.',
-  'remove-vinyl': 'Peel the vinyl off under warm water.',
-  'remove-toner': 'Take the toner off with acetone, away from the bath and the supply.',
-  'remove-dry-film': 'Strip the film as its maker says.',
-  'remove-asphaltum': 'Take the asphaltum off with white spirit, away from the bath and the supply.',
+  ...removeLines,
   'dry-and-measure': 'Dry the piece, weigh it, measure the depth, take a picture.',
   'settle-and-keep':
     'Let the bath settle, keep it closed but not airtight, in the {family} jar, for the next job.',

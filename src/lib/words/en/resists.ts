@@ -1,21 +1,92 @@
+import { resistKinds } from '../../core/facts/resists.ts';
 import type { ResistKind } from '../../core/facts/resists.ts';
 
-/** Each resist in a line: how well it masks, and how it comes off. Common practice, no source. */
-export const resistNotes: Readonly<Record<ResistKind, { readonly label: string; readonly hint: string }>> = {
-  'nail-varnish': { label: 'Nail varnish', hint: 'Masks well in two coats. Comes off with acetone.' },
-  'paint-pen': { label: 'Paint pen', hint: 'Good for drawing. Comes off with acetone.' },
+/** All that is said of one resist, so that a new one is written in one place. */
+export interface ResistTexts {
+  /** in a sentence */
+  readonly name: string;
+  /** where it is chosen */
+  readonly label: string;
+  /** how well it masks, and how it comes off */
+  readonly hint: string;
+  /** the line of work that puts it on */
+  readonly mask: string;
+  /** the line of work that takes it off */
+  readonly remove: string;
+}
+
+/** Common practice, no source. */
+export const resistTexts: Readonly<Record<ResistKind, ResistTexts>> = {
+  'nail-varnish': {
+    name: 'nail varnish',
+    label: 'Nail varnish',
+    hint: 'Masks well in two coats. Comes off with acetone.',
+    mask: 'Paint the resist with nail varnish, two thin coats, and let it harden.',
+    remove: 'Take the varnish off with acetone, away from the bath and the supply.',
+  },
+  'paint-pen': {
+    name: 'paint pen',
+    label: 'Paint pen',
+    hint: 'Good for drawing. Comes off with acetone.',
+    mask: 'Draw the resist with the paint pen, go over it twice, and let it harden.',
+    remove: 'Take the paint off with acetone, away from the bath and the supply.',
+  },
   'permanent-marker': {
+    name: 'permanent marker',
     label: 'Permanent marker',
     hint: 'Weak: three layers and a gentle bite. Comes off with alcohol.',
+    mask: 'Draw with the marker, three layers: it is the weakest resist, so bite gently.',
+    remove: 'Wipe the marker off with alcohol, away from the bath and the supply.',
   },
-  vinyl: { label: 'Vinyl sticker', hint: 'Sharp edges, masks very well. Peels off.' },
-  toner: { label: 'Toner, ironed on', hint: 'Fine lines, pinholes to touch up. Comes off with acetone.' },
+  vinyl: {
+    name: 'vinyl',
+    label: 'Vinyl sticker',
+    hint: 'Sharp edges, masks very well. Peels off.',
+    mask: 'Stick the vinyl down and press every edge with a burnisher.',
+    remove: 'Peel the vinyl off under warm water.',
+  },
+  toner: {
+    name: 'toner transfer',
+    label: 'Toner, ironed on',
+    hint: 'Fine lines, pinholes to touch up. Comes off with acetone.',
+    mask: 'Iron the toner on, soak off the paper, touch up pinholes.',
+    remove: 'Take the toner off with acetone, away from the bath and the supply.',
+  },
   'dry-film': {
+    name: 'dry film',
     label: 'Dry film',
     hint: 'Finest lines, needs light and developer. Its maker says how it strips.',
+    mask: 'Laminate the film, expose and develop it as its maker says, rinse well.',
+    remove: 'Strip the film as its maker says.',
   },
   asphaltum: {
+    name: 'asphaltum',
     label: 'Asphaltum',
     hint: 'The old stop-out, masks best when dry. Comes off with white spirit.',
+    mask: 'Brush the asphaltum on thinly and let it dry for hours; scratch the design through it.',
+    remove: 'Take the asphaltum off with white spirit, away from the bath and the supply.',
   },
 };
+
+/** Ids made of the resist's own, each with its text. */
+const byId = <Id extends string>(
+  idOf: (kind: ResistKind) => Id,
+  textOf: (texts: ResistTexts) => string,
+): Readonly<Record<Id, string>> =>
+  Object.fromEntries(resistKinds.map((kind) => [idOf(kind), textOf(resistTexts[kind])])) as Record<
+    Id,
+    string
+  >;
+
+export const resistNames = byId(
+  (kind) => kind,
+  ({ name }) => name,
+);
+export const maskLines = byId(
+  (kind): `mask-${ResistKind}` => `mask-${kind}`,
+  ({ mask }) => mask,
+);
+export const removeLines = byId(
+  (kind): `remove-${ResistKind}` => `remove-${kind}`,
+  ({ remove }) => remove,
+);

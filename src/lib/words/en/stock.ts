@@ -1,24 +1,22 @@
 import type { BitableMetal, RefusedMetal } from '../../core/facts/metals.ts';
 
+type Stock = BitableMetal | RefusedMetal;
+
 /** Sheet that is etched here: its stamp, its names. */
-export const bitableStock: readonly {
-  readonly id: BitableMetal;
-  readonly stamp: string;
-  readonly label: string;
-  readonly hint: string;
-}[] = [
+export const bitableStock = [
   { id: 'sterling-925', stamp: '925', label: 'Sterling silver', hint: 'silver with copper' },
   { id: 'fine-silver-999', stamp: '999', label: 'Fine silver', hint: 'pure silver' },
   { id: 'C11000', stamp: 'Cu', label: 'Copper', hint: 'red sheet, C110, C101' },
   { id: 'C26000', stamp: '70/30', label: 'Brass 70/30', hint: 'C260, CZ106, CuZn30' },
-];
+] as const satisfies readonly {
+  readonly id: BitableMetal;
+  readonly stamp: string;
+  readonly label: string;
+  readonly hint: string;
+}[];
 
 /** Other stock that lies in drawers, so that each is answered by name. What follows, in a clause; common knowledge of the trade. */
-export const otherStock: readonly {
-  readonly id: BitableMetal | RefusedMetal;
-  readonly label: string;
-  readonly why: string;
-}[] = [
+export const otherStock = [
   {
     id: 'unknown',
     label: 'I do not know',
@@ -75,7 +73,33 @@ export const otherStock: readonly {
   { id: 'galvanised', label: 'Zinc, galvanised', why: 'Zinc fizzes off before the design is down.' },
   { id: 'Al-1100', label: 'Aluminium', why: 'Light grey, a third of the weight of brass.' },
   { id: 'titanium', label: 'Titanium', why: 'Its own oxide stops the current.' },
-];
+] as const satisfies readonly { readonly id: Stock; readonly label: string; readonly why: string }[];
+
+type Other = (typeof otherStock)[number];
+
+/** Metals too alike to be asked for one by one, and the stock that each is shown as: every metal stands in one list. */
+const shownAs: Readonly<
+  Record<Exclude<Stock, Other['id'] | (typeof bitableStock)[number]['id'] | 'unknown-yellow'>, Other['id']>
+> = {
+  C23000: 'C22000',
+  C27000: 'C27200',
+  C28000: 'C27200',
+  '304': 'stainless',
+  '316': 'stainless',
+  nichrome: 'stainless',
+  'chrome-plated': 'plated',
+  'silver-plated': 'plated',
+  'cadmium-solder': 'unknown',
+  pewter: 'unknown',
+  niobium: 'titanium',
+  'Al-6061': 'Al-1100',
+};
+
+/** What the list of other stock shows for a metal; undefined for one that is not chosen there. */
+export function otherStockOf(metal: string): Other | undefined {
+  const id = Object.hasOwn(shownAs, metal) ? shownAs[metal as keyof typeof shownAs] : metal;
+  return otherStock.find((stock) => stock.id === id);
+}
 
 /** How to find out what a yellow metal is. Common practice, no source. */
 export const yellowTests: readonly { readonly title: string; readonly text: string }[] = [

@@ -3,35 +3,74 @@ import { converted } from '../../core/units/convert.ts';
 import type { UnitSymbol } from '../../core/units/convert.ts';
 import { plain, range } from './locale.ts';
 
-/** Units whose sign differs from the name that files use. */
-const symbols: Readonly<Record<string, string>> = {
+/** Signs of the units that can be typed: complete by type. */
+const typedSigns: Readonly<Record<UnitSymbol, string>> = {
+  m: 'm',
+  cm: 'cm',
+  mm: 'mm',
   um: 'μm',
+  in: 'in',
+  thou: 'thou',
+  m2: 'm²',
+  dm2: 'dm²',
   cm2: 'cm²',
   mm2: 'mm²',
-  dm2: 'dm²',
-  m2: 'm²',
   in2: 'in²',
-  cm3: 'cm³',
   m3: 'm³',
-  'm3/h': 'm³/h',
-  'g/cm3': 'g/cm³',
-  'A/dm2': 'A/dm²',
-  'A/in2': 'A/in²',
-  'mA/cm2': 'mA/cm²',
+  L: 'L',
+  mL: 'mL',
+  cm3: 'cm³',
+  ft3: 'ft³',
+  usfloz: 'US fl oz',
+  ukfloz: 'UK fl oz',
+  kg: 'kg',
+  g: 'g',
+  mg: 'mg',
+  oz: 'oz',
+  s: 's',
+  min: 'min',
+  h: 'h',
+  K: 'K',
   degC: '°C',
   degF: '°F',
-  'degF/min': '°F/min',
+  V: 'V',
+  mV: 'mV',
+  A: 'A',
+  mA: 'mA',
   ohm: 'Ω',
+  mohm: 'mΩ',
+  C: 'C',
   'A.h': 'A·h',
   'mA.h': 'mA·h',
+  'g/L': 'g/L',
+  'mg/L': 'mg/L',
+  'kg/m3': 'kg/m³',
+  'oz/gal': 'oz/US gal',
+  'A/m2': 'A/m²',
+  'A/dm2': 'A/dm²',
+  'mA/cm2': 'mA/cm²',
+  'A/in2': 'A/in²',
+  'S/m': 'S/m',
+  'mS/cm': 'mS/cm',
+  '1': '',
+  '%': '%',
+  'gauge-BS': 'gauge B&S',
+  'gauge-SWG': 'gauge SWG',
+};
+
+/** Signs of the other units of figures and tables, where they differ from the name that files use. */
+const otherSigns: Readonly<Record<string, string>> = {
+  'm3/h': 'm³/h',
+  'g/cm3': 'g/cm³',
+  'degF/min': '°F/min',
   'A.h/L': 'A·h/L',
   'W/m2K': 'W/(m²·K)',
   'J/kgK': 'J/(kg·K)',
   'm2/s': 'm²/s',
   'mol/m3': 'mol/m³',
   'm3/mol': 'm³/mol',
-  '1': '',
 };
+const symbols: Readonly<Record<string, string>> = { ...typedSigns, ...otherSigns };
 
 /** How a unit is written for a reader. */
 export const unitSymbol = (unit: string): string => symbols[unit] ?? unit;
