@@ -1,3 +1,4 @@
+import { toSi } from '../units/convert.ts';
 import { celsiusOf, si } from '../units/quantity.ts';
 import type { Charge, Mass } from '../units/quantity.ts';
 import {
@@ -14,17 +15,17 @@ import type { Setup } from '../cell/setup.ts';
 import { boxOf } from '../cell/tub.ts';
 import { timeToWarm } from '../cell/warming.ts';
 import type { Ran, WarmingCell } from '../cell/warming.ts';
-import { limits, tubCooling, ventilation } from '../facts/bench-facts.ts';
+import { limits, practice, tubCooling, ventilation } from '../facts/bench-facts.ts';
 import type { Draw, Pairing } from './budget.ts';
 import type { FigureId, Outcome } from './outcome.ts';
 
 /** °C; a bath gets no hotter, it boils away */
 const BOILING = 100;
-const LID = si<'volume'>(1e-3);
+const LID = toSi(ventilation.lid.value, ventilation.lid.unit, 'volume');
 const FLAMMABLE = limits.hydrogenFlammable.value / 100;
 const CHLORINE = limits.chlorineShort.value * 1e-6;
-/** A day's work, min: what takes longer does not happen. */
-const DAY = 600;
+/** min: what takes longer does not happen */
+const DAY = 60 * practice.dayOfWork.value;
 
 /** Whether this is a time that does not come. */
 export const isNever = (id: FigureId, outcome: Outcome): boolean =>
