@@ -1,3 +1,4 @@
+import { advice } from '../../core/facts/advice.ts';
 import type {
   areaKinds,
   attachments,
@@ -17,12 +18,17 @@ import type {
 import type { JobPath } from '../../core/job/fields.ts';
 import type { lengthUnits, temperatureUnits } from '../../core/job/reading-units.ts';
 import type { ElementSymbol } from '../../core/facts/elements.ts';
+import { plain } from './locale.ts';
 
 /** What a field of a job is called where it is typed or chosen, and what helps to fill it in. */
 export interface FieldTexts {
   readonly label: string;
   readonly hint?: string;
 }
+
+const { roomSide, roomHeight } = advice;
+const roomVolume = roomSide.value ** 2 * roomHeight.value;
+const roomHint = `${plain(roomSide.value)} by ${plain(roomSide.value)} m and ${plain(roomHeight.value)} m high is about ${plain(roomVolume, 1)} m³`;
 
 /** By the field's id in the draft. */
 export const fieldTexts = {
@@ -71,7 +77,7 @@ export const fieldTexts = {
     label: 'Country',
     hint: 'Two letters, such as NZ. Left empty, the strictest rules are taken.',
   },
-  'place.room': { label: 'Room', hint: '3 by 3 m and 2.4 m high is about 20 m³' },
+  'place.room': { label: 'Room', hint: roomHint },
   paper: { label: 'Paper' },
 } as const satisfies Readonly<Record<string, FieldTexts>>;
 
