@@ -86,7 +86,15 @@ export const jobFields = {
   'piece.thickness.unit': noted({ blank: 'mm', stays: 'a gauge is read as its thickness in mm' }),
   'piece.faces': word(faces, { blank: 'front', code: 4, bits: 2 }),
   'piece.purpose': noted({ blank: 'patina', stays: 'it stands for a depth, which travels' }),
-  'piece.depth': quantity('length', { min: 0.001, max: 50, unit: 'mm', blank: '0.1', code: 7 }),
+  'piece.depth': quantity('length', {
+    min: 0.001,
+    max: 50,
+    unit: 'mm',
+    unitIn: 'piece.depth.unit',
+    blank: '0.1',
+    code: 7,
+  }),
+  'piece.depth.unit': noted({ blank: 'mm', stays: 'the depth travels, however it was typed' }),
   'piece.polish': noted({ blank: '0', unit: 'mm', stays: 'it is part of the depth that travels' }),
   'piece.area': { kind: 'word', of: areaKinds, blank: 'later', code: 5, bits: 2 },
   'piece.openArea': optional(
@@ -94,11 +102,13 @@ export const jobFields = {
       min: 0,
       max: 10_000,
       unit: 'cm2',
+      unitIn: 'piece.openArea.unit',
       above: true,
       when: ['piece.area', 'area'],
       code: 6,
     }),
   ),
+  'piece.openArea.unit': noted({ blank: 'cm2', stays: 'the area travels, however it was typed' }),
   'piece.openShare': optional(share({ when: ['piece.area', 'share'], code: 6 })),
   /** JSON of where the bare parts lie, from a drawing */
   'piece.design': optional(
