@@ -6,7 +6,7 @@ import type { FieldId, JobPath } from '../core/job/fields.ts';
 import type { Fault } from '../core/plan/fault.ts';
 import { converted, fromSi, symbolOf, toSi } from '../core/units/convert.ts';
 import { blankDraft } from './draft.ts';
-import { lengthTyped } from './length-unit.ts';
+import { inDepthUnit } from './length-unit.ts';
 
 export { typedNumber };
 
@@ -30,7 +30,7 @@ function throughDepth(draft: Draft) {
 function depthWithPolish(draft: Draft): string {
   const [depth, polish] = [typedNumber(draft['piece.depth']), typedNumber(draft['piece.polish'])];
   return typeof depth === 'number' && typeof polish === 'number' && polish !== 0
-    ? String(Number((depth + lengthTyped(polish, draft['piece.depth.unit'])).toPrecision(6)))
+    ? String(Number((depth + inDepthUnit(polish, draft['piece.depth.unit'])).toPrecision(6)))
     : draft['piece.depth'];
 }
 

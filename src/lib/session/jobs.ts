@@ -1,12 +1,10 @@
 import { version } from '$app/environment';
-import { converted } from '../core/units/convert.ts';
-import { numberIn } from '../core/units/typed-number.ts';
 import { stepIds } from '../core/rules/rule.ts';
 import type { StepId } from '../core/rules/rule.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import { idOf, isUnreadable, connectNotebook, readJob } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
-import { amountText } from '$words/units.ts';
+import { depthLine } from './depth-line.ts';
 import { photoIdsIn } from './photo-ids.ts';
 import { isPowered } from './powered.ts';
 
@@ -57,16 +55,6 @@ function stepOf({ snapshot }: JobRecord): StepId {
     typeof snapshot === 'object' && snapshot !== null && 'value' in snapshot ? snapshot.value : 'metal';
   const name = typeof value === 'object' && value !== null ? Object.keys(value)[0] : value;
   return stepIds.find((step) => step === name) ?? 'metal';
-}
-
-/** As the list shows it, and as it is looked for. */
-function depthLine({ 'piece.depth': typed = '', 'piece.depth.unit': unit }: JobRecord['draft']): string {
-  const depth = numberIn(typed);
-  if (unit !== 'in' || depth === null) return `${typed} mm`;
-  return amountText(converted(depth, 'in', 'mm'), 'mm', { length: 'in', temperature: 'degF' }).replace(
-    '\u00a0',
-    ' ',
-  );
 }
 
 export const lineOf = (record: JobRecord): JobLine => ({

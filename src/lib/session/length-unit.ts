@@ -1,6 +1,8 @@
+import { detailBounds } from '../core/job/typed-bounds.ts';
 import { unitsTyped } from '../core/job/reading-units.ts';
+import type { ReadingUnits } from '../core/job/reading-units.ts';
 import { converted } from '../core/units/convert.ts';
-import { numberIn } from '../core/units/typed-number.ts';
+import { numberIn, plainNumber } from '../core/units/typed-number.ts';
 import type { Draft, FieldId } from './draft.ts';
 
 /** Lengths asked on later screens: they must stay as long when the unit changes. */
@@ -14,9 +16,31 @@ const elsewhere: readonly FieldId[] = [
   'tub.fill',
 ];
 
+/** What short lengths are typed in beside a job. */
+export const shortUnit = ({ length }: ReadingUnits): 'mm' | 'in' => (length === 'in' ? 'in' : 'mm');
+
+/** A short length as typed, mm; null where it is no number. */
+export function mmTyped(text: string, units: ReadingUnits): number | null {
+  const typed = numberIn(text);
+  return typed === null ? null : converted(typed, shortUnit(units), 'mm');
+}
+
+/** A short length as it would be typed, to four digits in inches. */
+export const mmText = (mm: number, units: ReadingUnits): string =>
+  shortUnit(units) === 'mm' ? plainNumber(mm) : String(lengthTyped(mm, 'in'));
+
+/** The smallest detail that is meant, mm; null where it is out of bounds. */
+export function detailTyped(text: string, units: ReadingUnits): number | null {
+  const mm = mmTyped(text, units);
+  return mm !== null && mm >= detailBounds.least && mm <= detailBounds.most ? mm : null;
+}
+
 /** @param mm a length, in the unit that a depth is typed in */
-export const lengthTyped = (mm: number, unit: string): number =>
-  unit === 'in' ? Number(converted(mm, 'mm', 'in').toPrecision(4)) : mm;
+export const inDepthUnit = (mm: number, unit: string): number =>
+  unit === 'in' ? converted(mm, 'mm', 'in') : mm;
+
+const FOUR = 4;
+const lengthTyped = (mm: number, unit: string): number => Number(inDepthUnit(mm, unit).toPrecision(FOUR));
 
 /** A known depth as it is typed in this draft. */
 export const depthTyped = (mm: number, draft: Draft): string =>
@@ -32,7 +56,7 @@ export function areaTypedCm2(draft: Draft): number | null {
 
 /** A bare area as it is typed in this draft. */
 export const areaTyped = (cm2: number, draft: Draft): string =>
-  String(Number(converted(cm2, 'cm2', areaUnit(draft)).toPrecision(4)));
+  String(Number(converted(cm2, 'cm2', areaUnit(draft)).toPrecision(FOUR)));
 
 /** Depth and bare area in the other unit, to four digits. */
 function finer(to: 'mm' | 'in', draft: Draft): Partial<Draft> {
@@ -41,7 +65,7 @@ function finer(to: 'mm' | 'in', draft: Draft): Partial<Draft> {
   const isInch = draft['piece.depth.unit'] === 'in';
   const told = depth === null ? null : converted(depth, isInch ? 'in' : 'mm', to);
   return {
-    ...(told === null ? {} : { 'piece.depth': String(Number(told.toPrecision(4))) }),
+    ...(told === null ? {} : { 'piece.depth': String(Number(told.toPrecision(FOUR))) }),
     ...(area === null ? {} : { 'piece.openArea': areaTyped(area, { ...draft, ...units }) }),
     ...units,
   };

@@ -1,6 +1,7 @@
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { detailBounds, stencilCopies } from '../../core/job/typed-bounds.ts';
 import { printedBar } from '../../core/units/printed.ts';
+import { inward } from '../../core/units/typed.ts';
 import { count, plain } from './locale.ts';
 import { amountText, readIn, withUnit } from './units.ts';
 
@@ -68,9 +69,11 @@ export const artTexts = {
   markGap: 'Thinnest gap',
 } as const;
 
-/** What the smallest detail may be. */
-export const leastFault = (units: ReadingUnits): string =>
-  `${plain(detailBounds.least)} to ${length(detailBounds.most, units)}`;
+/** What the smallest detail may be: rounded so that the bound that is told may be typed. */
+export function leastFault(units: ReadingUnits): string {
+  const most = readIn(detailBounds.most, 'mm', units);
+  return `${plain(detailBounds.least)} to ${withUnit(inward(most.value, false), most.unit)}`;
+}
 
 export const tracedNames = (count: number): readonly string[] =>
   Array.from({ length: count }, (_, n) => `Point ${String(n + 1)} of the outline`);
