@@ -37,7 +37,7 @@ export const jobsCsv = (records: readonly JobRecord[]): string =>
       'metal',
       'salt',
       'g/L',
-      'wanted depth',
+      'wanted mm',
       'depth um',
       'g before',
       'g after',
