@@ -83,6 +83,7 @@ describe('a code', () => {
       'cathode.gap': '1.18',
       'piece.depth': '0.00393701',
       'piece.depth.unit': 'in',
+      'piece.thickness.unit': 'in',
       'place.country': 'NZ',
     });
     expect(textOfDraft(draft)).toBe(printed);

@@ -83,7 +83,7 @@ export const jobFields = {
     code: 3,
     standIn: 1,
   }),
-  'piece.thickness.unit': noted({ blank: 'mm', stays: 'a gauge is read as its thickness in mm' }),
+  'piece.thickness.unit': noted({ blank: 'mm', stays: 'the thickness travels, also that of a gauge' }),
   'piece.faces': word(faces, { blank: 'front', code: 4, bits: 2 }),
   'piece.purpose': noted({ blank: 'patina', stays: 'it stands for a depth, which travels' }),
   'piece.depth': quantity('length', {

@@ -41,6 +41,7 @@ export function plainDraft(job: JobInput): Draft {
       'tub.kind': tub.kind,
       'bath.from': held || bath.record !== null ? 'shelf' : 'new',
       'unit.length': units.length,
+      'piece.thickness.unit': units.length === 'in' ? 'in' : 'mm',
       ...unitsTyped(units),
       'unit.temperature': units.temperature,
     },
