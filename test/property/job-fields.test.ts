@@ -70,7 +70,6 @@ const texts: Partial<Record<JobPath, Arbitrary<string>>> = {
   'place.country': pick('', 'NZ', 'DE'),
   'piece.purpose': pick('patina', 'number'),
   'piece.polish': pick('0', '0.02', '0.05'),
-  'piece.thickness.unit': pick('mm', 'in'),
 };
 
 function textFor(path: JobPath, row: JobField, units: Draft): Arbitrary<string> {
@@ -114,17 +113,17 @@ const anyDraft: Arbitrary<Draft> = fc
   .record({
     'unit.length': pick('mm', 'cm', 'in'),
     'unit.temperature': pick('degC', 'degF'),
-    thickness: pick('mm', 'in'),
+    'piece.thickness.unit': pick('mm', 'in'),
+    'piece.depth.unit': pick('mm', 'in'),
+    'piece.openArea.unit': pick('cm2', 'in2'),
   })
-  .chain(({ thickness, ...units }) => {
-    const said = { ...blankDraft, ...units, 'piece.thickness.unit': thickness };
+  .chain((units) => {
+    const said = { ...blankDraft, ...units };
     const rows = fieldRows.flatMap(([path, row]) => {
       const id = fieldIdOf(path);
       return id === null || id in units ? [] : [[id, textFor(path, row, said)] as const];
     });
-    return fc
-      .record(Object.fromEntries(rows))
-      .map((draft) => ({ ...said, ...draft, 'piece.thickness.unit': thickness }));
+    return fc.record(Object.fromEntries(rows)).map((draft) => ({ ...said, ...draft }));
   });
 
 function jobOf(file: unknown): JobInput {

@@ -1,3 +1,5 @@
+import { converted } from '../core/units/convert.ts';
+import { numberIn } from '../core/units/typed-number.ts';
 import type { JobRecord } from './records.ts';
 
 type Cell = string | number | null | undefined;
@@ -18,6 +20,12 @@ const table = (rows: readonly (readonly Cell[])[]): string =>
 
 const iso = (at: number): string => new Date(at).toISOString();
 
+/** The wanted depth in the column's unit, however it was typed. */
+function depthMm({ 'piece.depth': typed, 'piece.depth.unit': unit }: JobRecord['draft']): Cell {
+  const depth = numberIn(typed ?? '');
+  return unit === 'in' && depth !== null ? Number(converted(depth, 'in', 'mm').toPrecision(4)) : typed;
+}
+
 /** A line for each job: what it was, and what came of it. */
 export const jobsCsv = (records: readonly JobRecord[]): string =>
   table([
@@ -29,7 +37,7 @@ export const jobsCsv = (records: readonly JobRecord[]): string =>
       'metal',
       'salt',
       'g/L',
-      'wanted depth',
+      'wanted mm',
       'depth um',
       'g before',
       'g after',
@@ -51,7 +59,7 @@ export const jobsCsv = (records: readonly JobRecord[]): string =>
       draft['piece.metal'],
       draft['bath.salt'],
       draft['bath.strength'],
-      draft['piece.depth'],
+      depthMm(draft),
       result?.depthUm,
       result?.massBeforeG,
       result?.massAfterG,

@@ -1,4 +1,5 @@
 import type { Content } from 'pdfmake/interfaces';
+import { labelWidth } from '../core/units/printed.ts';
 import { labelTexts } from '$words/papers.ts';
 import { svg } from './drawing/hatch.ts';
 import { pictogram, pictogramAcross } from './drawing/pictograms.ts';
@@ -8,7 +9,7 @@ import { place } from './place.ts';
 import { typeset } from './typeset.ts';
 
 /** The label, mm, but for its height. */
-export const label = { width: 105, margin: 3.5, band: 10 } as const;
+export const label = { width: labelWidth, margin: 3.5, band: 10 } as const;
 
 /**
  * Height, mm. What must be said does not fit 74 × 52 at a legible size, so the label is a little over

@@ -1,3 +1,4 @@
+import { printedBar } from '../core/units/printed.ts';
 import type { StencilOrder } from './order.ts';
 import { mm, pageSizes } from './paper.ts';
 
@@ -22,9 +23,6 @@ export function copiesOn({
   };
 }
 
-/** Of the printed bar of 100 mm: what lies outside is no printer's fault and not believed. */
-const BAR = { drawn: 100, least: 80, most: 125 } as const;
-
-/** What to scale by, so that a bar that came out so long becomes 100 mm; null for a length that is not believed. @param measured mm */
+/** What to scale by, so that a bar that came out so long becomes as long as drawn; null for a length that is not believed. @param measured mm */
 export const barScale = (measured: number): number | null =>
-  measured >= BAR.least && measured <= BAR.most ? BAR.drawn / measured : null;
+  measured >= printedBar.least && measured <= printedBar.most ? printedBar.drawn / measured : null;

@@ -1,9 +1,10 @@
+import { practice } from '../core/facts/bench-facts.ts';
 import { checksOf, isOk } from './checks.ts';
 import type { Check, CheckId, HoldId } from './checks.ts';
 import type { CheckBasis } from './check-basis.ts';
 
 /** Answers older than this are asked again at the next hold, ms. */
-export const ANSWER_TTL = 30 * 60_000;
+export const ANSWER_TTL = practice.answerHolds.value * 60_000;
 
 export interface Answer {
   readonly value: string | number;

@@ -1,10 +1,12 @@
 import { fileFrom, isAsked, typedNumber, unitIn } from '../core/job/draft.ts';
 import type { Draft } from '../core/job/draft.ts';
+import type { JobField } from '../core/job/field-kinds.ts';
 import { fieldIdOf, fieldRows, jobFields } from '../core/job/fields.ts';
 import type { FieldId, JobPath } from '../core/job/fields.ts';
 import type { Fault } from '../core/plan/fault.ts';
-import { fromSi, symbolOf, toSi } from '../core/units/convert.ts';
+import { converted, fromSi, symbolOf, toSi } from '../core/units/convert.ts';
 import { blankDraft } from './draft.ts';
+import { inDepthUnit } from './length-unit.ts';
 
 export { typedNumber };
 
@@ -28,7 +30,7 @@ function throughDepth(draft: Draft) {
 function depthWithPolish(draft: Draft): string {
   const [depth, polish] = [typedNumber(draft['piece.depth']), typedNumber(draft['piece.polish'])];
   return typeof depth === 'number' && typeof polish === 'number' && polish !== 0
-    ? String(Number((depth + polish).toPrecision(6)))
+    ? String(Number((depth + inDepthUnit(polish, draft['piece.depth.unit'])).toPrecision(6)))
     : draft['piece.depth'];
 }
 
@@ -65,12 +67,22 @@ function inFull(draft: Draft): Draft {
 
 const recipe: readonly JobPath[] = ['bath.salt', 'bath.strength', 'bath.water'];
 
+/** Whether a typed text is a new draft's, or that in another unit. */
+function standsFor(draft: Draft, row: JobField, text: string, blank: string): boolean {
+  const [own, typed] = [row.unit, symbolOf(unitIn(row, draft))];
+  const value = typedNumber(text);
+  if (own === undefined || typed === null || own === typed || typeof value !== 'number')
+    return text === blank;
+  return Number(converted(value, typed, own).toPrecision(3)) === Number(blank);
+}
+
 /** Fields that stand as a new draft has them, or as a recipe was proposed. */
 function nobodyTyped(draft: Draft): readonly JobPath[] {
   const isProposed = draft['bath.for'] !== '' && draft['bath.for'] !== 'own';
-  return fieldRows.flatMap(([path, { schema, blank = '' }]) => {
+  return fieldRows.flatMap(([path, row]) => {
+    const { schema, blank = '' } = row;
     const id = fieldIdOf(path);
-    const isLeft = id !== null && blank !== '' && draft[id] === blank;
+    const isLeft = id !== null && blank !== '' && standsFor(draft, row, draft[id], blank);
     return schema && (isLeft || (isProposed && recipe.includes(path))) ? [path] : [];
   });
 }

@@ -4,6 +4,7 @@ import type { StepId } from '../core/rules/rule.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import { idOf, isUnreadable, connectNotebook, readJob } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
+import { depthLine } from './depth-line.ts';
 import { photoIdsIn } from './photo-ids.ts';
 import { isPowered } from './powered.ts';
 
@@ -61,7 +62,7 @@ export const lineOf = (record: JobRecord): JobLine => ({
   title: record.draft['title'] ?? '',
   metal: record.draft['piece.metal'] ?? '',
   salt: record.draft['bath.salt'] ?? '',
-  depth: `${record.draft['piece.depth'] ?? ''} mm`,
+  depth: depthLine(record.draft),
   note: record.result?.note ?? '',
   step: stepOf(record),
   touchedAt: record.updatedAt,

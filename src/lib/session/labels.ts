@@ -1,14 +1,13 @@
+import { labelCopies } from '../core/job/typed-bounds.ts';
 import { wholeWithin } from '../core/units/typed-number.ts';
 import { changePreferences, keptPreferences } from './preferences.ts';
 import { openNotebook } from './jobs.ts';
 import { paperOfRegion } from './paper-size.ts';
 import type { Paper } from './paper-size.ts';
 
-/** Copies of one label that are printed at once at most. */
-const MOST_COPIES = 12;
-
 /** Copies of a label as typed; null for what is no such number. */
-export const copiesIn = (typed: string): number | null => wholeWithin(typed, 0, MOST_COPIES);
+export const copiesIn = (typed: string): number | null =>
+  wholeWithin(typed, labelCopies.least, labelCopies.most);
 
 /** The paper in the printer, and the first free place of its label sheet. */
 export interface LabelPaper {

@@ -1,5 +1,8 @@
+import { detailBounds } from '../core/job/typed-bounds.ts';
+import { unitsTyped } from '../core/job/reading-units.ts';
+import type { ReadingUnits } from '../core/job/reading-units.ts';
 import { converted } from '../core/units/convert.ts';
-import { numberIn } from '../core/units/typed-number.ts';
+import { numberIn, plainNumber } from '../core/units/typed-number.ts';
 import type { Draft, FieldId } from './draft.ts';
 
 /** Lengths asked on later screens: they must stay as long when the unit changes. */
@@ -13,9 +16,65 @@ const elsewhere: readonly FieldId[] = [
   'tub.fill',
 ];
 
+/** What short lengths are typed in beside a job. */
+export const shortUnit = ({ length }: ReadingUnits): 'mm' | 'in' => (length === 'in' ? 'in' : 'mm');
+
+/** A short length as typed, mm; null where it is no number. */
+export function mmTyped(text: string, units: ReadingUnits): number | null {
+  const typed = numberIn(text);
+  return typed === null ? null : converted(typed, shortUnit(units), 'mm');
+}
+
+/** A short length as it would be typed, to four digits in inches. */
+export const mmText = (mm: number, units: ReadingUnits): string =>
+  shortUnit(units) === 'mm' ? plainNumber(mm) : String(lengthTyped(mm, 'in'));
+
+/** The smallest detail that is meant, mm; null where it is out of bounds. */
+export function detailTyped(text: string, units: ReadingUnits): number | null {
+  const mm = mmTyped(text, units);
+  return mm !== null && mm >= detailBounds.least && mm <= detailBounds.most ? mm : null;
+}
+
+/** @param mm a length, in the unit that a depth is typed in */
+export const inDepthUnit = (mm: number, unit: string): number =>
+  unit === 'in' ? converted(mm, 'mm', 'in') : mm;
+
+const FOUR = 4;
+const lengthTyped = (mm: number, unit: string): number => Number(inDepthUnit(mm, unit).toPrecision(FOUR));
+
+/** A known depth as it is typed in this draft. */
+export const depthTyped = (mm: number, draft: Draft): string =>
+  String(lengthTyped(mm, draft['piece.depth.unit']));
+
+const areaUnit = (draft: Draft) => (draft['piece.openArea.unit'] === 'in2' ? 'in2' : 'cm2');
+
+/** The bare area as typed, cm²; null where it is no number. */
+export function areaTypedCm2(draft: Draft): number | null {
+  const typed = numberIn(draft['piece.openArea']);
+  return typed === null ? null : converted(typed, areaUnit(draft), 'cm2');
+}
+
+/** A bare area as it is typed in this draft. */
+export const areaTyped = (cm2: number, draft: Draft): string =>
+  String(Number(converted(cm2, 'cm2', areaUnit(draft)).toPrecision(FOUR)));
+
+/** Depth and bare area in the other unit, to four digits. */
+function finer(to: 'mm' | 'in', draft: Draft): Partial<Draft> {
+  const units = unitsTyped({ length: to });
+  const [depth, area] = [numberIn(draft['piece.depth']), areaTypedCm2(draft)];
+  const isInch = draft['piece.depth.unit'] === 'in';
+  const told = depth === null ? null : converted(depth, isInch ? 'in' : 'mm', to);
+  return {
+    ...(told === null ? {} : { 'piece.depth': String(Number(told.toPrecision(FOUR))) }),
+    ...(area === null ? {} : { 'piece.openArea': areaTyped(area, { ...draft, ...units }) }),
+    ...units,
+  };
+}
+
 /**
  * Changes what lengths are typed in. Numbers on the same screen stay as typed, since the maker is just
- * saying what they were; the others are converted, to a tenth of a millimetre.
+ * saying what they were; the others are converted, to a tenth of a millimetre, and
+ * depth and bare area to four digits.
  * @returns the answers that change
  */
 export function lengthsIn(to: 'mm' | 'in', draft: Draft): Partial<Draft> {
@@ -30,6 +89,7 @@ export function lengthsIn(to: 'mm' | 'in', draft: Draft): Partial<Draft> {
   const isThicknessBlank = draft['piece.thickness'].trim() === '';
   return {
     ...(Object.fromEntries(lengths) as Partial<Draft>),
+    ...finer(to, draft),
     ...(isThicknessBlank && ['mm', 'in'].includes(draft['piece.thickness.unit'])
       ? { 'piece.thickness.unit': to }
       : {}),

@@ -1,3 +1,4 @@
+import { addedBounds, usedBounds } from '../core/job/typed-bounds.ts';
 import { numberWithin } from '../core/units/typed-number.ts';
 import { bathNow, withEvent } from '../notebook/bath-ledger.ts';
 import type { BathState } from '../notebook/bath-ledger.ts';
@@ -25,10 +26,12 @@ export async function happened(id: string, event: ShelfEvent, at: number): Promi
 }
 
 /** Water in mL or salt in g that is added at once, as typed; null for what is no such amount. */
-export const addedIn = (typed: string): number | null => numberWithin(typed, 0, 100_000);
+export const addedIn = (typed: string): number | null =>
+  numberWithin(typed, addedBounds.least, addedBounds.most);
 
 /** A·h of one use, as typed; null for what is no such charge. */
-export const usedIn = (typed: string): number | null => numberWithin(typed, 0, 1000);
+export const usedIn = (typed: string): number | null =>
+  numberWithin(typed, usedBounds.least, usedBounds.most);
 
 /** Salt that goes with water into a bath to keep its strength, g. @param strength g of salt a litre of water */
 export const saltForWater = (waterMl: number, strength: number): number => (waterMl * strength) / 1000;

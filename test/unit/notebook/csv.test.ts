@@ -31,3 +31,12 @@ test('a line for each reading, and nothing that a spreadsheet would reckon', () 
     `a,"Cuff, ""wide""\nsecond",2026-11-26T09:30:00.000Z,0.42,,21,"'=HYPERLINK(""x"")"`,
   );
 });
+test('a depth typed in inches stands in its column’s unit', () => {
+  const depthOf = (draft: Readonly<Record<string, string>>): string | undefined => {
+    const [head, line] = jobsCsv([aJob('b', { draft })]).split('\r\n');
+    return line?.split(',')[head?.split(',').indexOf('wanted mm') ?? -1];
+  };
+  expect(depthOf({ 'piece.depth': '0.004', 'piece.depth.unit': 'in' })).toBe('0.1016');
+  expect(depthOf({ 'piece.depth': '0.1', 'piece.depth.unit': 'mm' })).toBe('0.1');
+  expect(depthOf({ 'piece.depth': '0.1' })).toBe('0.1');
+});

@@ -82,7 +82,9 @@ describe('a code', () => {
     expect(draft).toMatchObject({
       ...inches,
       'cathode.gap': '1.18',
-      'piece.depth': '0.1',
+      'piece.depth': '0.00393701',
+      'piece.depth.unit': 'in',
+      'piece.thickness.unit': 'in',
       'place.country': 'NZ',
     });
     expect(textOfDraft(draft)).toBe(printed);

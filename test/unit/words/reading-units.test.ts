@@ -4,11 +4,18 @@ import { misses } from '../../../src/lib/core/plan/what-if.ts';
 import { leastScrap } from '../../../src/lib/core/plan/test-strip.ts';
 import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
 import { alternativeText } from '../../../src/lib/words/en/alternatives.ts';
-import { acrossText, dustText, foreseenLines, measuredLines } from '../../../src/lib/words/en/artwork.ts';
-import { stripTexts } from '../../../src/lib/words/en/learnt.ts';
+import {
+  acrossText,
+  dustText,
+  foreseenLines,
+  leastFault,
+  measuredLines,
+} from '../../../src/lib/words/en/artwork.ts';
+import { depthAxis, depthOnAxis, stripTexts } from '../../../src/lib/words/en/learnt.ts';
 import { profileColumns, profileSummary } from '../../../src/lib/words/en/bite-map.ts';
 import { settingsLines } from '../../../src/lib/words/en/from-sheet.ts';
 import { influenceText, influencesIntro, trialText } from '../../../src/lib/words/en/influences.ts';
+import { areaTexts } from '../../../src/lib/words/en/metal.ts';
 import { nextTimeText } from '../../../src/lib/words/en/next-time.ts';
 import { printPlan } from '../../../src/lib/words/en/printed-plan.ts';
 import { depthHint, depthPurposes, polishAllowances } from '../../../src/lib/words/en/purposes.ts';
@@ -128,10 +135,19 @@ describe('in inches and °F nothing is left in metric', () => {
       nextTimeText({ gotUm: 60, wantedUm: 100, minutes: 28, amps: 0.4, atMinutes: 17 }, inches),
       stripTexts.small(leastScrap, inches),
       stripTexts.windowSize(12, 14, inches),
+      depthAxis(inches),
+      leastFault(inches),
+      ...areaTexts.ways('in2').map(({ hint }) => hint),
     ];
     expect(texts.filter((text) => metric.test(text))).toEqual([]);
     expect(texts.join(' ')).toMatch(/104\u00a0°F or more: stop now/);
   });
+});
+
+test('the axis of depths is read in its own unit', () => {
+  expect([depthAxis(mm), depthAxis(inches)]).toEqual(['Depth, μm', 'Depth, in']);
+  expect([depthOnAxis(254, mm), depthOnAxis(254, inches)]).toEqual([254, expect.closeTo(0.01, 12)]);
+  expect(areaTexts.ways('cm2')[1]?.hint).toBe('cm², counted on squared paper');
 });
 
 test('in mm and °C the same texts say what they said', () => {

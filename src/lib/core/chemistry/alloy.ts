@@ -12,7 +12,7 @@ export type Composition = Readonly<Partial<Record<ElementSymbol, number>>>;
 export type Valences = Readonly<Partial<Record<ElementSymbol, number>>>;
 
 /** Constituents below this mass % are left out, as ASTM G102 does. */
-const TRACE = 1;
+export const TRACE = 1;
 
 /** Mass fractions of the constituents that count, summing to 1. */
 export function countedFractions(massPercent: Composition): [ElementSymbol, number][] {

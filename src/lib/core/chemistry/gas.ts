@@ -7,8 +7,12 @@ import type { Charge, Current, Duration, Volume } from '../units/quantity.ts';
  * our own guess and marked so. The fault case is all of it.
  */
 
-/** Volume of one mole of ideal gas, m³; 25 °C and 1 atm unless said. */
-export const molarVolume = (kelvin = 298.15, pascal = ATMOSPHERE): number => (GAS_CONSTANT * kelvin) / pascal;
+/** Where gas is counted, unless said. */
+export const gasState = { kelvin: 298.15, pascal: ATMOSPHERE } as const;
+
+/** Volume of one mole of ideal gas, m³. */
+export const molarVolume = (kelvin: number = gasState.kelvin, pascal: number = gasState.pascal): number =>
+  (GAS_CONSTANT * kelvin) / pascal;
 
 /**
  * Dry gas made by a charge, two electrons a molecule as for hydrogen and chlorine.

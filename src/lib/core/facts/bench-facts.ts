@@ -143,6 +143,26 @@ export const practice = {
     source: 'tradePractice',
     locator: 'a shallow visible bite; depth is our reading of it',
   },
+  /** an answer to a check before power is asked again after that */
+  answerHolds: {
+    value: 30,
+    unit: 'min',
+    uncertainty: { kind: 'notStated' },
+    validFor: {},
+    evidence: 'commonPractice',
+    source: 'tradePractice',
+    locator: 'what was looked at may have moved since; our reading',
+  },
+  /** what takes longer does not happen */
+  dayOfWork: {
+    value: 10,
+    unit: 'h',
+    uncertainty: { kind: 'notStated' },
+    validFor: {},
+    evidence: 'commonPractice',
+    source: 'tradePractice',
+    locator: 'a long day at the bench',
+  },
   dissolveHours: {
     value: 2,
     unit: 'h',
@@ -238,6 +258,16 @@ export const tubCooling = {
 
 /** How gas leaves the metal and the room. */
 export const ventilation = {
+  /** closed over a tub by mistake */
+  lid: {
+    value: 1,
+    unit: 'L',
+    uncertainty: { kind: 'notStated' },
+    validFor: {},
+    evidence: 'commonPractice',
+    source: 'budgetEstimate',
+    locator: 'air between liquid and lid of a small tub; an example',
+  },
   /** of the current, while the metal dissolves: next to nothing; this is the most that is taken as likely */
   chlorineShare: {
     value: 1,

@@ -1,3 +1,4 @@
+import type { Datum } from './datum.ts';
 import type { Backing } from './first-aid.ts';
 
 /** When these lines were last held against their sources. Laws change: every use says "check your country". */
@@ -143,6 +144,17 @@ export const lawLines: readonly LawLine[] = [
     read('sewerLimits', 'dilution instead of treatment is forbidden'),
   ),
 ];
+
+const exactly = <U extends string>(value: number, unit: U, backing: Backing) =>
+  ({ value, unit, uncertainty: { kind: 'exact' }, validFor: {}, ...backing }) as const satisfies Datum;
+
+/** Amounts that lines of law name. */
+export const lawAmounts = {
+  precursorNitrogen: exactly(16, '%', read('regulation2019_1148', 'Annex I: ammonium nitrate')),
+  licensedNitrogen: exactly(16, '%', read('poisonsActPart3', 'Part 1, as amended 2023')),
+  reportWithin: exactly(24, 'h', recalled('regulation2019_1148', 'thefts and losses')),
+  denmarkNitrate: exactly(90, '%', read('denmarkPrecursors', 'section 1')),
+} as const;
 
 const union =
   'AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK IS LI NO'.split(' ');

@@ -1,3 +1,4 @@
+import { advice, purposeDepths, tools } from './advice.ts';
 import { airLimits } from './air-limits.ts';
 import {
   bankCard,
@@ -15,7 +16,7 @@ import { copperSulfateOffset, filmTransport, offsets, valences, yieldPriors } fr
 import { atomicWeights } from './elements.ts';
 import { potentials } from './potentials.ts';
 import { firstAid, minutes } from './first-aid.ts';
-import { lawLines, lawRead } from './law.ts';
+import { lawAmounts, lawLines, lawRead } from './law.ts';
 import { metals, refusedMetals, refusedStock } from './metals.ts';
 import { cationDoes, passiveIn, skinIn } from './pairing-facts.ts';
 import { resistFacts } from './resists.ts';
@@ -54,6 +55,9 @@ export const tables = {
   limits,
   airLimits,
   practice,
+  advice,
+  purposeDepths,
+  tools,
   bankCard,
   classFacts,
   undercutTable,
@@ -87,6 +91,7 @@ export const tables = {
   cadmium,
   nickelRelease,
   hallmarkFrom,
+  lawAmounts,
   lawLines,
   lawRead,
   sources,

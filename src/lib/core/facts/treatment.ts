@@ -96,9 +96,11 @@ const line = (metal: string, code: string, evidence: 'regulatory' | 'fromMemory'
   code: { text: code, evidence, source: evidence === 'regulatory' ? 'cfr261' : 'memory', locator: metal },
 });
 
+export const silverLine = line('silver', 'D011', 'fromMemory');
+
 /** 40 CFR 261.24: a liquid with as much or more is toxic waste. Copper, zinc and nickel have no line there. */
 export const metalLines: Readonly<Partial<Record<ElementSymbol, MetalLine>>> = {
-  Ag: line('silver', 'D011', 'fromMemory'),
+  Ag: silverLine,
   Cr: line('chromium', 'D007', 'regulatory'),
   Pb: line('lead', 'D008', 'fromMemory'),
 };

@@ -10,6 +10,12 @@ export interface ReadingUnits {
 
 export const defaultReadingUnits: ReadingUnits = { length: 'mm', temperature: 'degC' };
 
+/** What depth and bare area are typed in by who reads lengths so: fields of a draft. */
+export const unitsTyped = ({ length }: Pick<ReadingUnits, 'length'>) =>
+  length === 'in'
+    ? ({ 'piece.depth.unit': 'in', 'piece.openArea.unit': 'in2' } as const)
+    : ({ 'piece.depth.unit': 'mm', 'piece.openArea.unit': 'cm2' } as const);
+
 /** A job's reading units; the defaults for a plan that was stored before jobs had any. */
 export const readingUnitsOf = (job: { readonly units?: ReadingUnits }): ReadingUnits =>
   job.units ?? defaultReadingUnits;

@@ -1,3 +1,4 @@
+import { toSi } from '../units/convert.ts';
 import { celsiusOf, si } from '../units/quantity.ts';
 import type { Charge, Mass } from '../units/quantity.ts';
 import {
@@ -14,17 +15,17 @@ import type { Setup } from '../cell/setup.ts';
 import { boxOf } from '../cell/tub.ts';
 import { timeToWarm } from '../cell/warming.ts';
 import type { Ran, WarmingCell } from '../cell/warming.ts';
-import { limits, tubCooling, ventilation } from '../facts/bench-facts.ts';
+import { limits, practice, tubCooling, ventilation } from '../facts/bench-facts.ts';
 import type { Draw, Pairing } from './budget.ts';
 import type { FigureId, Outcome } from './outcome.ts';
 
 /** °C; warming ends here, because the bath boils */
 const BOILING = 100;
-const LID = si<'volume'>(1e-3);
+const LID = toSi(ventilation.lid.value, ventilation.lid.unit, 'volume');
 const FLAMMABLE = limits.hydrogenFlammable.value / 100;
 const CHLORINE = limits.chlorineShort.value * 1e-6;
 /** A day's work, min: nothing that would take longer is reported. */
-const DAY = 600;
+const DAY = 60 * practice.dayOfWork.value;
 
 /** Whether a time lies beyond the day's work, so that it is not reported. */
 export const isNever = (id: FigureId, outcome: Outcome): boolean =>

@@ -1,7 +1,7 @@
 import type { Piece } from '../cell/setup.ts';
 import { draftFrom } from '../job/draft.ts';
 import type { Draft } from '../job/draft.ts';
-import { readingUnitsOf } from '../job/reading-units.ts';
+import { readingUnitsOf, unitsTyped } from '../job/reading-units.ts';
 import type { JobInput } from './job-input.ts';
 
 /** Sizes as the job file has them: the square that stands for a disc has its area. */
@@ -41,6 +41,8 @@ export function plainDraft(job: JobInput): Draft {
       'tub.kind': tub.kind,
       'bath.from': held || bath.record !== null ? 'shelf' : 'new',
       'unit.length': units.length,
+      'piece.thickness.unit': units.length === 'in' ? 'in' : 'mm',
+      ...unitsTyped(units),
       'unit.temperature': units.temperature,
     },
   );

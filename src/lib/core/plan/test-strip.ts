@@ -135,6 +135,9 @@ const CLIP = 12;
 /** A window narrower than this is measured by no gauge, mm. */
 const NARROWEST = 3;
 
+/** A scrap as most have one, mm. */
+export const usualScrap = { width: 60, height: 30 } as const;
+
 /** The smallest scrap that takes all windows, mm. */
 export const leastScrap = {
   width: (stripShares.length + 1) * LAND + stripShares.length * NARROWEST,

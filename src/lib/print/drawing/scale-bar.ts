@@ -1,8 +1,8 @@
 import type { ContentCanvas } from 'pdfmake/interfaces';
+import { printedBar } from '../../core/units/printed.ts';
 import { ink, mm } from '../paper.ts';
 
-/** Length of the bar that tells whether a printer kept to size, mm. */
-export const barLength = 100;
+const barLength = printedBar.drawn;
 
 /** Length of the tick at a millimetre, and its weight, pt. */
 function tickAt(i: number): { readonly long: number; readonly lineWidth: number } {
@@ -11,7 +11,7 @@ function tickAt(i: number): { readonly long: number; readonly lineWidth: number 
 }
 const lineColor = ink.black;
 
-/** A bar of exactly 100 mm with a tick every millimetre, longer ones at 5 and 10. */
+/** The bar that tells whether a printer kept to size, with a tick every millimetre, longer ones at 5 and 10. */
 export const scaleBar = (): ContentCanvas => ({
   canvas: [
     { type: 'line', x1: 0, y1: mm(5), x2: mm(barLength), y2: mm(5), lineWidth: 0.8, lineColor },

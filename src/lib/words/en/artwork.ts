@@ -1,6 +1,9 @@
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import { detailBounds, stencilCopies } from '../../core/job/typed-bounds.ts';
+import { printedBar } from '../../core/units/printed.ts';
+import { inward } from '../../core/units/typed.ts';
 import { count, plain } from './locale.ts';
-import { amountText, readIn } from './units.ts';
+import { amountText, readIn, withUnit } from './units.ts';
 
 /** @param value mm */
 const length = (value: number, units: ReadingUnits): string => amountText(value, 'mm', units, 2);
@@ -48,7 +51,6 @@ export const artTexts = {
   whole: 'one level all over',
   local: 'uneven light evened out',
   least: 'Smallest detail that is meant',
-  leastFault: '0 to 5 mm',
   clean: 'Fill pinholes and take specks away',
   dust: 'Pinholes and specks, one by one',
   view: 'Resist',
@@ -66,6 +68,12 @@ export const artTexts = {
   markLine: 'Thinnest line',
   markGap: 'Thinnest gap',
 } as const;
+
+/** What the smallest detail may be: rounded so that the bound that is told may be typed. */
+export function leastFault(units: ReadingUnits): string {
+  const most = readIn(detailBounds.most, 'mm', units);
+  return `${plain(detailBounds.least)} to ${withUnit(inward(most.value, false), most.unit)}`;
+}
 
 export const tracedNames = (count: number): readonly string[] =>
   Array.from({ length: count }, (_, n) => `Point ${String(n + 1)} of the outline`);
@@ -121,11 +129,11 @@ export const stencilPanelTexts = {
   negativeHint: 'for film that light hardens',
   paper: 'Paper',
   copies: 'Copies on the page',
-  copiesFault: 'a whole number from 1 to 200',
+  copiesFault: `a whole number from ${plain(stencilCopies.least)} to ${plain(stencilCopies.most)}`,
   tooLarge: 'The piece is larger than this paper: not one whole copy fits.',
   bar: 'The bar of the last print measures',
   barHint: 'The next print makes good for a printer that shrinks or stretches.',
-  barFault: '80 to 125 mm; beyond that the print was not made at 100 %',
+  barFault: `${plain(printedBar.least)} to ${withUnit(plain(printedBar.most), 'mm')}; beyond that the print was not made at 100 %`,
 } as const;
 
 const faults: Readonly<Record<string, string>> = {

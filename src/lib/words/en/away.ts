@@ -1,6 +1,7 @@
 import type { Away, Held, NeverTreat } from '../../core/plan/away.ts';
 import type { Use } from '../../core/cell/setup.ts';
 import type { WasteStream } from '../../core/facts/waste-codes.ts';
+import { advice } from '../../core/facts/advice.ts';
 import { plain } from './locale.ts';
 import { terms } from './terms.ts';
 import { converted } from '../../core/units/convert.ts';
@@ -93,8 +94,11 @@ export const priceFault = (typed: string): string =>
 
 /** What is seen and smelt over a silver nitrate bath. */
 export const ammoniaLooks = {
-  clear: { label: 'No smell, no crust, pH below 9', hint: 'or no pH paper, and no smell at all' },
-  smells: { label: 'It smells of ammonia, or pH is 9 or more', hint: '' },
+  clear: {
+    label: `No smell, no crust, pH below ${plain(advice.ammoniaPH.value)}`,
+    hint: 'or no pH paper, and no smell at all',
+  },
+  smells: { label: `It smells of ammonia, or pH is ${plain(advice.ammoniaPH.value)} or more`, hint: '' },
   unsure: { label: 'Not sure', hint: 'blocked nose, other smells about' },
   crust: { label: 'Black crust, mirror or dark scum', hint: '' },
 } as const;

@@ -1,5 +1,8 @@
+import { advice } from '../../core/facts/advice.ts';
+import { limits, practice } from '../../core/facts/bench-facts.ts';
+import { plain } from './locale.ts';
 import type { CheckId, HoldId } from '../../procedure/checks.ts';
-import { withUnit } from './units.ts';
+import { datumText, withUnit } from './units.ts';
 
 /** A check in words: what is asked, what can be seen, and what to do about each answer that is not right. */
 export interface CheckText {
@@ -28,7 +31,7 @@ export const freshnessTexts = {
   fresh: 'seen',
   wrong: 'put it right',
   changed: 'check again',
-  old: 'check again: half an hour has passed',
+  old: `check again: ${datumText(practice.answerHolds)} have passed`,
   spent: 'look again: the current has been off',
   unanswered: '',
 } as const;
@@ -128,8 +131,7 @@ export const checkTexts: Readonly<Record<CheckId, CheckText>> = {
     asks: 'The volts knob, or the label of the supply, reads',
     options: {},
     fixes: {
-      number:
-        'Turn the volts down to what the plan says before you go on. Ten volts and more are never used.',
+      number: `Turn the volts down to what the plan says before you go on. ${datumText(limits.refusedVolts)} and more are never used.`,
     },
   },
   between: {
@@ -145,12 +147,12 @@ export const checkTexts: Readonly<Record<CheckId, CheckText>> = {
     },
   },
   'bubbles-low-volts': {
-    asks: 'At 2 V or less, for 30 seconds, bubbles rise',
+    asks: `At ${datumText(advice.polarityVolts)} or less, for ${plain(advice.polarityTime.value)} seconds, bubbles rise`,
     options: { 'at-plate': 'at the stainless plate', 'at-piece': 'at the piece', 'not-seen': 'not seen yet' },
     fixes: {
       'at-piece':
         'Supply off. The clips are swapped: stainless steel on plus makes poison. Swap them. If the liquid is yellow, keep it and hand it over.',
-      'not-seen': 'Look again with a light. If none rise, turn up slowly, never over 2 V, then supply off.',
+      'not-seen': `Look again with a light. If none rise, turn up slowly, never over ${datumText(advice.polarityVolts)}, then supply off.`,
     },
   },
   'tub-top': {

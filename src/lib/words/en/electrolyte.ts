@@ -1,7 +1,8 @@
+import { tools } from '../../core/facts/advice.ts';
 import { plain, significant } from './locale.ts';
 import { wornMark } from './away.ts';
 import { sentenceCase, termText } from './render.ts';
-import { amountText, unitSymbol, withUnit } from './units.ts';
+import { amountText, datumText, unitSymbol, withUnit } from './units.ts';
 
 /** The screens that ask for the bath, and mix it. */
 export const electrolyteTexts = {
@@ -30,9 +31,9 @@ export const electrolyteTexts = {
   unnamed:
     'Do not use a jar you cannot name: the wrong salt spoils the piece or gives off poison. Buy one with a label.',
   scales: [
-    { value: '0.1', label: '0.1 g' },
-    { value: '1', label: '1 g' },
-    { value: '5', label: '5 g, a kitchen scale' },
+    { value: String(tools.fineScale.value), label: datumText(tools.fineScale) },
+    { value: String(tools.scale.value), label: datumText(tools.scale) },
+    { value: String(tools.kitchenScale.value), label: `${datumText(tools.kitchenScale)}, a kitchen scale` },
     { value: 'none', label: 'I have no fine scale' },
   ],
   waters: [

@@ -1,3 +1,4 @@
+import { advice } from '../../core/facts/advice.ts';
 import type {
   areaKinds,
   attachments,
@@ -19,12 +20,17 @@ import type { ResistKind } from '../../core/facts/resists.ts';
 import type { BathSalt, RefusedSalt } from '../../core/facts/salts.ts';
 import type { SupplyKind } from '../../core/facts/supplies.ts';
 import { resistNames } from './resists.ts';
+import { plain } from './locale.ts';
 
 /** What a field of a job is called where it is typed or chosen, and what helps to fill it in. */
 export interface FieldTexts {
   readonly label: string;
   readonly hint?: string;
 }
+
+const { roomSide, roomHeight } = advice;
+const roomVolume = roomSide.value ** 2 * roomHeight.value;
+const roomHint = `${plain(roomSide.value)} by ${plain(roomSide.value)} m and ${plain(roomHeight.value)} m high is about ${plain(roomVolume, 1)} m³`;
 
 /** By the field's id in the draft. */
 export const fieldTexts = {
@@ -73,7 +79,7 @@ export const fieldTexts = {
     label: 'Country',
     hint: 'Two letters, such as NZ. Left empty, the strictest rules are taken.',
   },
-  'place.room': { label: 'Room', hint: '3 by 3 m and 2.4 m high is about 20 m³' },
+  'place.room': { label: 'Room', hint: roomHint },
   paper: { label: 'Paper' },
 } as const satisfies Readonly<Record<string, FieldTexts>>;
 
@@ -93,9 +99,11 @@ export const fieldNames: Readonly<Record<JobPath, string>> = {
   'piece.faces': 'bare faces',
   'piece.purpose': 'purpose of the depth',
   'piece.depth': 'depth',
+  'piece.depth.unit': 'unit of the depth',
   'piece.polish': 'allowance for polishing',
   'piece.area': 'way the bare area is known',
   'piece.openArea': 'bare area',
+  'piece.openArea.unit': 'unit of the bare area',
   'piece.openShare': 'bare share',
   'piece.design': 'drawing',
   'piece.count': 'number of pieces',

@@ -38,7 +38,7 @@ export const figureNames: Readonly<Record<FigureId, string>> = {
   minutes_to_warn_temperature: 'Bath at {warnTemperature} after',
   minutes_to_stop_temperature: 'Bath at {stopTemperature} after',
   hydrogen: 'Hydrogen given off',
-  minutes_to_4_percent_in_1_L: 'Hydrogen burns under a closed 1 L lid after',
+  minutes_to_4_percent_in_1_L: 'Hydrogen burns under a closed {lid} lid after',
   hydrogen_air: 'Fresh air that carries the hydrogen off',
   hydrogen_opening: 'Opening in, and as much out, that lets it through',
   chlorine_likely: 'Chlorine, most that is likely, in this room',
@@ -85,7 +85,7 @@ const inputNames: Readonly<Record<string, string>> = {
   conductivity_slope: 'conductivity per kelvin',
   density_table: 'density table, points',
   faraday: 'Faraday constant',
-  molar_volume: 'molar volume, 25 °C, 1 atm',
+  molar_volume: 'molar volume, {gasTemperature}, {gasPressure}',
   flammable_share: 'hydrogen burns from',
   warn_temperature: 'bath is warm from',
   stop_temperature: 'bath is stopped at',
@@ -119,7 +119,7 @@ const inputNames: Readonly<Record<string, string>> = {
 };
 
 export const inputName = (id: string, units: ReadingUnits): string =>
-  inputNames[id] ?? figureName(id as FigureId, units);
+  phrase(inputNames[id] ?? figureNames[id as FigureId], {}, units);
 
 /** Remarks that belong to a working. */
 const remarkTexts: Readonly<Record<string, string>> = {
@@ -132,7 +132,7 @@ const remarkTexts: Readonly<Record<string, string>> = {
   'lots-closed-form':
     'The cell is solved for the whole batch; for fewer pieces its resistance is scaled by the closed form.',
   'averaged-2-mm': 'Averaged over {averaging}; edges bite deeper still. Model, not measured.',
-  'above-one-percent': 'Constituents above 1 %, shares summing to one (ASTM G102).',
+  'above-one-percent': 'Constituents above {trace}, shares summing to one (ASTM G102).',
   'parts-immersed':
     'Tub to the line, less the liquid that pieces and plate push aside (plate taken {plateThickness} thick).',
   anhydrous: 'Counted as the water-free salt; crystal water counts as water.',
@@ -143,10 +143,10 @@ const remarkTexts: Readonly<Record<string, string>> = {
   'whole-bath': 'For the whole bath after this run. Only where your authority allows it.',
   'no-more-salt': 'More table salt takes the silver up again.',
   'pH-decides': 'Stop when the pH is right, not when the sum is used up: too much lifts copper again.',
-  'stays-damp': 'Counted dry; it is kept damp, and weighs 5 to 20 times this.',
+  'stays-damp': 'Counted dry; it is kept damp, and weighs {dampOverDry} times this.',
   'likely-case': `While the metal dissolves next to no chlorine forms; ${datumText(ventilation.chlorineShare)} of the charge is taken as the most that is likely, in a closed room. No source: our own guess.`,
   'warmer-conducts': 'A warmer bath conducts better, up to {stopTemperature}, and passes more current.',
-  'ten-hours': 'Cut off at ten hours.',
+  'ten-hours': 'Cut off at {dayOfWork}.',
   'fault-case': 'As if all of the charge made chlorine, in a closed room: a fault, not the run.',
   'no-credit-for-plating-out': 'As if none of it plated out on the plate.',
 };

@@ -1,8 +1,10 @@
+import { limits } from '../../core/facts/bench-facts.ts';
 import { firstAid, minutes } from '../../core/facts/first-aid.ts';
 import type { FirstAidLine } from '../../core/facts/first-aid.ts';
 import { sources } from '../../core/facts/sources.ts';
 import { troubleIds } from './help-ids.ts';
 import type { TroubleId } from './help-ids.ts';
+import { datumText } from './units.ts';
 
 const texts: Readonly<Record<FirstAidLine, string>> = {
   'eye-rinse': 'Rinse the eye now. Lukewarm running water, lids held open.',
@@ -59,7 +61,7 @@ const texts: Readonly<Record<FirstAidLine, string>> = {
   'shock-call': 'Not awake or not breathing: your emergency number. They guide you.',
   'shock-doctor': 'After a shock from the mains see a doctor today, even if well.',
   'shock-burn': `Burnt by a ring or a clip: metal off, cool running water for ${minutes.coolBurn.value} minutes.`,
-  'shock-mains': 'Ten volts give no shock. If you felt one, it was the mains: never use that supply again.',
+  'shock-mains': `${datumText(limits.refusedVolts)} give no shock. If you felt one, it was the mains: never use that supply again.`,
   'cut-rinse': 'Rinse the cut now, under running water.',
   'cut-minutes': `Go on for ${minutes.rinseCut.value} minutes by the clock.`,
   'cut-press': 'Press with a clean cloth until the bleeding stops. It spurts: your emergency number.',

@@ -23,7 +23,7 @@ export const instructionTexts: Readonly<Record<string, string>> = {
   'piece-on-plus': 'Piece clip on +. Say it aloud and look.',
   'plate-on-minus': 'Plate clip on −.',
   'watch-polarity':
-    'Set 2 V or less and watch for 30 s: bubbles rise at the plate. Bubbles at the piece: swap the clips.',
+    'Set {polarityVolts} or less and watch for {polarityTime}: bubbles rise at the plate. Bubbles at the piece: swap the clips.',
   tray: 'Put a tray under everything.',
   'pour-water': 'Pour {water} of {kind} into the tub. With the parts hung it stands at your line.',
   'pour-jug': 'Pour {water} of {kind} by the jug.',

@@ -1,4 +1,6 @@
+import { advice, tools } from '../../core/facts/advice.ts';
 import { home } from './home.ts';
+import { datumText } from './units.ts';
 
 /** The pages through which a maker meets what is known: names, and what each answers. */
 export const knownTitle = home.known;
@@ -37,7 +39,11 @@ export const mixingPage = {
     { value: 'mix', label: 'How much salt and water', hint: 'any two amounts give the rest' },
     { value: 'top', label: 'Top up a bath that dried out', hint: 'only water left it' },
     { value: 'change', label: 'Make a jar stronger or weaker' },
-    { value: 'weigh', label: 'What a jar of unknown strength holds', hint: 'weigh 100 mL of it' },
+    {
+      value: 'weigh',
+      label: 'What a jar of unknown strength holds',
+      hint: `weigh ${datumText(advice.sample)} of it`,
+    },
   ],
   salt: 'Salt',
   temperature: 'Temperature',
@@ -49,14 +55,18 @@ export const mixingPage = {
   wanted: 'Wanted: salt per litre of water',
   scale: 'The scale may be off by',
   scales: [
-    { value: '0.1', label: '0.1 g' },
-    { value: '1', label: '1 g' },
-    { value: '5', label: '5 g, a kitchen scale' },
+    { value: String(tools.fineScale.value), label: datumText(tools.fineScale) },
+    { value: String(tools.scale.value), label: datumText(tools.scale) },
+    { value: String(tools.kitchenScale.value), label: `${datumText(tools.kitchenScale)}, a kitchen scale` },
   ],
   vessel: 'The volume may be off by',
   vessels: [
-    { value: '1', label: '1 %', hint: 'a measuring cylinder or a syringe' },
-    { value: '5', label: '5 %', hint: 'a kitchen jug' },
+    {
+      value: String(tools.cylinder.value),
+      label: datumText(tools.cylinder),
+      hint: 'a measuring cylinder or a syringe',
+    },
+    { value: String(tools.jug.value), label: datumText(tools.jug), hint: 'a kitchen jug' },
   ],
   ofSalt: (amount: string): string => `${amount} of salt`,
   ofWater: (amount: string): string => `${amount} of water`,

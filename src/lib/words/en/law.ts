@@ -1,5 +1,8 @@
-import { lawFor, lawLines, lawRead } from '../../core/facts/law.ts';
+import { lawAmounts, lawFor, lawLines, lawRead } from '../../core/facts/law.ts';
 import type { LawEffect, LawLine, LawTopic } from '../../core/facts/law.ts';
+import { cadmium, hallmarkFrom, lead, nickelRelease } from '../../core/facts/selling.ts';
+import { plain } from './locale.ts';
+import { datumText } from './units.ts';
 
 /** Said with every line of law, wherever it shows. */
 export const checkYourCountry = `Read ${lawRead}. Laws change and differ: check your country.`;
@@ -16,26 +19,19 @@ export const effectWords: Readonly<Record<LawEffect, string>> = {
 
 /** Each line in a sentence or two, by its id. */
 export const lawTexts: Readonly<Record<string, string>> = {
-  'eu-ammonium-nitrate':
-    'European Union: the public may not buy or hold ammonium nitrate with 16 % nitrogen or more.',
-  'eu-reported':
-    'European Union: anyone may buy sodium nitrate, potassium nitrate and acetone. Sellers report odd sales; report a theft or a loss within 24 hours.',
-  'gb-licence': 'Great Britain: ammonium nitrate with 16 % nitrogen or more needs a licence.',
+  'eu-ammonium-nitrate': `European Union: the public may not buy or hold ammonium nitrate with ${datumText(lawAmounts.precursorNitrogen)} nitrogen or more.`,
+  'eu-reported': `European Union: anyone may buy sodium nitrate, potassium nitrate and acetone. Sellers report odd sales; report a theft or a loss within ${plain(lawAmounts.reportWithin.value)} hours.`,
+  'gb-licence': `Great Britain: ammonium nitrate with ${datumText(lawAmounts.licensedNitrogen)} nitrogen or more needs a licence.`,
   'gb-reported':
     'Great Britain: sodium nitrate, potassium nitrate and acetone may be bought. Sellers report odd sales, thefts and losses.',
   'ni-as-eu': 'Northern Ireland follows the rules of the European Union.',
-  'dk-nitrates':
-    'Denmark: the public may not buy, import, hold or use nitrates of more than 90 %, sodium and potassium nitrate among them.',
+  'dk-nitrates': `Denmark: the public may not buy, import, hold or use nitrates of more than ${datumText(lawAmounts.denmarkNitrate)}, sodium and potassium nitrate among them.`,
   'us-nitrates':
     'United States: no federal limit on a private buyer was found. States and cities may have one.',
-  'eu-nickel':
-    'European Union: a piece in long contact with skin may give off at most 0.5 μg of nickel per cm² a week, a post in a piercing 0.2. An etched face gives off more than a smooth one.',
-  'eu-lead':
-    'European Union: jewellery holds less than 0.05 % of lead in any part. Leaded brass holds fifty times that. Things for children have stricter limits.',
-  'eu-cadmium':
-    'European Union: jewellery holds less than 0.01 % of cadmium. Old silver solder can hold a fifth.',
-  'gb-hallmark':
-    'United Kingdom: silver of 7.78 g or more must be hallmarked to be sold as silver; gold from 1 g. Etching takes metal off: weigh after.',
+  'eu-nickel': `European Union: a piece in long contact with skin may give off at most ${plain(nickelRelease.skin.value)} μg of nickel per cm² a week, a post in a piercing ${plain(nickelRelease.post.value)}. An etched face gives off more than a smooth one.`,
+  'eu-lead': `European Union: jewellery holds less than ${datumText(lead)} of lead in any part. Leaded brass holds fifty times that. Things for children have stricter limits.`,
+  'eu-cadmium': `European Union: jewellery holds less than ${datumText(cadmium)} of cadmium. Old silver solder can hold a fifth.`,
+  'gb-hallmark': `United Kingdom: silver of ${datumText(hallmarkFrom.silver)} or more must be hallmarked to be sold as silver; gold from ${datumText(hallmarkFrom.gold)}. Etching takes metal off: weigh after.`,
   'never-bite-a-mark': 'Mask hallmarks and makers’ marks. To alter one is an offence in many countries.',
   coins: 'Some countries forbid defacing their coins.',
   'teach-adult': 'One adult starts and stops every supply. Nobody under age mixes salts or handles solvents.',

@@ -3,7 +3,7 @@ import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { LearntCell } from '../../core/learn/cell-line.ts';
 import { count, plain } from './locale.ts';
 import { spanText } from './times.ts';
-import { amountText, readIn, withUnit } from './units.ts';
+import { amountText, readIn, symbolRead, withUnit } from './units.ts';
 
 export const benchTexts = {
   without: 'Show the plan without it',
@@ -77,6 +77,11 @@ export const familyNames: Readonly<Record<MetalFamily, string>> = {
   iron: 'Steel',
 };
 
+/** A depth on the chart's axis, in the unit of `depthAxis`. @param um of depth, or of depth a minute */
+export const depthOnAxis = (um: number, units: ReadingUnits): number => readIn(um, 'um', units).value;
+
+export const depthAxis = (units: ReadingUnits): string => `Depth, ${symbolRead('um', units)}`;
+
 export const stripTexts = {
   title: 'New bath or new metal: a test strip first',
   lead: 'Take a scrap of the same metal. Mask it, but for four windows of one size. Bite it at these settings in this bath. When a window’s time is up, it is stopped out, and the others go on with fewer amps. Measure the four depths.',
@@ -106,7 +111,6 @@ export const stripTexts = {
   told: (low: string, high: string): string =>
     `This strip counts as one job: your next one is expected at ${low} to ${high} of what the amp-hours could take.`,
   drawing: 'Depths of the windows against their minutes, with the line through them and the range expected',
-  depthAxis: 'Depth, μm',
   timeAxis: 'Minutes with current on',
   table: 'The four windows',
   band: 'Hatched: where the plan’s range lies. Line: through your windows. Dots: your windows.',

@@ -1,8 +1,9 @@
+import { advice } from '../../core/facts/advice.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { count, plain, significant } from './locale.ts';
 import { ampHours, depthText } from './amounts.ts';
 import { clockTime } from './times.ts';
-import { amountText, withUnit } from './units.ts';
+import { amountText, datumText, withUnit } from './units.ts';
 
 interface Spread {
   readonly low: number;
@@ -37,15 +38,12 @@ export const lookTexts = {
   verdicts: { deeper: 'Deeper, etch again', enough: 'Deep enough', 'not-sure': 'Not sure' },
 } as const;
 
-/** What a fingernail catches at, mm. */
-const NAIL = 0.1;
-
 /** Ways to judge a depth with the mask still on. */
 export const depthSigns = (units: ReadingUnits) => [
   { name: 'Needle', text: 'Draw it across a bare edge: it feels a step sooner than a nail does.' },
   {
     name: 'Fingernail',
-    text: `It catches at about ${amountText(NAIL, 'mm', units, 1)}. Through a glove you feel less.`,
+    text: `It catches at about ${amountText(advice.nail.value, advice.nail.unit, units, 1)}. Through a glove you feel less.`,
   },
   {
     name: 'Depth gauge or calliper tail',
@@ -61,7 +59,7 @@ export const depthSigns = (units: ReadingUnits) => [
 export const weighTexts = {
   title: 'By weight, mask on both times',
   dry: (pieces: number): string =>
-    `Dry it well, since one drop of water weighs about 0.05 g.${pieces > 1 ? ` All ${String(pieces)} pieces together.` : ''}`,
+    `Dry it well, since one drop of water weighs about ${datumText(advice.waterDrop)}.${pieces > 1 ? ` All ${String(pieces)} pieces together.` : ''}`,
   before: 'Before the bite',
   now: 'Now',
   gained: 'It weighs no less than before: dry it, and weigh again.',

@@ -2,7 +2,7 @@ import type { Piece } from '../../core/cell/setup.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { plain } from './locale.ts';
 import { brownSharpe, imperialStandard } from '../../core/units/gauge.ts';
-import { amountText, lengthText } from './units.ts';
+import { amountText, lengthText, unitSymbol } from './units.ts';
 
 /** The screens that ask for the metal, the piece and its bare area. */
 export const metalTexts = {
@@ -60,9 +60,10 @@ const cm2 = (value: number, units: ReadingUnits): string => amountText(value, 'c
 /** How the bare area is known, and the same said the other way round. */
 export const areaTexts = {
   later: { value: 'later', label: 'Later, when the mask is on' },
-  ways: [
+  /** @param unit that an area is typed in */
+  ways: (unit: string) => [
     { value: 'share', label: 'As a share, by eye', hint: 'compare with the tiles' },
-    { value: 'area', label: 'As an area', hint: 'cm², counted on squared paper' },
+    { value: 'area', label: 'As an area', hint: `${unitSymbol(unit)}, counted on squared paper` },
   ],
   tiles: 'Bare share, by eye: white is bare metal',
   share: (percent: number): string => `${String(percent)} %`,

@@ -1,6 +1,11 @@
+import { advice } from '../../core/facts/advice.ts';
+import { atomicWeights } from '../../core/facts/elements.ts';
+import { combining } from '../../core/facts/treatment.ts';
 import type { MetalFamily } from '../../core/facts/metals.ts';
 import type { SaltRefusal } from '../../core/facts/salts.ts';
+import { plain } from './locale.ts';
 import { reasons } from './reasons.ts';
+import { withUnit } from './units.ts';
 import type { Anion } from '../../core/facts/salts/salt-facts.ts';
 
 /** What the metal and the bath do to each other, in a sentence. */
@@ -52,6 +57,8 @@ export function whyText(why: string): string {
   return reason.charAt(0).toUpperCase() + reason.slice(1);
 }
 
+const tapChloride = advice.tapChloride.value;
+
 /** Why silver goes worse than copper, for whoever wonders at the first silver piece. */
 export const silverVersusCopper: readonly { readonly title: string; readonly text: string }[] = [
   {
@@ -60,7 +67,7 @@ export const silverVersusCopper: readonly { readonly title: string; readonly tex
   },
   {
     title: 'Tap water',
-    text: 'A tap brings chloride. 35 mg of it in a litre takes out 107 mg of silver as a white cloud that films the piece. Copper does not mind.',
+    text: `A tap brings chloride. ${withUnit(plain(tapChloride), 'mg')} of it in a litre takes out ${withUnit(plain((tapChloride * atomicWeights.Ag.value) / combining.chloride, 3), 'mg')} of silver as a white cloud that films the piece. Copper does not mind.`,
   },
   {
     title: 'Speed',

@@ -1,3 +1,5 @@
+import { barText } from './units.ts';
+
 /** The papers as they are offered on screen. */
 export const paperNames = {
   sheet: { label: 'Job sheet', hint: 'every step, figure and source' },
@@ -25,5 +27,5 @@ export const panelTexts = {
   none: (why: string): string => `No papers: ${why}`,
   noPreview: 'This browser shows no preview. Open the file instead.',
   page: (title: string, page: number): string => `${title}, page ${String(page)}`,
-  scale: 'Print at 100 %, not “fit to page”. The bar on each paper must measure 100 mm.',
+  scale: `Print at 100 %, not “fit to page”. The bar on each paper must measure ${barText}.`,
 } as const;

@@ -1,7 +1,9 @@
+import { advice } from '../../core/facts/advice.ts';
+import { minutes } from '../../core/facts/first-aid.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
 import { phrase } from './render.ts';
-import { amountText, symbolRead } from './units.ts';
+import { amountText, barText, datumText, symbolRead } from './units.ts';
 import { rangeEnds } from '../../core/units/range.ts';
 
 /** Texts that stand on paper alone: the job sheet. */
@@ -11,7 +13,7 @@ export const sheetTexts = {
   footer: 'The label or data sheet of the bottle in hand wins. Local rules and licensed practice come first.',
   data: 'data {version}',
   page: 'page {page} of {pages}',
-  bar: '100 mm when printed at 100 %',
+  bar: `${barText} when printed at 100 %`,
   fromThis:
     'Start from this: scan the code, or type its letters on the start page of the device that printed it.',
   drawingStays: 'The drawing stays on that device: the code carries its bare area alone.',
@@ -207,14 +209,14 @@ export const cardTexts = {
   beforeStoring: 'Before storing',
   dressed: 'Goggles, gloves, apron on',
   polarity: 'Piece on +, plate on −',
-  bubbles: 'Then 2 V: bubbles at the plate',
+  bubbles: `Then ${datumText(advice.polarityVolts)}: bubbles at the plate`,
   dry: 'Clips dry, nothing touches',
   open: 'No lid, no flame, window open',
   off: 'Supply is off',
   zero: 'Meter reads zero',
   labelled: 'Label filled in, no food jar',
   loose: 'Lid loose, out of reach',
-  splash: 'Splash in an eye: tap water at once, 20 min, lids open, lenses out. Then a doctor.',
+  splash: `Splash in an eye: tap water at once, ${datumText(minutes.rinseEye)}, lids open, lenses out. Then a doctor.`,
 } as const;
 
 /** The bath label. */
@@ -227,7 +229,7 @@ export const labelTexts = {
   unknownSalt: 'Never with acid, ammonia, bleach or solvents: its salt is unknown here.',
   jar: 'Jar no. ________',
   byIngredient: 'By ingredient; words and symbols follow the CLP list of December 2021 (ATP17).',
-  eyes: 'Eyes: tap water 20 min, lids open, lenses out; doctor.',
+  eyes: `Eyes: tap water ${datumText(minutes.rinseEye)}, lids open, lenses out; doctor.`,
   swallowed: 'Swallowed: rinse the mouth, no vomiting.',
   poison: 'Poison centre: ____________________',
   dates: ['Made on ____________', 'last used ____________', 'A·h __________'],
@@ -250,7 +252,7 @@ export const dissolvedNames: Readonly<Partial<Record<FigureId, string>>> = {
 /** How to make the cut-outs, beside them; what is laminated through `laminateText`. */
 export const cutTexts = {
   title: 'Cut, fold, check',
-  print: 'Print at 100 %. The bar below must measure 100 mm.',
+  print: `Print at 100 %. The bar below must measure ${barText}.`,
   card: 'Bench card: cut round the outline, fold on the dashed line, printed faces out. Laminate in an A6 pouch with {seal} of seal all round; write on it with a wet-erase pen or grease pencil.',
   label:
     'Bath label: cut out, glue on, tape over. Fill it in with a waterproof pen on the day the bath is mixed.',
@@ -258,22 +260,19 @@ export const cutTexts = {
   sheet: 'Cut out, glue on, tape over. A used sheet goes in again: start at its first free place.',
   hang: 'Cut round the outline. Laminate with {seal} of seal all round, hang it where you work.',
   measured: 'Measured ______ mm',
-  bar: '100 mm',
+  bar: barText,
 } as const;
 
-/** Left round a laminated card so that no water creeps in, mm. */
-const SEAL = 3;
-
 export const laminateText = (which: 'card' | 'hang', units: ReadingUnits): string =>
-  phrase(cutTexts[which], { seal: amountText(SEAL, 'mm', units, 2) }, units);
+  phrase(cutTexts[which], { seal: amountText(advice.seal.value, advice.seal.unit, units, 2) }, units);
 
 /** The stencil's page. */
 export const stencilTexts = {
   title: 'Stencil',
   mirrored: 'Mirrored: the print goes face down on the metal.',
   straight: 'Not mirrored: the print is looked at as it will lie.',
-  length: '100 mm. Measured ______ mm',
-  bar: 'Print at 100 %. If the bar is not 100 mm long, give what you measure and print again.',
+  length: `${barText}. Measured ______ mm`,
+  bar: `Print at 100 %. If the bar is not ${barText} long, give what you measure and print again.`,
 } as const;
 
 /** The emergency strip, to hang by the bench. */

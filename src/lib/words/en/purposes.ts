@@ -1,3 +1,4 @@
+import { purposeDepths } from '../../core/facts/advice.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { amountText } from './units.ts';
 
@@ -14,12 +15,12 @@ interface DepthChoice {
  * The screen says so too.
  */
 export const depthPurposes: readonly DepthChoice[] = [
-  { id: 'patina', label: 'To hold a patina', mm: 0.1 },
-  { id: 'feel', label: 'To feel by finger', mm: 0.15 },
-  { id: 'enamel', label: 'To hold enamel', mm: 0.3 },
-  { id: 'resin', label: 'To hold resin', mm: 0.4 },
+  { id: 'patina', label: 'To hold a patina', mm: purposeDepths.patina.value },
+  { id: 'feel', label: 'To feel by finger', mm: purposeDepths.feel.value },
+  { id: 'enamel', label: 'To hold enamel', mm: purposeDepths.enamel.value },
+  { id: 'resin', label: 'To hold resin', mm: purposeDepths.resin.value },
   { id: 'through', label: 'Right through', hint: 'all the metal' },
-  { id: 'number', label: 'My own depth', hint: 'in mm' },
+  { id: 'number', label: 'My own depth', hint: 'in mm or inches' },
 ];
 
 export const purposesNote =
@@ -28,8 +29,8 @@ export const purposesNote =
 /** What polishing takes off is bitten on top. Common practice, no source. */
 export const polishAllowances: readonly DepthChoice[] = [
   { id: '0', label: 'None', hint: 'or by hand' },
-  { id: '0.02', label: 'Light', mm: 0.02 },
-  { id: '0.05', label: 'Full', mm: 0.05 },
+  { id: String(purposeDepths.lightPolish.value), label: 'Light', mm: purposeDepths.lightPolish.value },
+  { id: String(purposeDepths.fullPolish.value), label: 'Full', mm: purposeDepths.fullPolish.value },
 ];
 
 export const depthHint = ({ hint, mm }: DepthChoice, units: ReadingUnits): string =>

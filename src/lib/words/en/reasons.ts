@@ -1,4 +1,6 @@
+import { nickelRelease } from '../../core/facts/selling.ts';
 import { elementNames } from './fields.ts';
+import { plain } from './locale.ts';
 
 /** Clauses that fill the blanks of rule texts: why a metal, a salt or a plate is refused, and the way on. */
 export const reasons: Readonly<Record<string, string>> = {
@@ -32,8 +34,7 @@ export const reasons: Readonly<Record<string, string>> = {
   'plate-unknown': 'nobody can say what it sheds.',
   ...Object.fromEntries(Object.entries(elementNames).map(([symbol, name]) => [`element-${symbol}`, name])),
   'nickel-home': 'Wear it over cloth, not on skin.',
-  'nickel-selling':
-    'For sale it must be tested: at most 0.5 μg/cm² a week on skin, 0.2 in a piercing (EU). Check your country.',
+  'nickel-selling': `For sale it must be tested: at most ${plain(nickelRelease.skin.value)} μg/cm² a week on skin, ${plain(nickelRelease.post.value)} in a piercing (EU). Check your country.`,
   'nickel-teaching': 'Ask who has a nickel rash before the class.',
   'sale-silver':
     'For sale: never bite a hallmark or a coin, and weigh after etching: a mark is owed by the finished weight. Check your country.',

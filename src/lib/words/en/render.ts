@@ -1,7 +1,8 @@
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
-import { limits } from '../../core/facts/bench-facts.ts';
 import type { Amount, Param, Params } from '../../core/rules/rule.ts';
 import type { Figure } from '../../core/units/figure.ts';
+import { knownAmounts, knownText } from './known-amounts.ts';
+import type { KnownAmount } from './known-amounts.ts';
 import { ends, fromTo, plain, significant } from './locale.ts';
 import { terms } from './terms.ts';
 import { amountText, readIn, unitSymbol, withUnit } from './units.ts';
@@ -57,11 +58,7 @@ function paramText(param: Param, units: ReadingUnits): string {
   return 'working' in param ? figureText(param, units) : boundedText(param, units);
 }
 
-/** Limits that any text may name as a blank. */
-const known: Params = {
-  warnTemperature: limits.warnTemperature,
-  stopTemperature: limits.stopTemperature,
-};
+const isKnown = (name: string): name is KnownAmount => Object.hasOwn(knownAmounts, name);
 
 /**
  * A phrase with its blanks filled.
@@ -69,7 +66,8 @@ const known: Params = {
  */
 export const phrase = (template: string, params: Params, units: ReadingUnits): string =>
   template.replace(/\{(\w+)\}/g, (_, name: string) => {
-    const param = Object.hasOwn(params, name) ? params[name] : known[name];
+    const param = Object.hasOwn(params, name) ? params[name] : undefined;
+    if (param === undefined && isKnown(name)) return knownText(name, units);
     if (param === undefined) throw new RangeError(`no value for {${name}} in "${template}"`);
     return paramText(param, units);
   });

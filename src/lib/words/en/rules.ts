@@ -1,4 +1,6 @@
+import { lawAmounts } from '../../core/facts/law.ts';
 import type { RefusalId, WarningId } from '../../core/rules/index.ts';
+import { plain } from './locale.ts';
 
 /** Why a job is refused, and the way on. */
 export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; readonly instead: string }>> =
@@ -23,7 +25,7 @@ export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; r
     },
     'chloride-on-silver': {
       text: 'Chloride seals silver under a skin of silver chloride. The bite stops and the piece turns black in light.',
-      instead: 'Use sodium nitrate, about 60 g in a litre of deionised water.',
+      instead: 'Use sodium nitrate, about {silverSalt} in a litre of deionised water.',
     },
     'mixed-metals': {
       text: 'This bath holds {held}. It settles on {metal} as a loose film and spoils the bite.',
@@ -31,7 +33,7 @@ export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; r
     },
     'passive-metal': {
       text: '{metal} covers itself in {salt}: the current makes gas and the piece stays as it is.',
-      instead: 'Use table salt, about 50 g in a litre, with the window open.',
+      instead: 'Use table salt, about {saltForWater} in a litre, with the window open.',
     },
     'lead-for-sale': {
       text: '{metal} holds {share} of lead. Jewellery sold in the European Union holds less than {most} in any part; other countries have like limits.',
@@ -48,13 +50,14 @@ export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; r
     },
     'unsuitable-stock': { text: '{metal} is not etched here: {why}', instead: '{way}' },
     'ten-volts': {
-      text: 'The volts knob stands at {volts}. At 10 V and over the resist lifts and gas takes over from the bite.',
-      instead: 'Set 9.5 V or less. Silver in sodium nitrate starts near 5 V and works near 7 V.',
+      text: 'The volts knob stands at {volts}. At {refusedVolts} and over the resist lifts and gas takes over from the bite.',
+      instead:
+        'Set {planVolts} or less. Silver in sodium nitrate starts near {silverStartVolts} and works near {silverWorkVolts}.',
     },
     'unfit-supply': {
       text: 'A supply of the kind “{supply}” is not fit: it alternates, cannot be known, or has nothing to limit it.',
       instead:
-        'Use a bench supply or a plug-in adapter that gives 3 to 9.5 V direct current and is sealed from the mains.',
+        'Use a bench supply or a plug-in adapter that gives {adapterVolts} direct current and is sealed from the mains.',
     },
     'bath-too-hot': {
       text: 'The bath is at {found}. At {stop} every run is stopped.',
@@ -62,7 +65,7 @@ export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; r
     },
     'above-solubility': {
       text: '{strength} is more than the water takes up: {most} at this temperature.',
-      instead: 'Take at most {most}. For silver, 50 to 100 g/L of sodium nitrate is plenty.',
+      instead: 'Take at most {most}. For silver, {silverStrengths} of sodium nitrate is plenty.',
     },
     'metal-without-data': {
       text: 'There are no tables for {metal}, and no plan is better than a guess.',
@@ -88,7 +91,8 @@ export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; r
     },
     'too-few-volts': {
       text: '{volts} does not start the bite: this pairing needs {needed} before metal comes off.',
-      instead: 'Set at least {needed}. Silver in sodium nitrate starts near 5 V and works near 7 V.',
+      instead:
+        'Set at least {needed}. Silver in sodium nitrate starts near {silverStartVolts} and works near {silverWorkVolts}.',
     },
   };
 
@@ -102,7 +106,7 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
     '{metal} holds nickel: bath, dust and the etched face can bring on a rash for life. Gloves on, no dust, its own jar marked NICKEL. {use}',
   'marks-and-sale': '{family}',
   'stainless-plate':
-    'Stainless steel on − only. Swapped clips turn it into a source of chromate. Look for 30 s at 2 V or less: bubbles rise at the plate. A yellow bath: switch off, keep it, touch nothing, hand it over.',
+    'Stainless steel on − only. Swapped clips turn it into a source of chromate. Look for {polarityTime} at {polarityVolts} or less: bubbles rise at the plate. A yellow bath: switch off, keep it, touch nothing, hand it over.',
   'clips-dry':
     'A ring or a wet clip across the leads burns and sparks. Rings and watches off; clips above the liquid; supply off before you touch them. With a pacemaker or other implant, ask your clinic first.',
   'eyes-and-gloves':
@@ -114,8 +118,7 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
     'Silver sulfate dissolves poorly and films the piece. Sodium nitrate bites far better.',
   'tin-skin':
     'Tin stays on {metal} as a grey skin in nitrate and slows the bite. Brush it off at each look, or use table salt.',
-  'buying-is-watched':
-    'Sellers of {salt} must report odd sales, and you a theft or loss within 24 hours. Buy little, keep it labelled and locked. Check your country.',
+  'buying-is-watched': `Sellers of {salt} must report odd sales, and you a theft or loss within ${plain(lawAmounts.reportWithin.value)} hours. Buy little, keep it labelled and locked. Check your country.`,
   'heat-and-light': '{how}',
   'weak-resist': '{resist} is the weakest resist. Three layers, fewer amps, and a look every few minutes.',
   'class-in-charge':
@@ -123,7 +126,7 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
   'other-metal-in-bath':
     'The bath holds other metals too. Keep one jar for each metal group, or the waste collection cannot tell what it is.',
   'no-amps-limit':
-    'No limit was given for the supply, and it would pass {current}. Find its label: most small ones give 2 to 5 A, and wires get hot beyond that.',
+    'No limit was given for the supply, and it would pass {current}. Find its label: most small ones give {smallSupply}, and wires get hot beyond that.',
   'overloads-supply':
     'At these volts the cell would take {asked}, and the supply gives {most}: it gets hot or cuts out. Hang fewer pieces at once, hang the plate further off, or use a supply with a knob for the amps.',
   'bath-overheats':
@@ -135,7 +138,7 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
   'no-ammeter': 'Without an ammeter time is all there is to go by. Look early and often.',
   'volts-capped': 'The knob stands at {volts}; the plan counts with {cap}. Turn it down.',
   'hydrogen-lid':
-    'Hydrogen rises from the plate, {hydrogen} in all. Under a closed 1 L lid it could burn after {minutes}. No lid, no flame, no sparks; open room.',
+    'Hydrogen rises from the plate, {hydrogen} in all. Under a closed {lid} lid it could burn after {minutes}. No lid, no flame, no sparks; open room.',
   chlorine:
     'Open window while it bites: next to no chlorine, at most {likely} in {room}. Only if the current falls away or the metal is used up does salt water give more: {limit}, the short limit, after {minutes}; {worst} at worst. Then supply off, as at any pool smell: leave, air the room.',
   'chlorine-room-unknown':

@@ -52,7 +52,7 @@ export function saleAnswer(metal: Stock): SaleAnswer {
       about: metal,
       verdict: 'refuse',
       head: 'Not as jewellery',
-      lines: [fill(text, params, defaultReadingUnits), instead],
+      lines: [text, instead].map((line) => fill(line, params, defaultReadingUnits)),
     };
   }
   if (holds['Ni'] !== undefined)

@@ -1,3 +1,5 @@
+import { addedBounds, labelCopies, usedBounds } from '../../core/job/typed-bounds.ts';
+import { labelWidth } from '../../core/units/printed.ts';
 import { converted } from '../../core/units/convert.ts';
 import { plain, significant } from './locale.ts';
 import { terms } from './terms.ts';
@@ -44,13 +46,16 @@ export const shelfTexts = {
 const fault = (what: string, typed: string, expected: string): string =>
   `${what}: found ${typed.trim() === '' ? 'nothing' : typed}, expected ${expected}.`;
 
+const within = ({ least, most }: { readonly least: number; readonly most: number }, unit = '1'): string =>
+  `${plain(least)} to ${withUnit(plain(most), unit)}`;
+
 /** What is wrong with what was typed of a bath. */
 export const shelfFaults = {
-  water: (typed: string): string => fault('The water', typed, '0 to 100 000 mL'),
-  salt: (typed: string): string => fault('The salt', typed, '0 to 100 000 g'),
-  charge: (typed: string): string => fault(shelfTexts.charge, typed, '0 to 1000'),
+  water: (typed: string): string => fault('The water', typed, within(addedBounds, 'mL')),
+  salt: (typed: string): string => fault('The salt', typed, within(addedBounds, 'g')),
+  charge: (typed: string): string => fault(shelfTexts.charge, typed, within(usedBounds)),
   words: (label: string): string => fault(label, '', 'a few words'),
-  copies: (typed: string): string => fault('Copies', typed, '0 to 12'),
+  copies: (typed: string): string => fault('Copies', typed, within(labelCopies)),
   use: `${shelfTexts.whichUse}: found none, expected one of these.`,
 } as const;
 
@@ -69,7 +74,7 @@ export type YearRow = Readonly<Record<(typeof yearColumns)[number]['id'], string
 export const labelSheetTexts = {
   title: 'Bath labels',
   which: 'How many of each',
-  whichHint: 'As each bath stands now. A label is 105 mm wide: less would be too small to read.',
+  whichHint: `As each bath stands now. A label is ${withUnit(plain(labelWidth), 'mm')} wide: less would be too small to read.`,
   paper: 'Paper',
   first: 'First free place on the sheet',
   firstHint: 'A sheet that was cut already goes in again.',

@@ -1,6 +1,7 @@
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { converted } from '../../core/units/convert.ts';
 import type { UnitSymbol } from '../../core/units/convert.ts';
+import { printedBar } from '../../core/units/printed.ts';
 import { plain, range } from './locale.ts';
 
 /** Signs of the units that can be typed: complete by type. */
@@ -147,6 +148,7 @@ export type FixedUnit =
   | 'mL'
   | 'mol/L'
   | 'ppm'
+  | 's'
   | 'V';
 
 /** "30 mm", or "1.181 in" for who reads inches: four digits, no zeros after what is exact. */
@@ -157,6 +159,9 @@ export function amountText(value: number, unit: string, units?: ReadingUnits, di
   const read = readIn(value, unit, units);
   return withUnit(plain(read.value, digits, read.finest), read.unit);
 }
+
+/** Length of the printed bar, whose ticks are millimetres whatever is read. */
+export const barText = withUnit(plain(printedBar.drawn), 'mm');
 
 /** A number of the tables, such as a limit. */
 export const datumText = ({ value, unit }: { readonly value: number; readonly unit: FixedUnit }): string =>

@@ -1,7 +1,8 @@
+import { advice } from '../../core/facts/advice.ts';
 import type { Glove, Verdict, Worn, GloveMaterial, ThingId } from '../../core/facts/wear.ts';
 import { letterMinutes } from '../../core/facts/wear.ts';
 import { minutes } from '../../core/facts/first-aid.ts';
-import { withUnit } from './units.ts';
+import { datumText, withUnit } from './units.ts';
 
 /** Names of what may be open at the bench. */
 export const thingNames: Readonly<Record<ThingId, string>> = {
@@ -119,8 +120,7 @@ export const eyeTexts: Readonly<Record<Worn['eyes'], string>> = {
   goggles: 'Splash goggles with covered vents: “3” on the frame, or “D3”. Spectacles do not count.',
   'goggles-mist':
     'Splash goggles with covered vents: “3” on the frame, or “D3”. Bubbles throw a fine mist of salt.',
-  'goggles-and-shield':
-    'Splash goggles: “3” on the frame, or “D3”. A face shield over them from 5 % up: lye blinds.',
+  'goggles-and-shield': `Splash goggles: “3” on the frame, or “D3”. A face shield over them from ${datumText(advice.shieldFrom)} up: lye blinds.`,
 };
 
 export const bodyTexts: Readonly<Record<Worn['body'], string>> = {

@@ -1,0 +1,74 @@
+import type { Datum, Uncertainty } from './datum.ts';
+
+const advised = <U extends string>(
+  value: number,
+  unit: U,
+  locator: string,
+  uncertainty: Uncertainty = { kind: 'notStated' },
+) =>
+  ({
+    value,
+    unit,
+    uncertainty,
+    validFor: {},
+    evidence: 'commonPractice',
+    source: 'tradePractice',
+    locator,
+  }) as const satisfies Datum;
+
+const recalled = <U extends string>(value: number, unit: U, locator: string) =>
+  ({
+    value,
+    unit,
+    uncertainty: { kind: 'notStated' },
+    validFor: {},
+    evidence: 'fromMemory',
+    source: 'memory',
+    locator,
+  }) as const satisfies Datum;
+
+/** Amounts that are advised in words and that no plan computes with: each text takes its own from here. */
+export const advice = {
+  /** a look whether the clips are swapped, with a stainless plate */
+  polarityVolts: advised(2, 'V', 'enough for bubbles, too little for chromate in so short a time'),
+  polarityTime: advised(30, 's', 'until bubbles show at one side'),
+  silverStrength: advised(60, 'g/L', 'sodium nitrate for silver'),
+  silverStrengthLeast: advised(50, 'g/L', 'sodium nitrate for silver'),
+  silverStrengthMost: advised(100, 'g/L', 'sodium nitrate for silver'),
+  saltWaterStrength: advised(50, 'g/L', 'table salt for copper, brass, nickel silver and steel'),
+  supplyVoltsLeast: advised(3, 'V', 'adapters for small devices'),
+  smallSupplyLeast: advised(2, 'A', 'labels of small supplies'),
+  smallSupplyMost: advised(5, 'A', 'labels of small supplies'),
+  waterDrop: recalled(0.05, 'g', 'a drop off a pipette, twenty to the millilitre'),
+  nail: advised(0.1, 'mm', 'a step that a fingernail catches at'),
+  seal: advised(3, 'mm', 'left round what is laminated, so that no water creeps in'),
+  /** weighed to tell the strength of a jar */
+  sample: advised(100, 'mL', 'as much as a small measuring cylinder holds'),
+  ammoniaPH: recalled(9, '1', 'from here a good part of the ammonia is gas; half of it at 9.2'),
+  shieldFrom: recalled(5, '%', 'lye: skin corrosion, category 1A from here'),
+  dampLeast: advised(5, '1', 'sludge that has settled, over its dry mass'),
+  dampMost: advised(20, '1', 'sludge that has settled, over its dry mass'),
+  tapChloride: advised(35, 'mg/L', 'of ordinary tap water'),
+  roomSide: advised(3, 'm', 'a small room, as an example'),
+  roomHeight: advised(2.4, 'm', 'a small room, as an example'),
+} as const satisfies Record<string, Datum>;
+
+/** Depths by what they are for; a start, to be bettered by the maker's own pieces. */
+export const purposeDepths = {
+  patina: advised(0.1, 'mm', 'to hold a patina'),
+  feel: advised(0.15, 'mm', 'to feel by finger'),
+  enamel: advised(0.3, 'mm', 'to hold enamel'),
+  resin: advised(0.4, 'mm', 'to hold resin'),
+  /** bitten on top of it, since polishing takes it off */
+  lightPolish: advised(0.02, 'mm', 'light polishing'),
+  fullPolish: advised(0.05, 'mm', 'full polishing'),
+} as const satisfies Record<string, Datum>;
+
+/** Scales and vessels that makers have: what each may be off by. */
+export const tools = {
+  fineScale: advised(0.1, 'g', 'jeweller’s or pocket scale'),
+  scale: advised(1, 'g', 'letter scale'),
+  kitchenScale: advised(5, 'g', 'kitchen scale'),
+  cylinder: advised(1, '%', 'measuring cylinder or syringe'),
+  jug: advised(5, '%', 'kitchen jug'),
+} as const satisfies Record<string, Datum>;
