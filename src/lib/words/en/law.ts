@@ -1,5 +1,5 @@
 import { lawFor, lawLines, lawRead } from '../../core/facts/law.ts';
-import type { LawEffect, LawLine, LawTopic } from '../../core/facts/law.ts';
+import type { LawEffect, LawId, LawLine, LawTopic } from '../../core/facts/law.ts';
 
 /** Said with every line of law, wherever it shows. */
 export const checkYourCountry = `Read ${lawRead}. Laws change and differ: check your country.`;
@@ -15,7 +15,7 @@ export const effectWords: Readonly<Record<LawEffect, string>> = {
 };
 
 /** Each line in a sentence or two, by its id. */
-export const lawTexts: Readonly<Record<string, string>> = {
+export const lawTexts: Readonly<Record<LawId, string>> = {
   'eu-ammonium-nitrate':
     'European Union: the public may not buy or hold ammonium nitrate with 16 % nitrogen or more.',
   'eu-reported':
@@ -48,7 +48,7 @@ export const lawTexts: Readonly<Record<string, string>> = {
 };
 
 /** One line of law, ready to show. */
-export interface LawText extends LawLine {
+export interface LawText extends LawLine<LawId> {
   readonly effectWord: string;
   readonly text: string;
 }
@@ -60,9 +60,9 @@ export interface LawText extends LawLine {
 export function lawShown(topic: LawTopic, country: string | null, about?: string): LawText[] {
   const order = Object.keys(effectWords);
   return lawFor(topic, country, about)
-    .map((line) => ({ ...line, effectWord: effectWords[line.effect], text: lawTexts[line.id] ?? '' }))
+    .map((line) => ({ ...line, effectWord: effectWords[line.effect], text: lawTexts[line.id] }))
     .sort((a, b) => order.indexOf(a.effect) - order.indexOf(b.effect));
 }
 
 /** Ids that a text is owed to. */
-export const lawIds: readonly string[] = lawLines.map(({ id }) => id);
+export const lawIds: readonly LawId[] = lawLines.map(({ id }) => id);
