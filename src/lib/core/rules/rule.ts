@@ -1,6 +1,7 @@
 import type { Setup } from '../cell/setup.ts';
 import type { SourceId } from '../facts/sources.ts';
 import type { Figure } from '../units/figure.ts';
+import type { TermId } from './term.ts';
 
 /** The steps of a job, in order. */
 export const stepIds = [
@@ -26,8 +27,13 @@ export interface Amount {
   readonly bound?: 'least' | 'most';
 }
 
-/** What fills a blank in a text: a word by id, an amount, or a figure with its range. */
-export type Param = string | Amount | Figure;
+/** Words that stand as they are: a name that the maker gave, or the code of a country. */
+export interface Verbatim {
+  readonly text: string;
+}
+
+/** What fills a blank in a text: a word by id, words as they are, an amount, or a figure with its range. */
+export type Param = TermId | Verbatim | Amount | Figure;
 export type Params = Readonly<Record<string, Param>>;
 
 /** What a rule looks at. Figures are there once the plan has been computed. */

@@ -2,11 +2,14 @@ import type { Away, Held, NeverTreat } from '../../core/plan/away.ts';
 import type { Use } from '../../core/cell/setup.ts';
 import type { WasteStream } from '../../core/facts/waste-codes.ts';
 import { plain } from './locale.ts';
-import { terms } from './terms.ts';
+import { elementNames } from './materials.ts';
+import { saltWord } from './shelf.ts';
+import { storedText } from './terms.ts';
 import { converted } from '../../core/units/convert.ts';
 import { withUnit } from './units.ts';
 
-export const elementWord = (symbol: string): string => terms[`element-${symbol}`] ?? symbol;
+/** @param symbol of a metal in a bath's record */
+export const elementWord = (symbol: string): string => storedText(elementNames, symbol);
 
 /** Where a bath may go: keep it, or hand it over. */
 export const awayTexts = {
@@ -151,7 +154,7 @@ export function askLines(salt: string, volumeMl: number, held: readonly Held[], 
   const metals = held.map(({ element }) => elementWord(element)).join(', ') || 'no metal yet';
   const from = { home: 'from home', selling: 'from a small business', teaching: 'from a class' }[use];
   return [
-    `“Do you take ${withUnit(plain(volumeMl, 2), 'mL')} of used etching bath ${from}: water with ${terms[salt] ?? salt}, and dissolved ${metals}?”`,
+    `“Do you take ${withUnit(plain(volumeMl, 2), 'mL')} of used etching bath ${from}: water with ${saltWord(salt)}, and dissolved ${metals}?”`,
     '“Untreated, in a plastic jar? What must stand on it?”',
     '“When and where, and what does it cost?”',
     '“Do you take towels, gloves and filters with traces of it too?”',

@@ -1,6 +1,9 @@
 import { plain, significant } from './locale.ts';
 import { wornMark } from './away.ts';
-import { sentenceCase, termText } from './render.ts';
+import { metalNames } from './materials.ts';
+import { sentenceCase } from './render.ts';
+import { saltWord } from './shelf.ts';
+import { storedText } from './terms.ts';
 import { amountText, unitSymbol, withUnit } from './units.ts';
 
 /** The screens that ask for the bath, and mix it. */
@@ -21,9 +24,9 @@ export const electrolyteTexts = {
   usedBath: (bath: string): string => (bath === '' ? 'The bath on the sheet' : bath),
   usedHint: 'It held metal already. Choose it only if it stands before you.',
   keptSalt: (bath: string, salt: string): string =>
-    `${electrolyteTexts.usedBath(bath)} is ${termText(salt)}, and stays that. Go on.`,
-  forMetal: (metal: string): string => `For ${termText(metal)}`,
-  saltName: (salt: string): string => sentenceCase(termText(salt)),
+    `${electrolyteTexts.usedBath(bath)} is ${saltWord(salt)}, and stays that. Go on.`,
+  forMetal: (metal: string): string => `For ${storedText(metalNames, metal)}`,
+  saltName: (salt: string): string => sentenceCase(saltWord(salt)),
   otherJar: 'Another jar, or one without a label',
   whichJar: 'What does its label say?',
   noLabel: 'Nothing: no label',
@@ -59,6 +62,6 @@ export const shelvedBath = (
   isWorn: boolean,
 ) => ({
   value: name,
-  label: `${name}: ${termText(salt)}, ${withUnit(plain(now.strength, 3), 'g/L')}`,
+  label: `${name}: ${saltWord(salt)}, ${withUnit(plain(now.strength, 3), 'g/L')}`,
   hint: `${isWorn ? wornMark : `${withUnit(significant(now.chargeAh, 2), 'A.h')} so far`}${now.place === '' ? '' : `; ${now.place}`}`,
 });

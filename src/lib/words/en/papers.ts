@@ -237,7 +237,7 @@ export const labelTexts = {
 } as const;
 
 /** What metal is dissolved, by figure. */
-export const dissolvedNames: Readonly<Partial<Record<FigureId, string>>> = {
+export const dissolvedNames: Readonly<Record<Extract<FigureId, `dissolved_metal.${string}`>, string>> = {
   'dissolved_metal.Ag': 'silver',
   'dissolved_metal.Cu': 'copper',
   'dissolved_metal.Zn': 'zinc',
@@ -265,7 +265,7 @@ export const cutTexts = {
 const SEAL = 3;
 
 export const laminateText = (which: 'card' | 'hang', units: ReadingUnits): string =>
-  phrase(cutTexts[which], { seal: amountText(SEAL, 'mm', units, 2) }, units);
+  phrase(cutTexts[which], { seal: { text: amountText(SEAL, 'mm', units, 2) } }, units);
 
 /** The stencil's page. */
 export const stencilTexts = {

@@ -1,6 +1,7 @@
 import { converted } from '../../core/units/convert.ts';
 import { plain, significant } from './locale.ts';
-import { terms } from './terms.ts';
+import { saltNames } from './materials.ts';
+import { storedText } from './terms.ts';
 import { dayText } from './times.ts';
 import { withUnit } from './units.ts';
 
@@ -113,7 +114,8 @@ export function bathEventText(event: { readonly type: string; readonly [key: str
   }
 }
 
-export const saltWord = (salt: string): string => terms[salt] ?? salt;
+/** @param salt of a bath's record */
+export const saltWord = (salt: string): string => storedText(saltNames, salt);
 
 export const bathLine = (salt: string, strength: number): string =>
   `${saltWord(salt)}, ${withUnit(plain(strength, 3), 'g/L')}`;
