@@ -1,4 +1,5 @@
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
+import type { BringInFault, PictureFault } from '../../core/mask/raster.ts';
 import { count, plain } from './locale.ts';
 import { amountText, readIn } from './units.ts';
 
@@ -128,7 +129,9 @@ export const stencilPanelTexts = {
   barFault: '80 to 125 mm; beyond that the print was not made at 100 %',
 } as const;
 
-const faults: Readonly<Record<string, string>> = {
+type Fault = PictureFault | BringInFault;
+
+const faults: Readonly<Record<Exclude<Fault['id'], 'tooLarge'>, string>> = {
   notAPicture: 'This file is no PNG, JPEG, WebP or SVG, or it is cut off. Choose another.',
   bomb: 'This drawing is too large, or defines parts that grow when it is read. Save it plainly and choose it again.',
   broken: 'The picture is damaged: it could not be opened. Save it again, or choose another.',
@@ -138,18 +141,11 @@ const faults: Readonly<Record<string, string>> = {
   flat: 'The corners lie too close together. Move them to the corners of the piece.',
 };
 
-export function artFault({
-  id,
-  found,
-  most,
-}: {
-  readonly id: string;
-  readonly found?: number;
-  readonly most?: number;
-}): string {
-  if (id === 'tooLarge')
-    return `The picture has ${plain(found ?? 0, 3)} pixels on a side; up to ${plain(most ?? 0, 2)} can be worked on. Shrink it first.`;
-  return faults[id] ?? 'The picture cannot be used.';
+/** Why a picture cannot be used, and what to do. */
+export function artFault(fault: Fault): string {
+  if (fault.id === 'tooLarge')
+    return `The picture has ${plain(fault.found, 3)} pixels on a side; up to ${plain(fault.most, 2)} can be worked on. Shrink it first.`;
+  return faults[fault.id];
 }
 
 interface Lines {
