@@ -4,18 +4,17 @@ import type { MetalFamily } from '../core/facts/metals.ts';
 import type { MetalGroup } from '../core/facts/metal-groups.ts';
 import type { FigureId } from '../core/plan/outcome.ts';
 import type { Plan } from '../core/plan/plan.ts';
-import { neverFamily } from '../core/rules/asks.ts';
+import { bathHoldsSilver, neverFamily } from '../core/rules/asks.ts';
 import { defaultReadingUnits, readingUnitsOf } from '../core/job/reading-units.ts';
 import { fromSi } from '../core/units/convert.ts';
 import { elementWord } from '$words/away.ts';
 import { plain } from '$words/locale.ts';
 import { groupNames } from '$words/materials.ts';
 import { dissolvedNames, labelTexts } from '$words/papers.ts';
-import { printPlan } from '$words/printed-plan.ts';
 import { figureParts, figureText, fill } from '$words/render.ts';
 import { saltWord } from '$words/shelf.ts';
 import { jarNames, neverTexts } from '$words/terms.ts';
-import { withUnit } from '$words/units.ts';
+import { withSymbol, withUnit } from '$words/units.ts';
 import { bathHazards, hazardsOf } from './bath-hazards.ts';
 import type { BathHazards } from './bath-hazards.ts';
 
@@ -47,7 +46,7 @@ export function labelOfPlan(plan: Plan, code: string): LabelledBath {
     const figure = figures[id];
     if (!figure) return [];
     const { number, unit } = figureParts(figure, units);
-    return [`${dissolvedNames[id]}\u00a0${withUnit(number, unit)}`];
+    return [`${dissolvedNames[id]}\u00a0${withSymbol(number, unit)}`];
   });
   const text = fill(
     labelTexts.contents,
@@ -66,7 +65,7 @@ export function labelOfPlan(plan: Plan, code: string): LabelledBath {
     contents: joined(text, metals, labelTexts.holds),
     metals: metals.length,
     hazards,
-    never: printPlan(plan).cautions.find(({ rule }) => rule === 'never-mix')?.text ?? '',
+    never: neverTexts[neverFamily(bathHoldsSilver({ ...job, figures: {} }), job.bath.salt)],
     dates: labelTexts.dates,
     code: code === '' ? '' : labelTexts.job.replace('{code}', code),
   };

@@ -1,3 +1,4 @@
+import type { UnitId } from '../core/units/convert.ts';
 import { isBitable, metals } from '../core/facts/metals.ts';
 import { isResist, resistFacts } from '../core/facts/resists.ts';
 import type { CheckBasis } from './check-basis.ts';
@@ -39,7 +40,7 @@ export interface ChoiceCheck<Id extends string = string, O extends Options = Opt
 
 export interface NumberCheck<Id extends string = string> extends CheckBase<Id> {
   readonly kind: 'number';
-  readonly unit: string;
+  readonly unit: UnitId;
   readonly isOk: (value: number, foundation: CheckBasis) => boolean;
 }
 

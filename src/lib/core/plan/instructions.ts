@@ -10,7 +10,7 @@ import type { Figures, Instruction, Settings } from './plan.ts';
 const SWAP_BELOW = 90;
 
 /** A mass as a kitchen or letter scale can show it. */
-const grams = (value: number) => ({ value: Number(value.toPrecision(3)), unit: 'g' });
+const grams = (value: number) => ({ value: Number(value.toPrecision(3)), unit: 'g' }) as const;
 
 /**
  * The whole job as lines of work, in order. Screens, job sheet and bench card all take their lines from

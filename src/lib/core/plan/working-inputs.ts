@@ -1,7 +1,7 @@
 import type { Evidence, WorkingInput } from '../units/figure.ts';
 import { FARADAY } from '../units/constants.ts';
 import { toSi } from '../units/convert.ts';
-import type { UnitSymbol } from '../units/convert.ts';
+import type { UnitId, UnitSymbol } from '../units/convert.ts';
 import type { JobField } from '../job/field-kinds.ts';
 import { jobFields } from '../job/fields.ts';
 import type { JobPath } from '../job/fields.ts';
@@ -50,7 +50,7 @@ const known = ({ value, unit, evidence, source }: Datum): Omit<WorkingInput, 'id
 
 const table = (
   value: number,
-  unit: string,
+  unit: UnitId,
   evidence: Evidence,
   ...sources: string[]
 ): Omit<WorkingInput, 'id'> => ({

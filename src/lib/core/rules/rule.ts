@@ -1,3 +1,4 @@
+import type { UnitId } from '../units/convert.ts';
 import type { Setup } from '../cell/setup.ts';
 import type { SourceId } from '../facts/sources.ts';
 import type { Figure } from '../units/figure.ts';
@@ -23,7 +24,7 @@ export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
 /** An amount in a text; a bound is rounded to its safe side where it is read in another unit. */
 export interface Amount {
   readonly value: number;
-  readonly unit: string;
+  readonly unit: UnitId;
   readonly bound?: 'least' | 'most';
 }
 

@@ -1,3 +1,4 @@
+import type { UnitId } from '../../core/units/convert.ts';
 import type { CheckId, HoldId, OptionId, WrongId } from '../../procedure/checks.ts';
 import { withUnit } from './units.ts';
 
@@ -36,7 +37,7 @@ export const freshnessTexts = {
 /** Of a check that is read off a scale. */
 export const readingChecks = {
   say: 'That is what I read',
-  said: (value: number, unit: string): string => `You read ${withUnit(String(value), unit)}.`,
+  said: (value: number, unit: UnitId): string => `You read ${withUnit(String(value), unit)}.`,
 } as const;
 
 const putOnGloves = 'Take whole nitrile gloves. Blow one up and look for leaks; change torn ones.';

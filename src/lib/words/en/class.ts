@@ -1,3 +1,4 @@
+import type { UnitId } from '../../core/units/convert.ts';
 import { count, plain, significant } from './locale.ts';
 import { readingUnitsOf } from '../../core/job/reading-units.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
@@ -62,7 +63,7 @@ export const stopTexts: Readonly<Record<ClassStop, string>> = {
 };
 
 /** Two digits: it is taken in by eye. */
-function roughly(value: number, unit: string, units: ReadingUnits): string {
+function roughly(value: number, unit: UnitId, units: ReadingUnits): string {
   const read = readIn(value, unit, units);
   return withUnit(significant(read.value, 2, read.finest), read.unit);
 }

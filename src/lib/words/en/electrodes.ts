@@ -1,5 +1,5 @@
 import { metalNames } from './materials.ts';
-import { storedText } from './terms.ts';
+import { storedText } from './stored-text.ts';
 
 /** The screens that ask for hanger, plate and tub. */
 export const electrodeTexts = {

@@ -3,7 +3,7 @@ import { wornMark } from './away.ts';
 import { metalNames } from './materials.ts';
 import { sentenceCase } from './render.ts';
 import { saltWord } from './shelf.ts';
-import { storedText } from './terms.ts';
+import { storedText } from './stored-text.ts';
 import { amountText, unitSymbol, withUnit } from './units.ts';
 
 /** The screens that ask for the bath, and mix it. */
@@ -44,7 +44,7 @@ export const electrolyteTexts = {
     { value: 'rain', label: 'Rain water, filtered' },
     { value: 'tap', label: 'Tap water' },
   ],
-  temperatures: ['degC', 'degF'].map((unit) => ({ value: unit, label: unitSymbol(unit) })),
+  temperatures: (['degC', 'degF'] as const).map((unit) => ({ value: unit, label: unitSymbol(unit) })),
   weigh: (grams: number, waterMl: number): string =>
     `Weigh ${amountText(grams, 'g')} into ${amountText(waterMl, 'mL')} of water.`,
   pour: (grams: number, waterMl: number, pourMl: number): string =>

@@ -6,7 +6,7 @@ import type { FigureId } from '../../core/plan/outcome.ts';
 import type { RemarkId } from '../../core/plan/workings.ts';
 import type { OwnInputId } from '../../core/plan/working-inputs.ts';
 import { phrase } from './render.ts';
-import { storedText } from './terms.ts';
+import { storedText } from './stored-text.ts';
 import { datumText } from './units.ts';
 
 /** What each figure is called on screen and paper, with blanks for limits. */
@@ -158,7 +158,7 @@ const remarkTexts: Readonly<Record<RemarkId, string>> = {
 const remarkParams = {
   averaging: { value: 1e3 * averagingWindow, unit: 'mm' },
   plateThickness: { value: 1e3 * plateThickness, unit: 'mm' },
-};
+} as const;
 
 /** @param id of a working, which is stored with its plan */
 export const remarkText = (id: string, units: ReadingUnits): string =>

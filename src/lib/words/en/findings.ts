@@ -1,4 +1,4 @@
-import { storedText } from './terms.ts';
+import { storedText } from './stored-text.ts';
 
 /** What is asked of a finished piece by eye, and what may be answered; ids are stored. */
 export const findings = [

@@ -1,5 +1,6 @@
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
+import type { UnitId } from '../../core/units/convert.ts';
 import { phrase } from './render.ts';
 import { amountText, symbolRead } from './units.ts';
 import { rangeEnds } from '../../core/units/range.ts';
@@ -155,7 +156,7 @@ export const readingHeads = (units: ReadingUnits): readonly string[] => [
 /** Lines to fill in after the job: name, unit to be read in the maker's own, and the figure to compare with. */
 export const resultLines: readonly {
   readonly name: string;
-  readonly unit: string;
+  readonly unit: UnitId;
   readonly plan: FigureId | null;
 }[] = [
   { name: 'Mass before', unit: 'g', plan: null },

@@ -12,7 +12,7 @@ import { choiceNames, fieldNames } from './fields.ts';
 import { figureName, figureNames } from './figures.ts';
 import { plain } from './locale.ts';
 import { elementNames, supplyNames } from './materials.ts';
-import { storedText } from './terms.ts';
+import { storedText } from './stored-text.ts';
 import { amountText } from './units.ts';
 
 /** What an input is called, and the field that says what it holds. */

@@ -4,8 +4,9 @@ import type { Amount, Param, Params } from '../../core/rules/rule.ts';
 import type { TermId } from '../../core/rules/term.ts';
 import type { Figure } from '../../core/units/figure.ts';
 import { ends, fromTo, plain, significant } from './locale.ts';
-import { storedText, terms } from './terms.ts';
-import { amountText, readIn, unitSymbol, withUnit } from './units.ts';
+import { storedText } from './stored-text.ts';
+import { terms } from './terms.ts';
+import { amountText, readIn, unitSymbol, withSymbol, withUnit } from './units.ts';
 
 /** A figure as it is read: its number, the unit's sign, and both ends of its range. */
 export interface FigureParts {
@@ -35,7 +36,7 @@ export function figureParts({ value, low, high, unit }: Figure, units: ReadingUn
 /** "0.42 A (0.36 to 0.48)"; without the bracket when nothing is uncertain. */
 export function figureText(figure: Figure, units: ReadingUnits): string {
   const { number, unit, low, high, isExact } = figureParts(figure, units);
-  const value = withUnit(number, unit);
+  const value = withSymbol(number, unit);
   return isExact ? value : `${value} (${fromTo(low, high)})`;
 }
 

@@ -48,7 +48,11 @@ export function saleAnswer(metal: Stock): SaleAnswer {
   const share = holds['Pb'] ?? 0;
   if (share > lead.value) {
     const { text, instead } = refusalTexts['lead-for-sale'];
-    const params = { metal, share: { value: share, unit: '%' }, most: { value: lead.value, unit: '%' } };
+    const params = {
+      metal,
+      share: { value: share, unit: '%' },
+      most: { value: lead.value, unit: '%' },
+    } as const;
     return {
       about: metal,
       verdict: 'refuse',

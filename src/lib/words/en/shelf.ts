@@ -1,7 +1,8 @@
+import type { UnitId } from '../../core/units/convert.ts';
 import { converted } from '../../core/units/convert.ts';
 import { plain, significant } from './locale.ts';
 import { saltNames } from './materials.ts';
-import { storedText } from './terms.ts';
+import { storedText } from './stored-text.ts';
 import { dayText } from './times.ts';
 import { withUnit } from './units.ts';
 
@@ -150,7 +151,7 @@ export function bathSummary(salt: string, now: Standing): string {
 /** What has passed through it, and what it holds. */
 export function bathUse({ chargeAh, perLitre, dissolved }: Standing): string {
   const held = heldText(dissolved);
-  const ah = (value: number, unit: string): string => withUnit(significant(value, 2), unit);
+  const ah = (value: number, unit: UnitId): string => withUnit(significant(value, 2), unit);
   return `${ah(chargeAh, 'A.h')} so far, ${ah(perLitre, 'A.h')} per litre.${held === '' ? '' : ` Holds ${held}.`}`;
 }
 

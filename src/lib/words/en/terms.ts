@@ -90,10 +90,3 @@ export const terms: Readonly<Record<TermId, string>> = {
 
 /** Whether an id of any kind is one that has a word. */
 export const isTerm = (id: string): id is TermId => Object.hasOwn(terms, id);
-
-/**
- * The text of an id that comes out of storage: a job, a bath or a plan of another version may name a salt, a metal or a
- * line that this one does not know, and then its id stands as it is. The only place where a text may be missing.
- */
-export const storedText = <Id extends string>(texts: Readonly<Record<Id, string>>, stored: string): string =>
-  Object.hasOwn(texts, stored) ? texts[stored as Id] : stored;

@@ -3,7 +3,7 @@ import type { InstructionId } from '../../core/plan/instruction-id.ts';
 import type { Params } from '../../core/rules/rule.ts';
 import { instructionTexts } from './instructions.ts';
 import { fill } from './render.ts';
-import { storedText } from './terms.ts';
+import { storedText } from './stored-text.ts';
 
 /** A line of work in words; its plan may be one that was stored with its job. */
 export const workLine = (id: InstructionId, params: Params, units: ReadingUnits): string =>
