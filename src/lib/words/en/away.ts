@@ -4,7 +4,7 @@ import type { WasteStream } from '../../core/facts/waste-codes.ts';
 import { plain } from './locale.ts';
 import { elementNames } from './materials.ts';
 import { saltWord } from './shelf.ts';
-import { storedText } from './terms.ts';
+import { storedText } from './stored-text.ts';
 import { converted } from '../../core/units/convert.ts';
 import { withUnit } from './units.ts';
 
@@ -237,10 +237,9 @@ export const wornMark = 'Worn: retire it, hand it over.';
 
 /** How old a bath is, in charge. */
 export function wornText({ worn }: Away, perLitre: number): string {
-  const [used, limit] = [perLitre, worn.limit.value].map((value) =>
-    withUnit(plain(value, 2), worn.limit.unit),
-  );
+  const charge = (value: number): string => withUnit(plain(value, 2), worn.limit.unit);
+  const [used, limit] = [charge(perLitre), charge(worn.limit.value)];
   return worn.isWorn
-    ? `It has passed ${used ?? ''}: retire it at ${limit ?? ''}. Use it no more; hand it over.`
-    : `It has passed ${used ?? ''} of ${limit ?? ''}. Retire it then, by charge and not by look; sooner when the bite turns patchy, the liquid cloudy, or the smell strange. The limit is common practice, no source.`;
+    ? `It has passed ${used}: retire it at ${limit}. Use it no more; hand it over.`
+    : `It has passed ${used} of ${limit}. Retire it then, by charge and not by look; sooner when the bite turns patchy, the liquid cloudy, or the smell strange. The limit is common practice, no source.`;
 }
