@@ -2,7 +2,6 @@ import { findBoughtSalt } from '../core/facts/salts.ts';
 import type { ElementSymbol } from '../core/facts/elements.ts';
 import type { MetalFamily } from '../core/facts/metals.ts';
 import type { MetalGroup } from '../core/facts/metal-groups.ts';
-import type { FigureId } from '../core/plan/outcome.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { bathHoldsSilver, neverFamily } from '../core/rules/asks.ts';
 import { defaultReadingUnits, readingUnitsOf } from '../core/job/reading-units.ts';

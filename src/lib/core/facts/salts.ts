@@ -106,18 +106,17 @@ for (const facts of Object.values(allSalts)) {
 export const shelfSaltIds = [...shelf.keys()] as readonly ShelfSaltId[];
 
 /** Any salt by the id of its form; null when nobody here knows it. */
-export function findSalt(id: ShelfSaltId): ShelfSalt;
-export function findSalt(id: string): ShelfSalt | null;
-export function findSalt(id: string): ShelfSalt | null {
-  return shelf.get(id) ?? null;
-}
+export const findSalt = (id: string): ShelfSalt | null => shelf.get(id) ?? null;
 
 /** The anhydrous formula of a salt in whatever form; null when nobody here knows it. */
-export function saltIdOf(id: ShelfSaltId): BathSalt | RefusedSalt;
-export function saltIdOf(id: string): BathSalt | RefusedSalt | null;
-export function saltIdOf(id: string): BathSalt | RefusedSalt | null {
-  return (findSalt(id)?.facts.id ?? null) as BathSalt | RefusedSalt | null;
-}
+export const saltIdOf = (id: string): BathSalt | RefusedSalt | null =>
+  (findSalt(id)?.facts.id ?? null) as BathSalt | RefusedSalt | null;
+
+/** A form of a salt from the list of them all: which salt, and with how much crystal water. */
+export const shelfSalt = (id: ShelfSaltId): ShelfSalt & { readonly base: BathSalt | RefusedSalt } => {
+  const salt = shelf.get(id) as ShelfSalt;
+  return { ...salt, base: salt.facts.id as BathSalt | RefusedSalt };
+};
 
 /** A salt as bought: the anhydrous solid, or one of its hydrates. */
 export interface BoughtSalt {

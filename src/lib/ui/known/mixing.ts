@@ -12,7 +12,7 @@ import type { Temperature } from '$lib/core/units/quantity.ts';
 import { numberIn } from '$lib/core/units/typed-number.ts';
 import { inward } from '$lib/core/units/typed.ts';
 import { mixFaults, refusedQuantities } from '$words/known.ts';
-import { unitSymbol, withUnit } from '$words/units.ts';
+import { withUnit } from '$words/units.ts';
 
 /** What was typed, by field; empty where nothing was. */
 export type MixDraft = Readonly<Record<MixField, string>>;

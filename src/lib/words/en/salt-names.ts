@@ -1,4 +1,4 @@
-import { findSalt, refusedSalts, saltIdOf } from '../../core/facts/salts.ts';
+import { refusedSalts, shelfSalt } from '../../core/facts/salts.ts';
 import type { BathSalt, RefusedSalt, SaltId, ShelfSaltId } from '../../core/facts/salts.ts';
 import { count } from './locale.ts';
 import { whyText } from './pairings.ts';
@@ -11,18 +11,18 @@ const isRefused = (id: BathSalt | RefusedSalt): id is RefusedSalt => Object.hasO
 
 /** A salt in the form it is bought in: "Zinc sulfate, crystals with 7 waters". */
 export function saltName(id: ShelfSaltId): string {
-  const { hydrate, facts } = findSalt(id);
+  const { hydrate, facts, base } = shelfSalt(id);
   if (isNamed(id)) {
     const name = capital(saltNames[id]);
     return hydrate === null && facts.hydrates.length > 0 && !name.startsWith('Anhydrous')
       ? `${name}, water-free`
       : name;
   }
-  return `${capital(saltNames[saltIdOf(id)])}, crystals with ${count(hydrate?.waters ?? 0, 'water')}`;
+  return `${capital(saltNames[base])}, crystals with ${count(hydrate?.waters ?? 0, 'water')}`;
 }
 
 /** Why a salt makes no bath here; null for one that does. */
 export function saltRefusal(id: ShelfSaltId): string | null {
-  const base = saltIdOf(id);
+  const { base } = shelfSalt(id);
   return isRefused(base) ? whyText(`salt-${refusedSalts[base]}`) : null;
 }
