@@ -45,7 +45,7 @@ const metal: readonly Edit[] = [
   },
   { path: 'src/lib/core/facts/cathodes.ts', above: `  'C26000',\n`, add: `  'C24000',\n` },
   { path: 'src/lib/core/job/choices.ts', above: `\n]);\n\n/** As bought`, add: `\n  'C24000',` },
-  { path: 'src/lib/words/en/fields.ts', above: `  C26000: 'brass`, add: `  C24000: 'low brass 80/20',\n` },
+  { path: 'src/lib/words/en/materials.ts', above: `  C26000: 'brass`, add: `  C24000: 'low brass 80/20',\n` },
   { path: 'src/lib/words/en/stock.ts', above: `  C27000: 'C27200'`, add: `  C24000: 'C27200',\n` },
 ];
 
@@ -79,12 +79,12 @@ test(
     const entry = `
     import { parseJob } from '$lib/core/plan/job-input.ts';
     import { planJob } from '$lib/core/plan/plan-job.ts';
-    import { readSettings, settingsText } from '$lib/link/settings-text.ts';
+    import { readJobCode, jobCode } from '$lib/link/job-code.ts';
     import { printPlan } from '$words/printed-plan.ts';
     export const tell = (raw) => {
       const { job } = parseJob(raw);
       const { refusals, steps } = printPlan(planJob(job));
-      const carried = readSettings(settingsText(job)).job;
+      const carried = readJobCode(jobCode(job)).job;
       return { refusals, lines: steps.flatMap(({ lines }) => lines.map(({ text }) => text)), carried };
     };`;
     const { tell } = (await runWith(overlayOf([...resist, ...metal]), entry)) as {

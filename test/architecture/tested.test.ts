@@ -13,7 +13,7 @@ import { sourceTests } from '../fixtures/source-tests.ts';
 
 const folder = fileURLToPath(new URL('../../src/lib/core/rules', import.meta.url));
 /** files of the room that are no rule */
-const noRules = ['index.ts', 'rule.ts', 'asks.ts', 'judge-pairing.ts'];
+const noRules = ['index.ts', 'rule.ts', 'term.ts', 'asks.ts', 'judge-pairing.ts'];
 const modules = import.meta.glob<Record<string, unknown>>('../../src/lib/core/rules/*.ts', { eager: true });
 const rules: readonly { readonly id: string }[] = [...refusalRules, ...warningRules];
 

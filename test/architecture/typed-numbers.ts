@@ -14,6 +14,8 @@ export const names: readonly { readonly why: string; readonly text: RegExp }[] =
   { why: 'marks that stand on goggles', text: /“D?3”/g },
   { why: 'full size, as printers call it', text: /\bat 100 %/g },
   { why: 'the whole of a share', text: /\bat most 100 %/g },
+  { why: 'months are counted so, and only a fault of ours says it', text: /\b0 to 11 expected$/g },
+  { why: 'how solubility is told', text: /^g\/100g water$/g },
   { why: 'nothing at all', text: /\b(?:above|more than) 0\b|\b0 cancels\b/g },
   { why: 'what is typed may look so', text: /\bsuch as (?:7K2M-9QXA|1\.20)\b/g },
 ];

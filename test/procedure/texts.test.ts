@@ -4,12 +4,12 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { refusalRules, warningRules } from '../../src/lib/core/rules/index.ts';
 import { checks, checksOf, holdIds } from '../../src/lib/procedure/checks.ts';
-import { checkTexts, holdTexts } from '../../src/lib/words/en/checks.ts';
+import { checkTexts, fixText, holdTexts, optionText } from '../../src/lib/words/en/checks.ts';
 import { ruleCases } from '../fixtures/rule-cases.ts';
 import { checkBases } from './steps.ts';
 
 const rules = fileURLToPath(new URL('../../src/lib/core/rules', import.meta.url));
-const shared = new Set(['judge-pairing.ts', 'rule.ts', 'asks.ts', 'index.ts']);
+const shared = new Set(['judge-pairing.ts', 'rule.ts', 'term.ts', 'asks.ts', 'index.ts']);
 
 describe('every check', () => {
   test.each(checks.map((check) => [check.id, check] as const))(
@@ -17,11 +17,11 @@ describe('every check', () => {
     (id, check) => {
       const text = checkTexts[id];
       expect(text.asks).not.toBe('');
-      if (check.kind !== 'choice') expect(text.fixes[check.kind] ?? '').not.toBe('');
+      if (check.kind !== 'choice') expect(fixText(id, check.kind) ?? '').not.toBe('');
       else {
         for (const option of check.options) {
-          expect(text.options[option.id] ?? '', option.id).not.toBe('');
-          expect((text.fixes[option.id] ?? '') === '', option.id).toBe(option.ok);
+          expect(optionText(id, option.id), option.id).not.toBe('');
+          expect((fixText(id, option.id) ?? '') === '', option.id).toBe(option.ok);
         }
         expect(check.options.filter(({ ok }) => ok).length).toBeGreaterThan(0);
         expect(check.options.filter(({ ok }) => !ok).length).toBeGreaterThan(0);

@@ -56,8 +56,7 @@ function textOf(draft: Draft): string {
 }
 
 /** A job's settings as a short text for an address or a QR code; equal settings give equal texts. */
-export const jobCode = (job: JobInput): string =>
-  textOf(plainDraft({ ...job, units: defaultReadingUnits }));
+export const jobCode = (job: JobInput): string => textOf(plainDraft({ ...job, units: defaultReadingUnits }));
 
 /** The settings in a text, or what is wrong with it. */
 function settingsIn(text: string): Draft | TextFault {

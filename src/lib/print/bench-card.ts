@@ -3,7 +3,7 @@ import type { Plan } from '../core/plan/plan.ts';
 import { fromTo, plain } from '$words/locale.ts';
 import { readingUnitsOf } from '../core/job/reading-units.ts';
 import { fromSi } from '../core/units/convert.ts';
-import { withUnit } from '$words/units.ts';
+import { withSymbol, withUnit } from '$words/units.ts';
 import { cardTexts } from '$words/papers.ts';
 import { figureParts, fill } from '$words/render.ts';
 import { familyOf } from './bath-hazards.ts';
@@ -44,7 +44,7 @@ export function writeIns({ settings, figures, job }: Plan): WriteIn[] {
         ...stop,
         note: cardTexts.orCharge
           .replace('{range}', limits)
-          .replace('{charge}', withUnit(charge.number, charge.unit)),
+          .replace('{charge}', withSymbol(charge.number, charge.unit)),
       },
       { label: cardTexts.amps, value: plain(settings.amps), unit: 'A', note: cardTexts.knob },
       {

@@ -2,17 +2,18 @@ import { findBoughtSalt } from '../core/facts/salts.ts';
 import type { ElementSymbol } from '../core/facts/elements.ts';
 import type { MetalFamily } from '../core/facts/metals.ts';
 import type { MetalGroup } from '../core/facts/metal-groups.ts';
-import type { FigureId } from '../core/plan/outcome.ts';
 import type { Plan } from '../core/plan/plan.ts';
-import { neverFamily } from '../core/rules/asks.ts';
+import { bathHoldsSilver, neverFamily } from '../core/rules/asks.ts';
 import { defaultReadingUnits, readingUnitsOf } from '../core/job/reading-units.ts';
 import { fromSi } from '../core/units/convert.ts';
+import { elementWord } from '$words/away.ts';
 import { plain } from '$words/locale.ts';
+import { groupNames } from '$words/materials.ts';
 import { dissolvedNames, labelTexts } from '$words/papers.ts';
-import { printPlan } from '$words/printed-plan.ts';
 import { figureParts, figureText, fill } from '$words/render.ts';
-import { terms } from '$words/terms.ts';
-import { withUnit } from '$words/units.ts';
+import { saltWord } from '$words/shelf.ts';
+import { jarNames, neverTexts } from '$words/terms.ts';
+import { withSymbol, withUnit } from '$words/units.ts';
 import { bathHazards, hazardsOf } from './bath-hazards.ts';
 import type { BathHazards } from './bath-hazards.ts';
 
@@ -40,11 +41,11 @@ export function labelOfPlan(plan: Plan, code: string): LabelledBath {
   const { job, figures } = plan;
   const units = readingUnitsOf(job);
   const percent = figures.mass_percent;
-  const metals = (Object.keys(dissolvedNames) as FigureId[]).flatMap((id) => {
+  const metals = (Object.keys(dissolvedNames) as (keyof typeof dissolvedNames)[]).flatMap((id) => {
     const figure = figures[id];
     if (!figure) return [];
     const { number, unit } = figureParts(figure, units);
-    return [`${dissolvedNames[id] ?? ''}\u00a0${withUnit(number, unit)}`];
+    return [`${dissolvedNames[id]}\u00a0${withSymbol(number, unit)}`];
   });
   const text = fill(
     labelTexts.contents,
@@ -52,18 +53,18 @@ export function labelOfPlan(plan: Plan, code: string): LabelledBath {
       metal: job.piece.metal,
       salt: job.bath.salt,
       strength: { value: fromSi(job.bath.strength, 'g/L'), unit: 'g/L' },
-      share: percent ? labelTexts.share.replace('{percent}', figureText(percent, units)) : '',
+      share: { text: percent ? labelTexts.share.replace('{percent}', figureText(percent, units)) : '' },
     },
     units,
   );
   const hazards = bathHazards(plan);
   return {
-    head: hazards ? (terms[`group-${hazards.family}`] ?? '') : '',
+    head: hazards ? jarNames[hazards.family] : '',
     jar: labelTexts.jar,
     contents: joined(text, metals, labelTexts.holds),
     metals: metals.length,
     hazards,
-    never: printPlan(plan).cautions.find(({ rule }) => rule === 'never-mix')?.text ?? '',
+    never: neverTexts[neverFamily(bathHoldsSilver({ ...job, figures: {} }), job.bath.salt)],
     dates: labelTexts.dates,
     code: code === '' ? '' : labelTexts.job.replace('{code}', code),
   };
@@ -97,16 +98,15 @@ export function labelOfShelf(bath: ShelfBath): LabelledBath {
     .filter(([, mgPerLitre]) => mgPerLitre > 0)
     .toSorted(([, a], [, b]) => b - a);
   const metals = held.map(
-    ([element, mgPerLitre]) =>
-      `${terms[`element-${element}`] ?? element}\u00a0${withUnit(plain(mgPerLitre, 2), 'mg/L')}`,
+    ([element, mgPerLitre]) => `${elementWord(element)}\u00a0${withUnit(plain(mgPerLitre, 2), 'mg/L')}`,
   );
   const text = fill(
     labelTexts.contents,
     {
-      metal: bath.group,
-      salt: bath.salt,
+      metal: { text: groupNames[bath.group] },
+      salt: { text: saltWord(bath.salt) },
       strength: { value: bath.strength, unit: 'g/L' },
-      share: '',
+      share: { text: '' },
     },
     defaultReadingUnits,
   );
@@ -118,7 +118,7 @@ export function labelOfShelf(bath: ShelfBath): LabelledBath {
     contents: joined(text, metals, labelTexts.holdsNow),
     metals: metals.length,
     hazards: hazardsOf(familyIn(bath), bath.salt, (bath.dissolved['Pb'] ?? 0) > 0),
-    never: known ? (terms[neverFamily(holdsSilver, bath.salt)] ?? '') : labelTexts.unknownSalt,
+    never: known ? neverTexts[neverFamily(holdsSilver, bath.salt)] : labelTexts.unknownSalt,
     dates: labelTexts.datesNow.map((line) =>
       line
         .replace('{made}', bath.madeOn)

@@ -1,3 +1,4 @@
+import type { UnitId } from '../core/units/convert.ts';
 import { isBitable, metals } from '../core/facts/metals.ts';
 import { isResist, resistFacts } from '../core/facts/resists.ts';
 import type { CheckBasis } from './check-basis.ts';
@@ -11,11 +12,13 @@ import type { CheckBasis } from './check-basis.ts';
 export const holdIds = ['mixing', 'power', 'lifting', 'storing'] as const;
 export type HoldId = (typeof holdIds)[number];
 
-/** One thing that a maker may see. */
-export interface Option {
-  readonly id: string;
-  readonly ok: boolean;
-}
+/** What can be seen, by id, and whether the work may go on then. */
+type Options = Readonly<Record<string, boolean>>;
+
+/** One thing that can be seen. */
+export type Option<O extends Options = Options> = {
+  readonly [Id in keyof O & string]: { readonly id: Id; readonly ok: O[Id] };
+}[keyof O & string];
 
 interface CheckBase<Id extends string> {
   readonly id: Id;
@@ -30,14 +33,14 @@ interface CheckBase<Id extends string> {
   readonly when?: (basis: CheckBasis) => boolean;
 }
 
-export interface ChoiceCheck<Id extends string = string> extends CheckBase<Id> {
+export interface ChoiceCheck<Id extends string = string, O extends Options = Options> extends CheckBase<Id> {
   readonly kind: 'choice';
-  readonly options: readonly Option[];
+  readonly options: readonly Option<O>[];
 }
 
 export interface NumberCheck<Id extends string = string> extends CheckBase<Id> {
   readonly kind: 'number';
-  readonly unit: string;
+  readonly unit: UnitId;
   readonly isOk: (value: number, basis: CheckBasis) => boolean;
 }
 
@@ -46,19 +49,22 @@ export interface InitialsCheck<Id extends string = string> extends CheckBase<Id>
   readonly kind: 'initials';
 }
 
-const choice = <Id extends string>(
+const choice = <Id extends string, const O extends Options>(
   hold: HoldId,
   id: Id,
-  options: Readonly<Record<string, boolean>>,
+  options: O,
   rest: Partial<Pick<ChoiceCheck, 'critical' | 'inputs' | 'figures' | 'when'>> = {},
-): ChoiceCheck<Id> => ({
+): ChoiceCheck<Id, O> => ({
   kind: 'choice',
   id,
   hold,
   critical: false,
   inputs: [],
   figures: [],
-  options: Object.entries(options).map(([option, ok]) => ({ id: option, ok })),
+  options: Object.entries(options).map(([option, ok]) => ({
+    id: option,
+    ok,
+  })) as unknown as readonly Option<O>[],
   ...rest,
 });
 
@@ -77,8 +83,7 @@ const mayNeedSolvent = (basis: CheckBasis): boolean => {
   const resist = wordIn(basis, 'resist');
   return resist === undefined || !isResist(resist) || resistFacts[resist].remover !== null;
 };
-const hasStainlessPlate = (basis: CheckBasis): boolean =>
-  wordIn(basis, 'cathode.metal') === 'stainless';
+const hasStainlessPlate = (basis: CheckBasis): boolean => wordIn(basis, 'cathode.metal') === 'stainless';
 const isNewBath = ({ inputs }: CheckBasis): boolean => inputs['bath.record'] === 'null';
 const isClass = (basis: CheckBasis): boolean => wordIn(basis, 'place.use') === 'teaching';
 
@@ -211,8 +216,24 @@ const table = [
   initials('storing', ['bath.salt', 'piece.metal', 'cathode.metal']),
 ] as const satisfies readonly (ChoiceCheck | NumberCheck | InitialsCheck)[];
 
-export type CheckId = (typeof table)[number]['id'];
-export type Check = ChoiceCheck<CheckId> | NumberCheck<CheckId> | InitialsCheck<CheckId>;
+type Row = (typeof table)[number];
+export type CheckId = Row['id'];
+type OptionOf<Id extends CheckId> =
+  Extract<Row, { readonly id: Id }> extends { readonly options: readonly (infer O)[] } ? O : never;
+/** What can be seen at a check; nothing at one that is read off a scale or signed. */
+export type OptionId<Id extends CheckId> = Id extends CheckId
+  ? Extract<OptionOf<Id>, { readonly id: string }>['id']
+  : never;
+/** An answer that does not let the work go on: an option, or the kind of a check that has none. */
+export type WrongId<Id extends CheckId> = Id extends CheckId
+  ? | Extract<OptionOf<Id>, { readonly id: string; readonly ok: false }>['id']
+    | Exclude<Extract<Row, { readonly id: Id }>['kind'], 'choice'>
+  : never;
+
+export type Check =
+  | ChoiceCheck<CheckId, Readonly<Record<OptionId<CheckId>, boolean>>>
+  | NumberCheck<CheckId>
+  | InitialsCheck<CheckId>;
 
 export const checks: readonly Check[] = table;
 

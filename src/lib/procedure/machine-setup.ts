@@ -30,9 +30,7 @@ export const machineSetup = setup({
     mayPower: ({ context, event }) => {
       assertEvent(event, ['start.pressed', 'strip.started']);
       return (
-        context.basis.mayPower &&
-        doesHoldStand('mixing', context) &&
-        isHoldClear('power', context, event.at)
+        context.basis.mayPower && doesHoldStand('mixing', context) && isHoldClear('power', context, event.at)
       );
     },
     mayLift: ({ context, event }) => {

@@ -4,11 +4,10 @@ import type { Outline } from '../core/mask/mask.ts';
 import type { Loop } from '../core/mask/outline.ts';
 import { cornersBeside, cornersFault } from '../core/mask/perspective.ts';
 import type { Corners, Point } from '../core/mask/perspective.ts';
-import type { PictureFault } from '../core/mask/raster.ts';
+import type { BringInFault, PictureFault } from '../core/mask/raster.ts';
 import { startArtist } from '../work/artist.ts';
 import type { Look, Pixels } from '../work/art.worker.ts';
 import { bringIn } from './bring-in.ts';
-import type { BringInFault } from './bring-in.ts';
 
 /** The piece that a picture is of. Lengths in mm. */
 export interface PieceFace {

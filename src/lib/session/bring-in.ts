@@ -1,13 +1,7 @@
 import { isBomb, pictureHead } from '../core/mask/picture-size.ts';
 import { LIMITS } from '../core/mask/raster.ts';
+import type { BringInFault } from '../core/mask/raster.ts';
 import type { Closed, Pixels } from '../work/art.worker.ts';
-
-/** Why a file gives no picture. */
-export type BringInFault =
-  | { readonly id: 'notAPicture' }
-  | { readonly id: 'tooLarge'; readonly found: number; readonly most: number }
-  | { readonly id: 'bomb' }
-  | { readonly id: 'broken' };
 
 /** Pixels that a phone works on in a second; a drawing is drawn that large. */
 const WORK = 4_000_000;

@@ -1,5 +1,6 @@
 import { isBitable, metals } from '../core/facts/metals.ts';
 import { findBoughtSalt } from '../core/facts/salts.ts';
+import type { SaltId } from '../core/facts/salts.ts';
 import type { Plan, Refusal } from '../core/plan/plan.ts';
 import { judgeSituation } from '../core/rules/judge-pairing.ts';
 import type { PairingVerdict } from '../core/rules/judge-pairing.ts';
@@ -25,10 +26,9 @@ type Held = Readonly<Record<string, number>>;
 
 /**
  * Judges a salt for the job at hand by asking the same rules that judge the plan.
- * @param salt id of a salt as bought, or of a refused one
  * @param held what the bath holds from earlier jobs; nothing when it is new
  */
-export function judgeSalt({ job }: Plan, salt: string, held: Held = {}): SaltVerdict {
+export function judgeSalt({ job }: Plan, salt: SaltId, held: Held = {}): SaltVerdict {
   const dissolved = Object.fromEntries(
     Object.entries(held).map(([element, value]) => [element, si<'massConcentration'>(value / MG_PER_G)]),
   );

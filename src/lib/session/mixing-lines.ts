@@ -1,9 +1,10 @@
 import { readingUnitsOf } from '../core/job/reading-units.ts';
 import { practice } from '../core/facts/bench-facts.ts';
+import type { InstructionId } from '../core/plan/instruction-id.ts';
 import type { Plan } from '../core/plan/plan.ts';
+import type { Params } from '../core/rules/rule.ts';
 import { fromHours } from '../core/units/time.ts';
-import { instructionTexts } from '$words/instructions.ts';
-import { fill } from '$words/render.ts';
+import { workLine } from '$words/work-line.ts';
 import { weighingFor } from './stock.ts';
 import type { PieceWeighing } from './stock.ts';
 
@@ -36,9 +37,9 @@ export function weighingOf(
 export function mixingLines(plan: Plan, scale: string): readonly MixingLine[] {
   const weighing = weighingOf(plan, scale);
   const lines = plan.instructions.filter(({ step }) => step === 'electrolyte');
-  const text = (id: string, params: Parameters<typeof fill>[1]): MixingLine => ({
+  const text = (id: InstructionId, params: Params): MixingLine => ({
     id,
-    text: fill(instructionTexts[id] ?? '', params, readingUnitsOf(plan.job)),
+    text: workLine(id, params, readingUnitsOf(plan.job)),
   });
   return lines.flatMap(({ id, params }): MixingLine[] => {
     if (weighing && id === 'weigh-salt')

@@ -138,9 +138,7 @@ describe('what comes from outside', () => {
   test('one wrong letter anywhere is noticed', () => {
     for (let at = 1; at < text.length; at += 1) {
       const other = text.charAt(at) === 'Q' ? 'R' : 'Q';
-      expect(readJobCode(text.slice(0, at) + other + text.slice(at + 1)), String(at)).toHaveProperty(
-        'fault',
-      );
+      expect(readJobCode(text.slice(0, at) + other + text.slice(at + 1)), String(at)).toHaveProperty('fault');
     }
   });
 

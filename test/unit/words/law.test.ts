@@ -46,7 +46,7 @@ describe('the words agree with the numbers', () => {
     ['eu-nickel', nickelRelease.post.value],
     ['gb-hallmark', hallmarkFrom.silver.value],
     ['gb-hallmark', hallmarkFrom.gold.value],
-  ])('%s: %d', (id, value) => {
+  ] as const)('%s: %d', (id, value) => {
     expect(lawTexts[id]).toContain(String(value));
   });
   test('leaded brass holds fifty times the limit', () => {

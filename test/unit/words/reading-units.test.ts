@@ -64,7 +64,7 @@ describe('amounts', () => {
     expect(plain(amountsText(8, 12, 'mm', cm))).toBe('0.80 to 1.2 cm');
     expect(plain(amountText(33.7, 'g'))).toBe('33.7 g');
     expect(plain(amountText(33.7, 'g', inches))).toBe('33.7 g');
-    expect(['um', 'degC', 'A/dm2', 'g'].map((unit) => symbolRead(unit, inches))).toEqual([
+    expect((['um', 'degC', 'A/dm2', 'g'] as const).map((unit) => symbolRead(unit, inches))).toEqual([
       'in',
       '°F',
       'A/in²',

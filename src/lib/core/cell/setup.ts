@@ -3,6 +3,7 @@ import type { areaKinds, Faces, Shape, Use, Water } from '../job/choices.ts';
 import type { Shares } from '../mask/shares.ts';
 import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
 import type { ResistKind } from '../facts/resists.ts';
+import type { SaltId } from '../facts/salts.ts';
 import type { SupplyKind } from '../facts/supplies.ts';
 import type {
   Area,
@@ -61,8 +62,7 @@ export type Tub =
   | { readonly kind: 'jug'; readonly water: Volume };
 
 export interface Bath {
-  /** id of a bath salt as bought or of a refused salt */
-  readonly salt: string;
+  readonly salt: SaltId;
   readonly strength: MassConcentration;
   readonly water: Water;
   readonly temperature: Temperature;

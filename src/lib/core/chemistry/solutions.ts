@@ -1,3 +1,4 @@
+import type { UnitId } from '../units/convert.ts';
 import type { ShelfSalt } from '../facts/salts.ts';
 import { celsiusOf, si } from '../units/quantity.ts';
 import type { Mass, MassConcentration, Temperature, Volume } from '../units/quantity.ts';
@@ -16,7 +17,7 @@ export type SolutionRefusal =
   | {
       readonly refused: 'outside';
       readonly quantity: 'massPercent' | 'temperature' | 'density' | 'strength';
-      readonly unit: string;
+      readonly unit: UnitId;
       readonly found: number;
       readonly low: number;
       readonly high: number;
@@ -60,7 +61,7 @@ export const isRefused = (answer: object): answer is SolutionRefusal => 'refused
 
 const outside = (
   quantity: 'massPercent' | 'temperature' | 'density' | 'strength',
-  unit: string,
+  unit: UnitId,
   found: number,
   [low, high]: readonly [number, number],
 ): SolutionRefusal => ({

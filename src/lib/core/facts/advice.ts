@@ -1,31 +1,34 @@
+import type { UnitId } from '../units/convert.ts';
 import type { Datum, Uncertainty } from './datum.ts';
 
-const advised = <U extends string>(
+const advised = <U extends UnitId>(
   value: number,
   unit: U,
   locator: string,
   uncertainty: Uncertainty = { kind: 'notStated' },
-) =>
-  ({
-    value,
-    unit,
-    uncertainty,
-    validFor: {},
-    evidence: 'commonPractice',
-    source: 'tradePractice',
-    locator,
-  }) as const satisfies Datum;
+): Datum & { readonly unit: U } => ({
+  value,
+  unit,
+  uncertainty,
+  validFor: {},
+  evidence: 'commonPractice',
+  source: 'tradePractice',
+  locator,
+});
 
-const recalled = <U extends string>(value: number, unit: U, locator: string) =>
-  ({
-    value,
-    unit,
-    uncertainty: { kind: 'notStated' },
-    validFor: {},
-    evidence: 'fromMemory',
-    source: 'memory',
-    locator,
-  }) as const satisfies Datum;
+const recalled = <U extends UnitId>(
+  value: number,
+  unit: U,
+  locator: string,
+): Datum & { readonly unit: U } => ({
+  value,
+  unit,
+  uncertainty: { kind: 'notStated' },
+  validFor: {},
+  evidence: 'fromMemory',
+  source: 'memory',
+  locator,
+});
 
 /** Amounts that are advised in words and that no plan computes with: each text takes its own from here. */
 export const advice = {

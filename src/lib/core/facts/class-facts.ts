@@ -1,7 +1,8 @@
+import type { UnitId } from '../units/convert.ts';
 import type { Datum } from './datum.ts';
 
 /** Our own reading of how classes are held: nobody has published a figure. */
-const held = (value: number, unit: string, locator: string): Datum => ({
+const held = (value: number, unit: UnitId, locator: string): Datum => ({
   value,
   unit,
   uncertainty: { kind: 'exact' },

@@ -1,3 +1,4 @@
+import type { UnitId } from '../units/convert.ts';
 import type { Evidence } from '../units/figure.ts';
 import type { SourceId } from './sources.ts';
 
@@ -14,7 +15,7 @@ export type Validity = Readonly<Record<string, readonly [low: number, high: numb
 
 /** What every number in the tables carries beside itself. */
 export interface Provenance {
-  readonly unit: string;
+  readonly unit: UnitId;
   readonly uncertainty: Uncertainty;
   readonly validFor: Validity;
   readonly evidence: Evidence;

@@ -1,3 +1,4 @@
+import type { UnitId } from '../units/convert.ts';
 import type { Datum } from './datum.ts';
 import type { ElementSymbol } from './elements.ts';
 import type { BitableMetal, MetalFamily } from './metals.ts';
@@ -165,7 +166,7 @@ interface FilmTransport {
   readonly saturationSpread: number;
 }
 
-const film = (value: number, unit: string, locator: string): Datum => ({
+const film = (value: number, unit: UnitId, locator: string): Datum => ({
   value,
   unit,
   uncertainty: { kind: 'relative', value: 0.25 },

@@ -1,3 +1,4 @@
+import type { UnitId } from '../units/convert.ts';
 import type { Datum } from './datum.ts';
 import type { Backing } from './first-aid.ts';
 
@@ -15,8 +16,8 @@ export type LawPlace = 'EU' | 'GB' | 'NI' | 'DK' | 'US' | 'any';
 export type LawEffect = 'closed' | 'licence' | 'reported' | 'limit' | 'duty' | 'free';
 
 /** One line of law or of good practice. Its text stands in the words room by its id. */
-export interface LawLine extends Backing {
-  readonly id: string;
+export interface LawLine<Id extends string = string> extends Backing {
+  readonly id: Id;
   readonly topic: LawTopic;
   readonly place: LawPlace;
   readonly effect: LawEffect;
@@ -24,14 +25,14 @@ export interface LawLine extends Backing {
   readonly about: readonly string[];
 }
 
-const line = (
-  id: string,
+const line = <const Id extends string>(
+  id: Id,
   topic: LawTopic,
   place: LawPlace,
   effect: LawEffect,
   about: readonly string[],
   backing: Backing,
-): LawLine => ({ id, topic, place, effect, about, ...backing });
+): LawLine<Id> => ({ id, topic, place, effect, about, ...backing });
 
 const read = (source: Backing['source'], locator: string) =>
   ({ evidence: 'regulatory', source, locator }) as const;
@@ -40,7 +41,7 @@ const recalled = (source: Backing['source'], locator: string) =>
 
 const watched = ['NaNO3', 'KNO3', 'acetone'];
 
-export const lawLines: readonly LawLine[] = [
+export const lawLines = [
   line(
     'eu-ammonium-nitrate',
     'buying',
@@ -145,8 +146,17 @@ export const lawLines: readonly LawLine[] = [
   ),
 ];
 
-const exactly = <U extends string>(value: number, unit: U, backing: Backing) =>
-  ({ value, unit, uncertainty: { kind: 'exact' }, validFor: {}, ...backing }) as const satisfies Datum;
+const exactly = <U extends UnitId>(
+  value: number,
+  unit: U,
+  backing: Backing,
+): Datum & { readonly unit: U } => ({
+  value,
+  unit,
+  uncertainty: { kind: 'exact' },
+  validFor: {},
+  ...backing,
+});
 
 /** Amounts that lines of law name. */
 export const lawAmounts = {
@@ -155,6 +165,7 @@ export const lawAmounts = {
   reportWithin: exactly(24, 'h', recalled('regulation2019_1148', 'thefts and losses')),
   denmarkNitrate: exactly(90, '%', read('denmarkPrecursors', 'section 1')),
 } as const;
+export type LawId = (typeof lawLines)[number]['id'];
 
 const union =
   'AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK IS LI NO'.split(' ');
@@ -171,7 +182,7 @@ export function placesOf(country: string | null): readonly LawPlace[] {
  * @param country ISO 3166 alpha-2 (`NI` for Northern Ireland); null: not known
  * @param about a salt, solvent or metal id; absent: all of them
  */
-export function lawFor(topic: LawTopic, country: string | null, about?: string): readonly LawLine[] {
+export function lawFor(topic: LawTopic, country: string | null, about?: string): readonly LawLine<LawId>[] {
   const places = placesOf(country);
   return lawLines.filter(
     (one) =>

@@ -1,5 +1,8 @@
 import type { Backing } from './first-aid.ts';
 
+/** Solvents that take a resist off. */
+export type Remover = 'acetone' | 'alcohol' | 'white-spirit';
+
 /** How a resist behaves on the bench. */
 export interface ResistFacts extends Backing {
   /** against the bath: strong, fair, or the weak part of the job */
@@ -9,7 +12,7 @@ export interface ResistFacts extends Backing {
   /** lifts in lye or soda: the plate makes some, so keep the plate apart and the bath stirred between runs */
   readonly softensInAlkali: boolean;
   /** the solvent that takes it off, which catches fire; null where none is needed */
-  readonly remover: 'acetone' | 'alcohol' | 'white-spirit' | null;
+  readonly remover: Remover | null;
 }
 
 const trade = (locator: string) =>

@@ -75,6 +75,18 @@ export const otherSalts = {
   FeCl3: ironChloride,
 } as const satisfies Record<RefusedSalt, SaltData>;
 
+/** Ids of a salt's forms: the anhydrous solid and each hydrate. */
+type FormOf<S> = S extends { readonly id: infer Id; readonly hydrates: readonly (infer H)[] }
+  ? Id | (H extends { readonly id: infer Crystal } ? Crystal : never)
+  : never;
+
+/** A bath salt as it is bought, such as CuSO4.5H2O. */
+export type BoughtSaltId = FormOf<(typeof bathSalts)[BathSalt]>;
+/** What a job may name: a bath salt as bought, or a refused salt. */
+export type SaltId = BoughtSaltId | RefusedSalt;
+/** Any form of any salt on a maker's shelf. */
+export type ShelfSaltId = BoughtSaltId | FormOf<(typeof otherSalts)[RefusedSalt]>;
+
 /** Every salt with tables, by its anhydrous formula. */
 export const allSalts: Readonly<Record<BathSalt | RefusedSalt, SaltData>> = { ...bathSalts, ...otherSalts };
 
@@ -91,7 +103,7 @@ for (const facts of Object.values(allSalts)) {
 }
 
 /** Ids of every form of every salt, such as MgSO4.7H2O. */
-export const shelfSaltIds: readonly string[] = [...shelf.keys()];
+export const shelfSaltIds = [...shelf.keys()] as readonly ShelfSaltId[];
 
 /** Any salt by the id of its form; null when nobody here knows it. */
 export const findSalt = (id: string): ShelfSalt | null => shelf.get(id) ?? null;
@@ -99,6 +111,12 @@ export const findSalt = (id: string): ShelfSalt | null => shelf.get(id) ?? null;
 /** The anhydrous formula of a salt in whatever form; null when nobody here knows it. */
 export const saltIdOf = (id: string): BathSalt | RefusedSalt | null =>
   (findSalt(id)?.facts.id ?? null) as BathSalt | RefusedSalt | null;
+
+/** A form of a salt from the list of them all: which salt, and with how much crystal water. */
+export const shelfSalt = (id: ShelfSaltId): ShelfSalt & { readonly base: BathSalt | RefusedSalt } => {
+  const salt = shelf.get(id) as ShelfSalt;
+  return { ...salt, base: salt.facts.id as BathSalt | RefusedSalt };
+};
 
 /** A salt as bought: the anhydrous solid, or one of its hydrates. */
 export interface BoughtSalt {
@@ -113,7 +131,7 @@ for (const facts of Object.values(bathSalts) as readonly SaltFacts[]) {
 }
 
 /** Ids of every form of every bath salt, such as CuSO4.5H2O. */
-export const boughtSaltIds: readonly string[] = [...bought.keys()];
+export const boughtSaltIds = [...bought.keys()] as readonly BoughtSaltId[];
 
 export const findBoughtSalt = (id: string): BoughtSalt | null => bought.get(id) ?? null;
 
@@ -121,7 +139,7 @@ export const findBoughtSalt = (id: string): BoughtSalt | null => bought.get(id) 
  * Reads a salt the way people write it: middle dots, stars, spaces and small subscripts are all one.
  * Returns the id, or null when no such salt is known.
  */
-export function canonicalSalt(typed: string): string | null {
+export function canonicalSalt(typed: string): SaltId | null {
   const plain = typed
     .replace(/[₀-₉]/g, (digit) => String(digit.charCodeAt(0) - 0x2080))
     .replace(/\s*[·*⋅•.]\s*|\s+(?=\d)/g, '.')
@@ -141,7 +159,7 @@ export function canonicalSalt(typed: string): string | null {
     CH3COONa: 'NaOAc',
   };
   const id = (Object.hasOwn(everyday, plain) ? everyday[plain] : undefined) ?? plain;
-  if (findBoughtSalt(id)) return id;
+  if (findBoughtSalt(id)) return id as BoughtSaltId;
   const anhydrous = id.replace(/\.\d*(\.\d)?H2O$/, '');
-  return Object.hasOwn(refusedSalts, anhydrous) ? anhydrous : null;
+  return Object.hasOwn(refusedSalts, anhydrous) ? (anhydrous as RefusedSalt) : null;
 }

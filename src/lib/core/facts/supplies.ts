@@ -12,3 +12,7 @@ export const supplyKinds = {
 } as const;
 
 export type SupplyKind = keyof typeof supplyKinds;
+
+/** The kind that a stored answer names; one that this version does not know is a supply nobody can tell. */
+export const supplyKindOf = (stored: string): SupplyKind =>
+  Object.hasOwn(supplyKinds, stored) ? (stored as SupplyKind) : 'unknown';

@@ -1,6 +1,6 @@
 import type { ElementSymbol } from '../facts/elements.ts';
 import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
-import type { BathSalt, RefusedSalt } from '../facts/salts.ts';
+import type { SaltId } from '../facts/salts.ts';
 import type { ResistKind } from '../facts/resists.ts';
 import type { SupplyKind } from '../facts/supplies.ts';
 
@@ -106,7 +106,7 @@ export const metalIds = all<BitableMetal | RefusedMetal>()([
 ]);
 
 /** As bought: a hydrate is a word of its own. */
-export const saltIds = all<BathSalt | RefusedSalt | 'CuSO4.5H2O' | 'Na2SO4.10H2O'>()([
+export const saltIds = all<SaltId>()([
   'NaNO3',
   'KNO3',
   'NaCl',

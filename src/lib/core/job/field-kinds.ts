@@ -88,7 +88,10 @@ export const share = <const M extends FieldMarks>(marks: M) => ({
 });
 
 /** An amount between bounds. */
-export const quantity = <D extends Dimension, const B extends Bounds & FieldMarks>(dimension: D, field: B) => ({
+export const quantity = <D extends Dimension, const B extends Bounds & FieldMarks>(
+  dimension: D,
+  field: B,
+) => ({
   kind: 'amount' as const,
   dimension,
   schema: amount(dimension, field),

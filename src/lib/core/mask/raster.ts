@@ -23,6 +23,13 @@ export interface Mask {
 /** Largest side and number of pixels that are worked on. */
 export const LIMITS = { side: 20_000, pixels: 12_000_000 } as const;
 
+/** Why a file gives no picture. */
+export type BringInFault =
+  | { readonly id: 'notAPicture' }
+  | { readonly id: 'tooLarge'; readonly found: number; readonly most: number }
+  | { readonly id: 'bomb' }
+  | { readonly id: 'broken' };
+
 /** Why a picture cannot be used. */
 export type PictureFault =
   | { readonly id: 'tooLarge'; readonly found: number; readonly most: number }

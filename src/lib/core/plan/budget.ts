@@ -1,3 +1,4 @@
+import type { UnitId } from '../units/convert.ts';
 import { cellOffset } from '../cell/offset.ts';
 import type { Setup } from '../cell/setup.ts';
 import { leadResistance, tubCooling, undercutRatio } from '../facts/bench-facts.ts';
@@ -47,7 +48,7 @@ export type Spread =
 
 export interface UncertainInput {
   readonly median: number;
-  readonly unit: string;
+  readonly unit: UnitId;
   readonly spread: Spread;
   readonly evidence: Evidence;
   readonly sources: readonly string[];

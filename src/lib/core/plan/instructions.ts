@@ -3,13 +3,14 @@ import { practice } from '../facts/bench-facts.ts';
 import type { Params } from '../rules/rule.ts';
 import type { Pairing } from './budget.ts';
 import type { JobInput } from './job-input.ts';
+import type { InstructionId } from './instruction-id.ts';
 import type { Figures, Instruction, Settings } from './plan.ts';
 
 /** Pieces that differ less than this, %, may hang where they are. */
 const SWAP_BELOW = 90;
 
 /** A mass as a kitchen or letter scale can show it. */
-const grams = (value: number) => ({ value: Number(value.toPrecision(3)), unit: 'g' });
+const grams = (value: number) => ({ value: Number(value.toPrecision(3)), unit: 'g' }) as const;
 
 /**
  * The whole job as lines of work, in order. Screens, job sheet and bench card all take their lines from
@@ -24,7 +25,7 @@ export function instructionsFor(
   const { piece, cathode, bath, resist, tub, attached, hanger } = job;
   const { family, anion } = pairing;
   const lines: Instruction[] = [];
-  const add = (step: Instruction['step'], id: string, params: Params = {}): void => {
+  const add = (step: Instruction['step'], id: InstructionId, params: Params = {}): void => {
     lines.push({ id, step, params });
   };
 
@@ -67,7 +68,7 @@ export function instructionsFor(
     add('electrolyte', 'label-tub');
     add('electrolyte', 'let-stand', { hours: { value: practice.dissolveHours.value, unit: 'h' } });
   } else {
-    add('electrolyte', 'take-bath', { record: bath.record });
+    add('electrolyte', 'take-bath', { record: { text: bath.record } });
     add('electrolyte', 'dress');
   }
 

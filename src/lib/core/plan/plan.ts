@@ -2,6 +2,7 @@ import type { DepthMap } from '../field/depth-map.ts';
 import type { RefusalId, WarningId } from '../rules/index.ts';
 import type { Params, SignalWord, StepId } from '../rules/rule.ts';
 import type { Figure } from '../units/figure.ts';
+import type { InstructionId } from './instruction-id.ts';
 import type { JobInput } from './job-input.ts';
 import type { FigureId } from './outcome.ts';
 
@@ -24,7 +25,7 @@ export interface Refusal {
 
 /** One line of work, in order. */
 export interface Instruction {
-  readonly id: string;
+  readonly id: InstructionId;
   readonly step: StepId;
   readonly params: Params;
 }

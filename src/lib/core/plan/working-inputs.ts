@@ -1,7 +1,7 @@
 import type { Evidence, WorkingInput } from '../units/figure.ts';
 import { FARADAY } from '../units/constants.ts';
 import { toSi } from '../units/convert.ts';
-import type { UnitSymbol } from '../units/convert.ts';
+import type { UnitId, UnitSymbol } from '../units/convert.ts';
 import type { JobField } from '../job/field-kinds.ts';
 import { jobFields } from '../job/fields.ts';
 import type { JobPath } from '../job/fields.ts';
@@ -13,17 +13,21 @@ import { molarVolume } from '../chemistry/gas.ts';
 import { boxOf } from '../cell/tub.ts';
 import type { Setup } from '../cell/setup.ts';
 import type { SolvedField } from '../cell/solved-field.ts';
-import type { Budget, Pairing } from './budget.ts';
+import type { Budget, InputId, Pairing } from './budget.ts';
 import type { JobInput } from './job-input.ts';
+import { inputIds } from './budget.ts';
 import { figureIds, figureUnits } from './outcome.ts';
 import { celsiusOf } from '../units/quantity.ts';
-import type { Outcome } from './outcome.ts';
+import type { FigureId, Outcome } from './outcome.ts';
 
 /** A set-up, and which of its answers nobody typed. */
 type Answered = Setup & Pick<JobInput, 'untyped'>;
 
-/** Everything that a working may name, by id. */
-export type WorkingInputs = Readonly<Record<string, WorkingInput>>;
+/** An input that is no figure itself: typed, looked up, drawn from the budget, or the grid of a solved cell. */
+export type OwnInputId = keyof ReturnType<typeof given> | InputId | 'solved_field';
+/** Everything that a working may name. */
+export type WorkingInputId = OwnInputId | FigureId;
+export type WorkingInputs = Readonly<Partial<Record<WorkingInputId, WorkingInput>>>;
 
 /** An answer in its unit, and whether it was typed, proposed, or left at its default. */
 const answers =
@@ -46,7 +50,7 @@ const known = ({ value, unit, evidence, source }: Datum): Omit<WorkingInput, 'id
 
 const table = (
   value: number,
-  unit: string,
+  unit: UnitId,
   evidence: Evidence,
   ...sources: string[]
 ): Omit<WorkingInput, 'id'> => ({
@@ -57,10 +61,7 @@ const table = (
 });
 
 /** What was typed and looked up before anything is computed. */
-function given(
-  { piece, cathode, tub, bath, supply, place, untyped }: Answered,
-  { metal, salt }: Pairing,
-): Record<string, Omit<WorkingInput, 'id'>> {
+function given({ piece, cathode, tub, bath, supply, place, untyped }: Answered, { metal, salt }: Pairing) {
   const box = boxOf(tub);
   const facts = metals[metal];
   const typed = answers(untyped);
@@ -136,9 +137,10 @@ export function workingInputsFor(
   outcome: Outcome,
   field: SolvedField | null = null,
 ): WorkingInputs {
-  const entries: Record<string, Omit<WorkingInput, 'id'>> = { ...given(setup, pairing) };
-  if (field) entries['solved_field'] = table(field.spacing * 1e3, 'mm', 'computed', 'fieldSolver');
-  for (const [id, input] of Object.entries(budget)) {
+  const entries: Partial<Record<WorkingInputId, Omit<WorkingInput, 'id'>>> = { ...given(setup, pairing) };
+  if (field) entries.solved_field = table(field.spacing * 1e3, 'mm', 'computed', 'fieldSolver');
+  for (const id of inputIds) {
+    const input = budget[id];
     entries[id] = { value: input.median, unit: input.unit, evidence: input.evidence, sources: input.sources };
   }
   for (const id of figureIds) {

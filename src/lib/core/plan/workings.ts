@@ -1,12 +1,36 @@
 import type { Working } from '../units/figure.ts';
 import type { FigureId } from './outcome.ts';
-import type { WorkingInputs } from './working-inputs.ts';
+import type { WorkingInputId, WorkingInputs } from './working-inputs.ts';
+
+/** What a working adds to its numbers; the words room has the texts. */
+export type RemarkId =
+  | 'no-credit-for-plating-out'
+  | 'above-one-percent'
+  | 'parts-immersed'
+  | 'anhydrous'
+  | 'closed-form'
+  | 'energised-time'
+  | 'warmer-conducts'
+  | 'mean-depth'
+  | 'where-bare'
+  | 'averaged-2-mm'
+  | 'lots-closed-form'
+  | 'no-cooling'
+  | 'ten-hours'
+  | 'all-current'
+  | 'likely-case'
+  | 'fault-case'
+  | 'whole-bath'
+  | 'no-more-salt'
+  | 'pH-decides'
+  | 'stays-damp'
+  | 'solved-field';
 
 /** How a figure is worked out: its formula, what goes in, and remarks that belong to it. */
 interface Recipe {
   readonly formula: string;
-  readonly inputs: readonly string[];
-  readonly remarks?: readonly string[];
+  readonly inputs: readonly WorkingInputId[];
+  readonly remarks?: readonly RemarkId[];
 }
 
 const dissolved: Recipe = {
@@ -15,7 +39,7 @@ const dissolved: Recipe = {
   remarks: ['no-credit-for-plating-out'],
 };
 
-const warming = [
+const warming: readonly WorkingInputId[] = [
   'volts',
   'current',
   'conductivity_slope',
@@ -94,7 +118,14 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
   },
   charge: {
     formula: 'Q = d·ρ·A·F/(y·EW)',
-    inputs: ['wanted_depth', 'metal_density', 'bare_area', 'faraday', 'currentEfficiency', 'equivalent_weight'],
+    inputs: [
+      'wanted_depth',
+      'metal_density',
+      'bare_area',
+      'faraday',
+      'currentEfficiency',
+      'equivalent_weight',
+    ],
   },
   run_time: {
     formula: 'Q = ∫I dt, I rising as the bath warms',
@@ -134,7 +165,10 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
   },
   undercut: { formula: 'u = r·d', inputs: ['depth', 'undercutRatio'] },
   thinnest_line: { formula: 'b = 2·u + reserve', inputs: ['undercut', 'land_reserve'] },
-  mass_removed: { formula: 'm = y·Q·EW/F', inputs: ['charge', 'currentEfficiency', 'equivalent_weight', 'faraday'] },
+  mass_removed: {
+    formula: 'm = y·Q·EW/F',
+    inputs: ['charge', 'currentEfficiency', 'equivalent_weight', 'faraday'],
+  },
   heating_rate: {
     formula: 'r = V·I/(m·c)',
     inputs: ['volts', 'current', 'bath_volume', 'heat_capacity'],
@@ -240,7 +274,7 @@ const solvedResistance: Recipe = {
 };
 
 const recipeOf = (id: FigureId, workingInputs: WorkingInputs): Recipe =>
-  id === 'cell_resistance' && workingInputs['solved_field'] ? solvedResistance : recipes[id];
+  id === 'cell_resistance' && workingInputs.solved_field ? solvedResistance : recipes[id];
 
 /** The working of a figure: inputs that this job has, and all sources behind them. */
 export function workingOf(id: FigureId, workingInputs: WorkingInputs): Working {

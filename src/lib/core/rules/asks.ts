@@ -1,6 +1,7 @@
 import { isBitable, metals } from '../facts/metals.ts';
 import { findBoughtSalt, findSalt } from '../facts/salts.ts';
 import type { Situation } from './rule.ts';
+import type { NeverId } from './term.ts';
 
 /** Questions that several rules ask. */
 
@@ -18,5 +19,5 @@ export const hasAmmonium = ({ bath }: Situation): boolean => findSalt(bath.salt)
 export const hasNitrate = ({ bath }: Situation): boolean => findSalt(bath.salt)?.facts.anion === 'nitrate';
 
 /** Which pair of dangers a bath carries. @param salt id as bought */
-export const neverFamily = (holdsSilver: boolean, salt: string): string =>
+export const neverFamily = (holdsSilver: boolean, salt: string): NeverId =>
   holdsSilver ? 'never-silver' : `never-${findBoughtSalt(salt)?.facts.anion ?? 'nitrate'}`;

@@ -1,13 +1,15 @@
 import type { Cathode, Piece, Water } from '../cell/setup.ts';
 import { isBitable, metals, refusedMetals } from '../facts/metals.ts';
-import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
+import type { BitableMetal, MetalFamily, RefusedMetal } from '../facts/metals.ts';
 import { bathSalts, findBoughtSalt, refusedSalts, saltIdOf } from '../facts/salts.ts';
-import type { BathSalt } from '../facts/salts.ts';
+import type { BathSalt, RefusedSalt, SaltId } from '../facts/salts.ts';
+import type { Anion } from '../facts/salts/salt-facts.ts';
 import type { ResistKind } from '../facts/resists.ts';
 import { si } from '../units/quantity.ts';
 import { refusalRules, warningRules } from './index.ts';
 import type { RefusalId, WarningId } from './index.ts';
 import type { Params, Situation, StepId } from './rule.ts';
+import type { ReasonId } from './term.ts';
 
 /*
  * One judge asks the rules that refuse and warn, and the solubility of the salt that a bite makes is held
@@ -19,8 +21,7 @@ import type { Params, Situation, StepId } from './rule.ts';
 /** What meets what: all that a pairing depends on. */
 export interface Meeting {
   readonly metal: BitableMetal | RefusedMetal;
-  /** id of a salt as bought, or of a refused one */
-  readonly salt: string;
+  readonly salt: SaltId;
   readonly plate: Cathode['metal'];
   readonly water: Water;
   readonly resist: ResistKind;
@@ -35,10 +36,12 @@ export interface Spoken<Id extends string> {
   readonly params: Params;
 }
 
+/** Id of the chemistry in a sentence: `silver-nitrate`, `salt-ammonium`, `stock-gold`. */
+export type WhyId = `${MetalFamily}-${Anion}` | Extract<ReasonId, `salt-${string}` | `stock-${string}`>;
+
 export interface Judgement {
   readonly verdict: PairingVerdict;
-  /** id of the chemistry in a sentence: `silver-nitrate`, `salt-ammonium`, `stock-gold` */
-  readonly why: string;
+  readonly why: WhyId;
   readonly refusals: readonly Spoken<RefusalId>[];
   readonly cares: readonly Spoken<WarningId>[];
 }
@@ -129,7 +132,7 @@ function benchOf({ metal, salt, plate, water, resist }: Meeting): Situation {
 }
 
 /** Id of the sentence that says what metal and salt do to each other, or why one of them is refused. */
-function whyOf(metal: Meeting['metal'], salt: string): string {
+function whyOf(metal: Meeting['metal'], salt: SaltId): WhyId {
   if (!isBitable(metal)) return `stock-${refusedMetals[metal]}`;
   const bought = findBoughtSalt(salt);
   if (bought) return `${metals[metal].family}-${bought.facts.anion}`;
@@ -187,14 +190,14 @@ export const platesFor = (meeting: Meeting): { id: Cathode['metal']; judgement: 
 /** One cell of the whole table: its own metal as the plate, clean water, a resist that holds. */
 export interface MatrixCell {
   readonly metal: Meeting['metal'];
-  readonly salt: string;
+  readonly salt: BathSalt | RefusedSalt;
   readonly judgement: Judgement;
 }
 
 /** Every metal that anyone asks about against every salt, row by row: for a page that shows it whole. */
 export const pairingMatrix = (): MatrixCell[] =>
   ([...Object.keys(metals), ...Object.keys(refusedMetals)] as Meeting['metal'][]).flatMap((metal) =>
-    [...Object.keys(bathSalts), ...Object.keys(refusedSalts)].map((salt) => ({
+    ([...Object.keys(bathSalts), ...Object.keys(refusedSalts)] as (BathSalt | RefusedSalt)[]).map((salt) => ({
       metal,
       salt,
       judgement: judgePairing({ metal, salt, plate: metal, water: 'deionised', resist: 'vinyl' }),

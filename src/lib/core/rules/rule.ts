@@ -1,6 +1,8 @@
+import type { UnitId } from '../units/convert.ts';
 import type { Setup } from '../cell/setup.ts';
 import type { SourceId } from '../facts/sources.ts';
 import type { Figure } from '../units/figure.ts';
+import type { TermId } from './term.ts';
 
 /** The steps of a job, in order. */
 export const stepIds = [
@@ -22,12 +24,17 @@ export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
 /** An amount in a text; a bound is rounded to its safe side where it is read in another unit. */
 export interface Amount {
   readonly value: number;
-  readonly unit: string;
+  readonly unit: UnitId;
   readonly bound?: 'least' | 'most';
 }
 
-/** What fills a blank in a text: a word by id, an amount, or a figure with its range. */
-export type Param = string | Amount | Figure;
+/** Words that stand as they are: a name that the maker gave, or the code of a country. */
+export interface Verbatim {
+  readonly text: string;
+}
+
+/** What fills a blank in a text: a word by id, words as they are, an amount, or a figure with its range. */
+export type Param = TermId | Verbatim | Amount | Figure;
 export type Params = Readonly<Record<string, Param>>;
 
 /** What a rule looks at. Figures are there once the plan has been computed. */

@@ -13,6 +13,6 @@ export const saltClosedToPublic = {
     // ammonium nitrate is refused everywhere, by its own rule
     if (salt === null || salt === 'NH4NO3' || place.use !== 'home' || place.country === null) return null;
     const closed = lawFor('buying', place.country, salt).some(({ effect }) => effect === 'closed');
-    return closed ? { salt: bath.salt, country: place.country } : null;
+    return closed ? { salt: bath.salt, country: { text: place.country } } : null;
   },
 } as const satisfies RefusalRule;

@@ -9,6 +9,6 @@ export const unfitSupply = {
   sources: ['selv', 'tradePractice'],
   applies: ({ supply }) => {
     const fitness = supplyKinds[supply.kind];
-    return fitness === 'fit' ? null : { supply: supply.kind };
+    return fitness === 'fit' ? null : { supply: `supply-${supply.kind}` };
   },
 } as const satisfies RefusalRule;

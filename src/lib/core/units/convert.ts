@@ -70,6 +70,30 @@ const units = {
 
 export type UnitSymbol = keyof typeof units;
 
+/** Any unit that an amount is told in: one that may be typed, or one of a table or a figure alone. */
+export type UnitId =
+  | UnitSymbol
+  | 'atm'
+  | 'g/cm3'
+  | 'g/mol'
+  | 'g/100g water'
+  | 'mol/L'
+  | 'mol/m3'
+  | 'm3/mol'
+  | 'L/mol'
+  | 'C/mol'
+  | 'ppm'
+  | 'mg/m3'
+  | '%/K'
+  | 'K/min'
+  | 'degF/min'
+  | 'm3/h'
+  | 'm2/s'
+  | 'A.h/L'
+  | 'W/m2K'
+  | 'J/kgK'
+  | 'ug/cm2/week';
+
 /** Other spellings that people type, mapped to ours. */
 const spellings: Readonly<Record<string, UnitSymbol>> = {
   μm: 'um',

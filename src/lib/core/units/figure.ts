@@ -1,3 +1,4 @@
+import type { UnitId } from './convert.ts';
 /** Where a number came from. Anything but these words does not compile. */
 export type Evidence =
   | 'measured'
@@ -17,7 +18,7 @@ export interface WorkingInput {
   /** id of the input; the words room has its label */
   readonly id: string;
   readonly value: number;
-  readonly unit: string;
+  readonly unit: UnitId;
   readonly evidence: Evidence;
   /** source ids; none for the maker's own input or an earlier figure */
   readonly sources: readonly string[];
@@ -39,6 +40,6 @@ export interface Figure {
   readonly value: number;
   readonly low: number;
   readonly high: number;
-  readonly unit: string;
+  readonly unit: UnitId;
   readonly working: Working;
 }

@@ -7,8 +7,7 @@ import { fromSi } from '../../core/units/convert.ts';
 import type { UnitSymbol } from '../../core/units/convert.ts';
 import type { Dimension, Quantity } from '../../core/units/quantity.ts';
 import { jobTexts } from '$words/papers.ts';
-import { phrase } from '$words/render.ts';
-import { terms } from '$words/terms.ts';
+import { phrase, termText } from '$words/render.ts';
 import { temperatureText } from '$words/units.ts';
 import { ink } from '../paper.ts';
 import { typeset } from '../typeset.ts';
@@ -16,13 +15,11 @@ import { typeset } from '../typeset.ts';
 /** A typed SI amount in the unit that a bench uses. */
 const as = (value: Quantity<Dimension>, unit: UnitSymbol) => ({ value: fromSi(value, unit), unit });
 
-const named = (id: string): string => terms[id] ?? id;
-
 function pieceLines({ piece, ...job }: JobInput): string[] {
   const said = (template: string, params: Params): string => phrase(template, params, readingUnitsOf(job));
   const size = { width: as(piece.width, 'mm'), height: as(piece.height, 'mm') };
   return [
-    ...(piece.count > 1 ? [said(jobTexts.count, { count: String(piece.count) })] : []),
+    ...(piece.count > 1 ? [said(jobTexts.count, { count: { text: String(piece.count) } })] : []),
     said(jobTexts[piece.shape], size),
     said(jobTexts.sheetMetal, { thickness: as(piece.thickness, 'mm') }),
     `${jobTexts[piece.faces]}, ${said(jobTexts.wanted, { depth: as(piece.depth, 'mm') })}`,
@@ -49,10 +46,10 @@ export function jobStrip({ job }: Plan): Content {
   const { cathode, bath, resist, supply, piece } = job;
   const said = (template: string, params: Params): string => phrase(template, params, readingUnitsOf(job));
   const columns: readonly [string, string, readonly string[]][] = [
-    [jobTexts.piece, named(piece.metal), pieceLines(job)],
+    [jobTexts.piece, termText(piece.metal), pieceLines(job)],
     [
       jobTexts.plate,
-      named(cathode.metal),
+      termText(cathode.metal),
       [
         said(jobTexts.rectangle, { width: as(cathode.width, 'mm'), height: as(cathode.height, 'mm') }),
         said(jobTexts.gap, { gap: as(cathode.gap, 'mm') }),
@@ -60,13 +57,13 @@ export function jobStrip({ job }: Plan): Content {
     ],
     [
       jobTexts.bath,
-      bath.record === null ? named(bath.salt) : said(jobTexts.record, { record: bath.record }),
+      bath.record === null ? termText(bath.salt) : said(jobTexts.record, { record: { text: bath.record } }),
       [
         said(jobTexts.strength, { strength: as(bath.strength, 'g/L') }),
-        `${named(`water-${bath.water}`)}, ${temperatureText(bath.temperature, readingUnitsOf(job))}`,
+        `${termText(`water-${bath.water}`)}, ${temperatureText(bath.temperature, readingUnitsOf(job))}`,
       ],
     ],
-    [jobTexts.supply, resist.replaceAll('-', ' '), [named(supply.kind), supplyText(job)]],
+    [jobTexts.supply, resist.replaceAll('-', ' '), [termText(`supply-${supply.kind}`), supplyText(job)]],
   ];
   return {
     columnGap: 12,

@@ -3,7 +3,7 @@ import type { FigureId } from '../../core/plan/outcome.ts';
 import { readingUnitsOf } from '../../core/job/reading-units.ts';
 import type { Plan } from '../../core/plan/plan.ts';
 import { figureParts } from '$words/render.ts';
-import { symbolRead, withUnit } from '$words/units.ts';
+import { symbolRead, withSymbol } from '$words/units.ts';
 import { readingHeads, resultLines, resultTexts, sheetTexts } from '$words/papers.ts';
 import { bare, checkBox, plateMark } from '../drawing/plate-mark.ts';
 import { ink, tabular } from '../paper.ts';
@@ -81,7 +81,7 @@ export function result(plan: Plan): Content {
     const figure = plan.figures[id];
     if (!figure) return null;
     const { number, unit } = figureParts(figure, units);
-    return resultTexts.plan.replace('{value}', withUnit(number, unit));
+    return resultTexts.plan.replace('{value}', withSymbol(number, unit));
   };
   const blanks = resultLines.map(({ name, unit, plan: id }) =>
     blank(name, symbolRead(unit, units), id === null ? null : foretold(id)),

@@ -1,8 +1,8 @@
 import { unitIn as typedIn } from '$lib/core/job/draft.ts';
 import { jobFields, pathOfField } from '$lib/core/job/fields.ts';
 import type { Draft, FieldId } from '$lib/session/draft.ts';
-import { unitSymbol } from '$words/units.ts';
+import { storedSymbol } from '$words/units.ts';
 
 /** The unit that a field of this draft is typed in, as it is written. */
 export const unitIn = (field: FieldId, draft: Draft): string =>
-  unitSymbol(typedIn(jobFields[pathOfField(field)], draft));
+  storedSymbol(typedIn(jobFields[pathOfField(field)], draft));

@@ -1,3 +1,4 @@
+import type { UnitId } from '../../core/units/convert.ts';
 import { dilute, strengthByWeight, strengthen, topUp, weighingWith } from '$lib/core/chemistry/jars.ts';
 import type { JarChange, FoundStrength } from '$lib/core/chemistry/jars.ts';
 import { hydrometer, isRefused, mix, mixVolume, strongest } from '$lib/core/chemistry/solutions.ts';
@@ -11,7 +12,7 @@ import type { Temperature } from '$lib/core/units/quantity.ts';
 import { numberIn } from '$lib/core/units/typed-number.ts';
 import { inward } from '$lib/core/units/typed.ts';
 import { mixFaults, refusedQuantities } from '$words/known.ts';
-import { unitSymbol, withUnit } from '$words/units.ts';
+import { withUnit } from '$words/units.ts';
 
 /** What was typed, by field; empty where nothing was. */
 export type MixDraft = Readonly<Record<MixField, string>>;
@@ -97,12 +98,12 @@ interface Asked {
 /** A refusal of the core, pinned to the field that was typed: what was found, the range, the nearest value in it. */
 function refusal(refused: SolutionRefusal, { draft, fields, salt, warmth }: Asked): MixingFault {
   const first = fields[0] ?? 'mix.salt';
-  const typed = (field: MixField): string => withUnit(draft[field].trim(), unitSymbol(mixUnits[field]));
+  const typed = (field: MixField): string => withUnit(draft[field].trim(), mixUnits[field]);
   if (refused.refused === 'needsAmount')
     return faultAt('mix.salt', mixFaults.twoStrengths, mixFaults.oneStrength);
   if (refused.refused === 'alreadyThere') return faultAt(first, typed(first), mixFaults.changes);
   if (refused.refused === 'noTable') return faultAt(first, typed(first), mixFaults.known);
-  const within = (field: MixField, what: string, unit: string, low: number, high: number): MixingFault => {
+  const within = (field: MixField, what: string, unit: UnitId, low: number, high: number): MixingFault => {
     const [least, most] = [inward(low, true), inward(high, false)];
     const nearest = withUnit(refused.found < refused.low ? least : most, unit);
     return faultAt(field, typed(field), mixFaults.within(what, least, withUnit(most, unit), nearest));

@@ -2,6 +2,7 @@ import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { detailBounds, stencilCopies } from '../../core/job/typed-bounds.ts';
 import { printedBar } from '../../core/units/printed.ts';
 import { inward } from '../../core/units/typed.ts';
+import type { BringInFault, PictureFault } from '../../core/mask/raster.ts';
 import { count, plain } from './locale.ts';
 import { amountText, readIn, withUnit } from './units.ts';
 
@@ -136,7 +137,9 @@ export const stencilPanelTexts = {
   barFault: `${plain(printedBar.least)} to ${withUnit(plain(printedBar.most), 'mm')}; beyond that the print was not made at 100 %`,
 } as const;
 
-const faults: Readonly<Record<string, string>> = {
+type Fault = PictureFault | BringInFault;
+
+const faults: Readonly<Record<Exclude<Fault['id'], 'tooLarge'>, string>> = {
   notAPicture: 'This file is no PNG, JPEG, WebP or SVG, or it is cut off. Choose another.',
   bomb: 'This drawing is too large, or defines parts that grow when it is read. Save it plainly and choose it again.',
   broken: 'The picture is damaged: it could not be opened. Save it again, or choose another.',
@@ -146,18 +149,11 @@ const faults: Readonly<Record<string, string>> = {
   flat: 'The corners lie too close together. Move them to the corners of the piece.',
 };
 
-export function artFault({
-  id,
-  found,
-  most,
-}: {
-  readonly id: string;
-  readonly found?: number;
-  readonly most?: number;
-}): string {
-  if (id === 'tooLarge')
-    return `The picture has ${plain(found ?? 0, 3)} pixels on a side; up to ${plain(most ?? 0, 2)} can be worked on. Shrink it first.`;
-  return faults[id] ?? 'The picture cannot be used.';
+/** Why a picture cannot be used, and what to do. */
+export function artFault(fault: Fault): string {
+  if (fault.id === 'tooLarge')
+    return `The picture has ${plain(fault.found, 3)} pixels on a side; up to ${plain(fault.most, 2)} can be worked on. Shrink it first.`;
+  return faults[fault.id];
 }
 
 interface Lines {

@@ -3,11 +3,14 @@ import type { Use } from '../../core/cell/setup.ts';
 import type { WasteStream } from '../../core/facts/waste-codes.ts';
 import { advice } from '../../core/facts/advice.ts';
 import { plain } from './locale.ts';
-import { terms } from './terms.ts';
+import { elementNames } from './materials.ts';
+import { saltWord } from './shelf.ts';
+import { storedText } from './stored-text.ts';
 import { converted } from '../../core/units/convert.ts';
 import { withUnit } from './units.ts';
 
-export const elementWord = (symbol: string): string => terms[`element-${symbol}`] ?? symbol;
+/** @param symbol of a metal in a bath's record */
+export const elementWord = (symbol: string): string => storedText(elementNames, symbol);
 
 /** Where a bath may go: keep it, or hand it over. */
 export const awayTexts = {
@@ -155,7 +158,7 @@ export function askLines(salt: string, volumeMl: number, held: readonly Held[], 
   const metals = held.map(({ element }) => elementWord(element)).join(', ') || 'no metal yet';
   const from = { home: 'from home', selling: 'from a small business', teaching: 'from a class' }[use];
   return [
-    `“Do you take ${withUnit(plain(volumeMl, 2), 'mL')} of used etching bath ${from}: water with ${terms[salt] ?? salt}, and dissolved ${metals}?”`,
+    `“Do you take ${withUnit(plain(volumeMl, 2), 'mL')} of used etching bath ${from}: water with ${saltWord(salt)}, and dissolved ${metals}?”`,
     '“Untreated, in a plastic jar? What must stand on it?”',
     '“When and where, and what does it cost?”',
     '“Do you take towels, gloves and filters with traces of it too?”',
@@ -238,10 +241,9 @@ export const wornMark = 'Worn: retire it, hand it over.';
 
 /** How old a bath is, in charge. */
 export function wornText({ worn }: Away, perLitre: number): string {
-  const [used, limit] = [perLitre, worn.limit.value].map((value) =>
-    withUnit(plain(value, 2), worn.limit.unit),
-  );
+  const charge = (value: number): string => withUnit(plain(value, 2), worn.limit.unit);
+  const [used, limit] = [charge(perLitre), charge(worn.limit.value)];
   return worn.isWorn
-    ? `It has passed ${used ?? ''}: retire it at ${limit ?? ''}. Use it no more; hand it over.`
-    : `It has passed ${used ?? ''} of ${limit ?? ''}. Retire it then, by charge and not by look; sooner when the bite turns patchy, the liquid cloudy, or the smell strange. The limit is common practice, no source.`;
+    ? `It has passed ${used}: retire it at ${limit}. Use it no more; hand it over.`
+    : `It has passed ${used} of ${limit}. Retire it then, by charge and not by look; sooner when the bite turns patchy, the liquid cloudy, or the smell strange. The limit is common practice, no source.`;
 }

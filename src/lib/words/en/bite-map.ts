@@ -128,8 +128,8 @@ export function profileSummary({ steps }: Profile, mean: number, units: ReadingU
 type Step = Profile['steps'][number];
 
 export function stepPlace({ from, to }: Step, units: ReadingUnits): string {
-  const [start, end] = [from, to].map((metres) => plain(readIn(1e3 * metres, 'mm', units).value, 3));
-  return `${start ?? ''} to ${end ?? ''}`;
+  const read = (metres: number): string => plain(readIn(1e3 * metres, 'mm', units).value, 3);
+  return `${read(from)} to ${read(to)}`;
 }
 
 /** @param mean um */

@@ -1,16 +1,17 @@
 import { advice } from '../../core/facts/advice.ts';
 import { limits, practice } from '../../core/facts/bench-facts.ts';
+import type { UnitId } from '../../core/units/convert.ts';
+import type { CheckId, HoldId, OptionId, WrongId } from '../../procedure/checks.ts';
 import { plain } from './locale.ts';
-import type { CheckId, HoldId } from '../../procedure/checks.ts';
 import { datumText, withUnit } from './units.ts';
 
 /** A check in words: what is asked, what can be seen, and what to do about each answer that is not right. */
-export interface CheckText {
+interface CheckText<Id extends CheckId> {
   readonly asks: string;
-  /** by option id; a number check has none */
-  readonly options: Readonly<Record<string, string>>;
-  /** by option id, or `number` for a reading out of range */
-  readonly fixes: Readonly<Record<string, string>>;
+  /** none where nothing is chosen */
+  readonly options: Readonly<Record<OptionId<Id>, string>>;
+  /** `number` for a reading out of range */
+  readonly fixes: Readonly<Record<WrongId<Id>, string>>;
 }
 
 export const holdTexts: Readonly<Record<HoldId, { readonly title: string; readonly lead: string }>> = {
@@ -39,13 +40,13 @@ export const freshnessTexts = {
 /** Of a check that is read off a scale. */
 export const readingChecks = {
   say: 'That is what I read',
-  said: (value: number, unit: string): string => `You read ${withUnit(String(value), unit)}.`,
+  said: (value: number, unit: UnitId): string => `You read ${withUnit(String(value), unit)}.`,
 } as const;
 
 const putOnGloves = 'Take whole nitrile gloves. Blow one up and look for leaks; change torn ones.';
 const putOnGoggles = 'Put splash goggles over your eyes now. Glasses leave the sides open.';
 
-const twoHaveSeen: CheckText = {
+const twoHaveSeen: CheckText<Extract<CheckId, `initials-${string}`>> = {
   asks: 'Two have seen the marked checks',
   options: {},
   fixes: { initials: 'Two people, each their own: one to four letters, and not the same.' },
@@ -59,8 +60,8 @@ export const initialsTexts = {
   said: (value: string): string => `Seen by ${value.replace(' ', ' and ')}.`,
 } as const;
 
-/** Complete by type: a check without its words does not compile. */
-export const checkTexts: Readonly<Record<CheckId, CheckText>> = {
+/** Complete by type: a check, an option or a wrong answer without its words does not compile. */
+export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
   'goggles-for-salt': {
     asks: 'Your goggles are',
     options: { 'on-eyes': 'over my eyes', 'on-bench': 'on the bench', none: 'I have none' },
@@ -279,3 +280,13 @@ export const checkTexts: Readonly<Record<CheckId, CheckText>> = {
   'initials-lifting': twoHaveSeen,
   'initials-storing': twoHaveSeen,
 };
+
+/** What an option of a check says, with a blank for the salt. */
+export const optionText = <Id extends CheckId>(check: Id, option: OptionId<Id>): string =>
+  checkTexts[check].options[option];
+
+/** What to do about an answer; undefined for one that no fix belongs to. @param answer may be stored */
+export function fixText(check: CheckId, answer: string): string | undefined {
+  const fixes: Readonly<Partial<Record<WrongId<CheckId>, string>>> = checkTexts[check].fixes;
+  return Object.hasOwn(fixes, answer) ? fixes[answer as WrongId<CheckId>] : undefined;
+}

@@ -1,9 +1,10 @@
+import type { UnitId } from '../../core/units/convert.ts';
 import { count, plain, significant } from './locale.ts';
 import { readingUnitsOf } from '../../core/job/reading-units.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { ClassPack, ClassPart, ClassStop } from '../../core/plan/class-pack.ts';
 import type { Plan } from '../../core/plan/plan.ts';
-import { terms } from './terms.ts';
+import { termText } from './render.ts';
 import { readIn, withUnit } from './units.ts';
 
 export const classTexts = {
@@ -62,7 +63,7 @@ export const stopTexts: Readonly<Record<ClassStop, string>> = {
 };
 
 /** Two digits: it is taken in by eye. */
-function roughly(value: number, unit: string, units: ReadingUnits): string {
+function roughly(value: number, unit: UnitId, units: ReadingUnits): string {
   const read = readIn(value, unit, units);
   return withUnit(significant(read.value, 2, read.finest), read.unit);
 }
@@ -82,7 +83,7 @@ export function bringLines(pack: ClassPack): readonly string[] {
 }
 
 export const beforeLines = (plan: Plan, pack: ClassPack): readonly string[] => [
-  `Mix ${count(pack.asked.stations, 'bath')}: ${withUnit(significant(pack.bathEach.salt, 3), 'g')} of ${terms[plan.job.bath.salt] ?? plan.job.bath.salt} in ${withUnit(significant(pack.bathEach.water, 3), 'mL')} of water each. Goggles and gloves on.`,
+  `Mix ${count(pack.asked.stations, 'bath')}: ${withUnit(significant(pack.bathEach.salt, 3), 'g')} of ${termText(plan.job.bath.salt)} in ${withUnit(significant(pack.bathEach.water, 3), 'mL')} of water each. Goggles and gloves on.`,
   'Label every tub, also while it stands for one evening.',
   'Bite one piece yourself at these settings, from beginning to end.',
   ...(pack.air === null

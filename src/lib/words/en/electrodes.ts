@@ -1,4 +1,5 @@
-import { termText } from './render.ts';
+import { metalNames } from './materials.ts';
+import { storedText } from './stored-text.ts';
 
 /** The screens that ask for hanger, plate and tub. */
 export const electrodeTexts = {
@@ -18,11 +19,11 @@ export const electrodeTexts = {
     `to the line you will fill to; the piece is ${height} high and must be under`,
 };
 
-/** @param metal of the piece */
+/** @param metal of the piece, as the draft holds it */
 export const plateMetals = (metal: string) => [
   {
     value: 'same',
-    label: `The piece’s own metal: ${termText(metal)}`,
+    label: `The piece’s own metal: ${storedText(metalNames, metal)}`,
     hint: 'Nothing foreign gets into the bath. Scrap will do; it gains metal.',
   },
   {

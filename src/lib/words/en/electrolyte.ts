@@ -1,7 +1,10 @@
 import { tools } from '../../core/facts/advice.ts';
 import { plain, significant } from './locale.ts';
 import { wornMark } from './away.ts';
-import { sentenceCase, termText } from './render.ts';
+import { metalNames } from './materials.ts';
+import { sentenceCase } from './render.ts';
+import { saltWord } from './shelf.ts';
+import { storedText } from './stored-text.ts';
 import { amountText, datumText, unitSymbol, withUnit } from './units.ts';
 
 /** The screens that ask for the bath, and mix it. */
@@ -22,9 +25,9 @@ export const electrolyteTexts = {
   usedBath: (bath: string): string => (bath === '' ? 'The bath on the sheet' : bath),
   usedHint: 'It held metal already. Choose it only if it stands before you.',
   keptSalt: (bath: string, salt: string): string =>
-    `${electrolyteTexts.usedBath(bath)} is ${termText(salt)}, and stays that. Go on.`,
-  forMetal: (metal: string): string => `For ${termText(metal)}`,
-  saltName: (salt: string): string => sentenceCase(termText(salt)),
+    `${electrolyteTexts.usedBath(bath)} is ${saltWord(salt)}, and stays that. Go on.`,
+  forMetal: (metal: string): string => `For ${storedText(metalNames, metal)}`,
+  saltName: (salt: string): string => sentenceCase(saltWord(salt)),
   otherJar: 'Another jar, or one without a label',
   whichJar: 'What does its label say?',
   noLabel: 'Nothing: no label',
@@ -42,7 +45,7 @@ export const electrolyteTexts = {
     { value: 'rain', label: 'Rain water, filtered' },
     { value: 'tap', label: 'Tap water' },
   ],
-  temperatures: ['degC', 'degF'].map((unit) => ({ value: unit, label: unitSymbol(unit) })),
+  temperatures: (['degC', 'degF'] as const).map((unit) => ({ value: unit, label: unitSymbol(unit) })),
   weigh: (grams: number, waterMl: number): string =>
     `Weigh ${amountText(grams, 'g')} into ${amountText(waterMl, 'mL')} of water.`,
   pour: (grams: number, waterMl: number, pourMl: number): string =>
@@ -60,6 +63,6 @@ export const shelvedBath = (
   isWorn: boolean,
 ) => ({
   value: name,
-  label: `${name}: ${termText(salt)}, ${withUnit(plain(now.strength, 3), 'g/L')}`,
+  label: `${name}: ${saltWord(salt)}, ${withUnit(plain(now.strength, 3), 'g/L')}`,
   hint: `${isWorn ? wornMark : `${withUnit(significant(now.chargeAh, 2), 'A.h')} so far`}${now.place === '' ? '' : `; ${now.place}`}`,
 });

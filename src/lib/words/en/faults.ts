@@ -4,7 +4,7 @@ import type { Fault } from '../../core/plan/fault.ts';
 import { symbolOf } from '../../core/units/convert.ts';
 import { plain } from '../../core/units/format.ts';
 import { fieldNames } from './fields.ts';
-import { unitSymbol } from './units.ts';
+import { storedSymbol } from './units.ts';
 
 /** What is asked where a solution is mixed. */
 const mixNames = {
@@ -28,7 +28,7 @@ const isMix = (field: FaultField): field is keyof typeof mixNames => Object.hasO
 
 /** Units as they are written for a reader: °C for degC. */
 const withSymbols = (text: string): string =>
-  text.replace(/(?<=\d )[A-Za-z][\w./]*/g, (unit) => (symbolOf(unit) === null ? unit : unitSymbol(unit)));
+  text.replace(/(?<=\d )[A-Za-z][\w./]*/g, (unit) => (symbolOf(unit) === null ? unit : storedSymbol(unit)));
 
 /** A fault as a maker reads it: what was found, what is expected. */
 export function faultText({ path, found, expected }: Fault, field: FaultField): string {

@@ -3,7 +3,10 @@ import { averagingWindow } from '../../core/field/evenness.ts';
 import { plateThickness } from '../../core/cell/tub.ts';
 import { limits, ventilation } from '../../core/facts/bench-facts.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
+import type { RemarkId } from '../../core/plan/workings.ts';
+import type { OwnInputId } from '../../core/plan/working-inputs.ts';
 import { phrase } from './render.ts';
+import { storedText } from './stored-text.ts';
 import { datumText } from './units.ts';
 
 /** What each figure is called on screen and paper, with blanks for limits. */
@@ -61,7 +64,7 @@ export const figureNames: Readonly<Record<FigureId, string>> = {
 export const figureName = (id: FigureId, units: ReadingUnits): string => phrase(figureNames[id], {}, units);
 
 /** Inputs of workings that are no figures themselves. */
-const inputNames: Readonly<Record<string, string>> = {
+const inputNames: Readonly<Record<OwnInputId, string>> = {
   wanted_depth: 'wanted depth',
   bare_area: 'bare area, whole batch',
   piece_width: 'piece, width',
@@ -118,11 +121,12 @@ const inputNames: Readonly<Record<string, string>> = {
   roomFactor: 'room, factor',
 };
 
+/** @param id of a working, which is stored with its plan */
 export const inputName = (id: string, units: ReadingUnits): string =>
-  phrase(inputNames[id] ?? figureNames[id as FigureId], {}, units);
+  phrase(storedText({ ...figureNames, ...inputNames }, id), {}, units);
 
 /** Remarks that belong to a working. */
-const remarkTexts: Readonly<Record<string, string>> = {
+const remarkTexts: Readonly<Record<RemarkId, string>> = {
   'closed-form':
     'Closed form, gap/(k·A) with end allowance, not a solved field: range widened for where the bare parts lie.',
   'solved-field':
@@ -154,10 +158,11 @@ const remarkTexts: Readonly<Record<string, string>> = {
 const remarkParams = {
   averaging: { value: 1e3 * averagingWindow, unit: 'mm' },
   plateThickness: { value: 1e3 * plateThickness, unit: 'mm' },
-};
+} as const;
 
+/** @param id of a working, which is stored with its plan */
 export const remarkText = (id: string, units: ReadingUnits): string =>
-  phrase(remarkTexts[id] ?? id, remarkParams, units);
+  phrase(storedText(remarkTexts, id), remarkParams, units);
 
 /** Evidence words, as shown beside a number. */
 export const evidenceNames = {

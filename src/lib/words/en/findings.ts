@@ -1,3 +1,5 @@
+import { storedText } from './stored-text.ts';
+
 /** What is asked of a finished piece by eye, and what may be answered; ids are stored. */
 export const findings = [
   {
@@ -45,8 +47,10 @@ export function findingLines(
   seen: Readonly<Record<string, string>>,
 ): readonly { readonly name: string; readonly text: string }[] {
   return [...findings, { ...looks, legend: 'By eye' }].flatMap(({ id, legend, answers }) => {
-    const text = (answers as Readonly<Record<string, string>>)[seen[id] ?? ''];
-    return text === undefined ? [] : [{ name: legend, text }];
+    const answer = seen[id];
+    return answer === undefined || answer === ''
+      ? []
+      : [{ name: legend, text: storedText<string>(answers, answer) }];
   });
 }
 

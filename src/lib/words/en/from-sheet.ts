@@ -1,6 +1,6 @@
 import { readingUnitsOf } from '../../core/job/reading-units.ts';
 import type { JobInput } from '../../core/plan/job-input.ts';
-import { terms } from './terms.ts';
+import { termText } from './render.ts';
 import { amountText, areaText, lengthText, temperatureText } from './units.ts';
 
 export const fromSheetTexts = {
@@ -24,8 +24,6 @@ export const sheetFaults = {
   'no-job': 'No job can be planned from these settings. Nothing was started.',
 } as const;
 
-const named = (id: string): string => terms[id] ?? id;
-
 /** Settings in short lines, to compare with the sheet in the hand. */
 export function settingsLines(job: JobInput): readonly string[] {
   const { piece, bath, resist, supply } = job;
@@ -39,9 +37,9 @@ export function settingsLines(job: JobInput): readonly string[] {
   const limit = supply.control === 'volts' ? supply.maxAmps : supply.amps;
   const volts = amountText(supply.control === 'volts' ? supply.volts : supply.maxVolts, 'V');
   return [
-    `${piece.count > 1 ? `${piece.count} × ` : ''}${named(piece.metal)}, ${size}, ${length(piece.thickness)} thick`,
+    `${piece.count > 1 ? `${piece.count} × ` : ''}${termText(piece.metal)}, ${size}, ${length(piece.thickness)} thick`,
     `${length(piece.depth)} deep${piece.openArea === null ? '' : `, ${areaText(piece.openArea, units)} bare`}`,
-    `${named(bath.salt)}, ${amountText(bath.strength, 'g/L')} of water, ${temperatureText(bath.temperature, units)}`,
+    `${termText(bath.salt)}, ${amountText(bath.strength, 'g/L')} of water, ${temperatureText(bath.temperature, units)}`,
     `${resist.replaceAll('-', ' ')}; supply ${volts}${limit === null ? '' : `, ${amountText(limit, 'A')} at most`}`,
   ].map((line) => line.charAt(0).toUpperCase() + line.slice(1));
 }

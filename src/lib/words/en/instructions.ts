@@ -1,7 +1,8 @@
 import { maskLines, removeLines } from './resists.ts';
+import type { InstructionId } from '../../core/plan/instruction-id.ts';
 
 /** The lines of work, by id: verb first, then why in one clause. */
-export const instructionTexts: Readonly<Record<string, string>> = {
+export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'check-metal': 'Check the metal: {metal}, bare sheet, no plating, no old or unknown solder.',
   'measure-piece': 'Measure the sheet: {thickness} thick. Weigh it if you can; the loss tells the depth.',
   'depth-wanted': 'Plan the bite: {depth} on average.',

@@ -1,3 +1,4 @@
+import type { UnitId } from '../../core/units/convert.ts';
 import { TRACE } from '../../core/chemistry/alloy.ts';
 import { gasState } from '../../core/chemistry/gas.ts';
 import { advice } from '../../core/facts/advice.ts';
@@ -13,7 +14,7 @@ import { amountText, readIn, withUnit } from './units.ts';
 interface Span {
   readonly low: number;
   readonly high: number;
-  readonly unit: string;
+  readonly unit: UnitId;
 }
 
 /**

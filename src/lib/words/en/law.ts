@@ -1,5 +1,5 @@
 import { lawAmounts, lawFor, lawLines, lawRead } from '../../core/facts/law.ts';
-import type { LawEffect, LawLine, LawTopic } from '../../core/facts/law.ts';
+import type { LawEffect, LawId, LawLine, LawTopic } from '../../core/facts/law.ts';
 import { cadmium, hallmarkFrom, lead, nickelRelease } from '../../core/facts/selling.ts';
 import { plain } from './locale.ts';
 import { datumText } from './units.ts';
@@ -18,7 +18,7 @@ export const effectWords: Readonly<Record<LawEffect, string>> = {
 };
 
 /** Each line in a sentence or two, by its id. */
-export const lawTexts: Readonly<Record<string, string>> = {
+export const lawTexts: Readonly<Record<LawId, string>> = {
   'eu-ammonium-nitrate': `European Union: the public may not buy or hold ammonium nitrate with ${datumText(lawAmounts.precursorNitrogen)} nitrogen or more.`,
   'eu-reported': `European Union: anyone may buy sodium nitrate, potassium nitrate and acetone. Sellers report odd sales; report a theft or a loss within ${plain(lawAmounts.reportWithin.value)} hours.`,
   'gb-licence': `Great Britain: ammonium nitrate with ${datumText(lawAmounts.licensedNitrogen)} nitrogen or more needs a licence.`,
@@ -44,7 +44,7 @@ export const lawTexts: Readonly<Record<string, string>> = {
 };
 
 /** One line of law, ready to show. */
-export interface LawText extends LawLine {
+export interface LawText extends LawLine<LawId> {
   readonly effectWord: string;
   readonly text: string;
 }
@@ -56,9 +56,9 @@ export interface LawText extends LawLine {
 export function lawShown(topic: LawTopic, country: string | null, about?: string): LawText[] {
   const order = Object.keys(effectWords);
   return lawFor(topic, country, about)
-    .map((line) => ({ ...line, effectWord: effectWords[line.effect], text: lawTexts[line.id] ?? '' }))
+    .map((line) => ({ ...line, effectWord: effectWords[line.effect], text: lawTexts[line.id] }))
     .sort((a, b) => order.indexOf(a.effect) - order.indexOf(b.effect));
 }
 
 /** Ids that a text is owed to. */
-export const lawIds: readonly string[] = lawLines.map(({ id }) => id);
+export const lawIds: readonly LawId[] = lawLines.map(({ id }) => id);

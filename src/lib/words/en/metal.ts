@@ -2,7 +2,7 @@ import type { Piece } from '../../core/cell/setup.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { plain } from './locale.ts';
 import { brownSharpe, imperialStandard } from '../../core/units/gauge.ts';
-import { amountText, lengthText, unitSymbol } from './units.ts';
+import { amountText, lengthText, storedSymbol } from './units.ts';
 
 /** The screens that ask for the metal, the piece and its bare area. */
 export const metalTexts = {
@@ -63,7 +63,7 @@ export const areaTexts = {
   /** @param unit that an area is typed in */
   ways: (unit: string) => [
     { value: 'share', label: 'As a share, by eye', hint: 'compare with the tiles' },
-    { value: 'area', label: 'As an area', hint: `${unitSymbol(unit)}, counted on squared paper` },
+    { value: 'area', label: 'As an area', hint: `${storedSymbol(unit)}, counted on squared paper` },
   ],
   tiles: 'Bare share, by eye: white is bare metal',
   share: (percent: number): string => `${String(percent)} %`,

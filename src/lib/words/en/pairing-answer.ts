@@ -3,17 +3,17 @@ import type { Judgement, Meeting, PairingVerdict } from '../../core/rules/judge-
 import { defaultReadingUnits } from '../../core/job/reading-units.ts';
 import { metals, refusedMetals } from '../../core/facts/metals.ts';
 import { bathSalts, refusedSalts } from '../../core/facts/salts.ts';
+import type { BathSalt, RefusedSalt } from '../../core/facts/salts.ts';
 import { verdictNames, whyText } from './pairings.ts';
-import { fill } from './render.ts';
+import { fill, termText } from './render.ts';
 import { cautionTexts, refusalTexts } from './rules.ts';
-import { terms } from './terms.ts';
 
 type MetalId = Meeting['metal'];
 
 /** A judged pairing, in words. */
 export interface PairingAnswer {
   readonly metal: MetalId;
-  readonly salt: string;
+  readonly salt: BathSalt | RefusedSalt;
   readonly verdict: PairingVerdict;
   readonly verdictName: string;
   readonly why: string;
@@ -24,20 +24,22 @@ export interface PairingAnswer {
 }
 
 /** A metal or a salt by name; crystals and water-free salt make the same bath. */
-const nameOf = (id: string): string => (terms[id] ?? id).replace(/^anhydrous /, '');
+const nameOf = (id: MetalId | BathSalt | RefusedSalt): string => termText(id).replace(/^anhydrous /, '');
 
 /** The same as a heading. */
-export function named(id: string): string {
+export function named(id: MetalId | BathSalt | RefusedSalt): string {
   const name = nameOf(id);
   return name.charAt(0).toUpperCase() + name.slice(1);
 }
 
 export const askedMetals = [...Object.keys(metals), ...Object.keys(refusedMetals)] as readonly MetalId[];
-export const askedSalts: readonly string[] = [...Object.keys(bathSalts), ...Object.keys(refusedSalts)];
+export const askedSalts = [...Object.keys(bathSalts), ...Object.keys(refusedSalts)] as readonly (
+  BathSalt | RefusedSalt
+)[];
 
 export const isAsked = (id: string): id is MetalId => askedMetals.some((metal) => metal === id);
 
-const plainBench = (metal: MetalId, salt: string): Meeting => ({
+const plainBench = (metal: MetalId, salt: BathSalt | RefusedSalt): Meeting => ({
   metal,
   salt,
   plate: metal,
@@ -46,7 +48,7 @@ const plainBench = (metal: MetalId, salt: string): Meeting => ({
 });
 
 /** What a judgement says to a reader. */
-export function answerOf(metal: MetalId, salt: string, judgement: Judgement): PairingAnswer {
+export function answerOf(metal: MetalId, salt: BathSalt | RefusedSalt, judgement: Judgement): PairingAnswer {
   const { verdict, why, refusals, cares } = judgement;
   return {
     metal,
@@ -73,7 +75,7 @@ export function answerOf(metal: MetalId, salt: string, judgement: Judgement): Pa
 }
 
 /** A metal in a bath of a salt, opposite a plate of the same metal, in clean water. */
-export const answerTo = (metal: MetalId, salt: string): PairingAnswer =>
+export const answerTo = (metal: MetalId, salt: BathSalt | RefusedSalt): PairingAnswer =>
   answerOf(metal, salt, judgePairing(plainBench(metal, salt)));
 
 const order: readonly PairingVerdict[] = ['good', 'with care', 'refuse'];

@@ -4,6 +4,7 @@ import { combining } from '../../core/facts/treatment.ts';
 import type { MetalFamily } from '../../core/facts/metals.ts';
 import type { SaltRefusal } from '../../core/facts/salts.ts';
 import { plain } from './locale.ts';
+import type { WhyId } from '../../core/rules/judge-pairing.ts';
 import { reasons } from './reasons.ts';
 import { withUnit } from './units.ts';
 import type { Anion } from '../../core/facts/salts/salt-facts.ts';
@@ -45,15 +46,15 @@ export const pairingTexts: Readonly<Record<MetalFamily, Readonly<Record<Anion, s
 /** Whether a judged salt or pairing may be used. */
 export const verdictNames = { good: 'Good', 'with care': 'With care', refuse: 'Not this way' } as const;
 
+const isPairing = (why: WhyId): why is `${MetalFamily}-${Anion}` => !Object.hasOwn(reasons, why);
+
 /** The sentence behind a judgement's `why`: a pairing of metal and bath, or a refused salt or metal. */
-export function whyText(why: string): string {
-  const [family = '', anion = ''] = why.split('-');
-  const pairing = (pairingTexts as Readonly<Record<string, Readonly<Record<string, string>>>>)[family]?.[
-    anion
-  ];
+export function whyText(why: WhyId): string {
+  if (isPairing(why)) {
+    const [family, anion] = why.split('-') as [MetalFamily, Anion];
+    return pairingTexts[family][anion];
+  }
   const reason = reasons[why];
-  if (pairing !== undefined) return pairing;
-  if (reason === undefined) throw new RangeError(`no sentence for "${why}"`);
   return reason.charAt(0).toUpperCase() + reason.slice(1);
 }
 

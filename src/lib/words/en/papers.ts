@@ -2,6 +2,7 @@ import { advice } from '../../core/facts/advice.ts';
 import { minutes } from '../../core/facts/first-aid.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
+import type { UnitId } from '../../core/units/convert.ts';
 import { phrase } from './render.ts';
 import { amountText, barText, datumText, symbolRead } from './units.ts';
 import { rangeEnds } from '../../core/units/range.ts';
@@ -157,7 +158,7 @@ export const readingHeads = (units: ReadingUnits): readonly string[] => [
 /** Lines to fill in after the job: name, unit to be read in the maker's own, and the figure to compare with. */
 export const resultLines: readonly {
   readonly name: string;
-  readonly unit: string;
+  readonly unit: UnitId;
   readonly plan: FigureId | null;
 }[] = [
   { name: 'Mass before', unit: 'g', plan: null },
@@ -239,7 +240,7 @@ export const labelTexts = {
 } as const;
 
 /** What metal is dissolved, by figure. */
-export const dissolvedNames: Readonly<Partial<Record<FigureId, string>>> = {
+export const dissolvedNames: Readonly<Record<Extract<FigureId, `dissolved_metal.${string}`>, string>> = {
   'dissolved_metal.Ag': 'silver',
   'dissolved_metal.Cu': 'copper',
   'dissolved_metal.Zn': 'zinc',
@@ -264,7 +265,11 @@ export const cutTexts = {
 } as const;
 
 export const laminateText = (which: 'card' | 'hang', units: ReadingUnits): string =>
-  phrase(cutTexts[which], { seal: amountText(advice.seal.value, advice.seal.unit, units, 2) }, units);
+  phrase(
+    cutTexts[which],
+    { seal: { text: amountText(advice.seal.value, advice.seal.unit, units, 2) } },
+    units,
+  );
 
 /** The stencil's page. */
 export const stencilTexts = {

@@ -8,9 +8,11 @@ import type { InputPath } from '../../core/plan/input-paths.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
 import { fromSi } from '../../core/units/convert.ts';
 import { si } from '../../core/units/quantity.ts';
-import { choiceNames, elementNames, fieldNames } from './fields.ts';
+import { choiceNames, fieldNames } from './fields.ts';
 import { figureName, figureNames } from './figures.ts';
 import { plain } from './locale.ts';
+import { elementNames, supplyNames } from './materials.ts';
+import { storedText } from './stored-text.ts';
 import { amountText } from './units.ts';
 
 /** What an input is called, and the field that says what it holds. */
@@ -48,12 +50,13 @@ function namedAt(path: string): Named | null {
     : null;
 }
 
-const wordOf = (word: string): string =>
-  Object.hasOwn(choiceNames, word) ? choiceNames[word as keyof typeof choiceNames] : word;
+const wordOf = (word: string, like: JobPath): string =>
+  like === 'supply.kind' ? storedText(supplyNames, word) : storedText(choiceNames, word);
 
 const isThere = (text: string | null): text is string => text !== null && text !== 'null';
 
-function valueText(text: string, field: JobField, units: ReadingUnits): string {
+function valueText(text: string, like: JobPath, units: ReadingUnits): string {
+  const field: JobField = jobFields[like];
   const value = JSON.parse(text) as unknown;
   if (typeof value === 'number') {
     const { unit } = field;
@@ -61,8 +64,8 @@ function valueText(text: string, field: JobField, units: ReadingUnits): string {
   }
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (Array.isArray(value))
-    return value.length === 0 ? 'none' : value.map((one) => wordOf(String(one))).join(', ');
-  return field.kind === 'text' ? String(value) : wordOf(String(value));
+    return value.length === 0 ? 'none' : value.map((one) => wordOf(String(one), like)).join(', ');
+  return field.kind === 'text' ? String(value) : wordOf(String(value), like);
 }
 
 /**
@@ -87,7 +90,7 @@ export function changeText(
   const field = jobFields[named.like];
   const text = (value: string | null, drawing: string): string => {
     if (!isThere(value)) return 'not there';
-    return field.kind === 'json' ? drawing : valueText(value, field, readingUnitsOf(job));
+    return field.kind === 'json' ? drawing : valueText(value, named.like, readingUnitsOf(job));
   };
   return said(named.name, text(before, 'one'), text(after, 'another'));
 }

@@ -5,8 +5,7 @@ import type { SignalWord } from '../../core/rules/rule.ts';
 import { figureName } from './figures.ts';
 import { typedKnobs } from './knobs.ts';
 import { printPlan } from './printed-plan.ts';
-import { figureParts, figureText } from './render.ts';
-import { terms } from './terms.ts';
+import { figureParts, figureText, termText } from './render.ts';
 
 /** A plan in words, ready to be shown by a page that knows neither chemistry nor the texts of its rules. */
 export interface PlanInWords {
@@ -35,7 +34,7 @@ export function planInWords(plan: Plan): PlanInWords {
   ];
   return {
     title: plan.job.title,
-    what: `${terms[plan.job.piece.metal] ?? ''} in ${terms[plan.job.bath.salt] ?? ''}`,
+    what: `${termText(plan.job.piece.metal)} in ${termText(plan.job.bath.salt)}`,
     heroes: asked.flatMap(([id, figure]) => {
       if (!figure) return [];
       const { number, unit } = figureParts(figure, units);

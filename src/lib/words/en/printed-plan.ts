@@ -1,8 +1,8 @@
 import { readingUnitsOf } from '../../core/job/reading-units.ts';
 import type { Plan } from '../../core/plan/plan.ts';
 import type { SignalWord, StepId } from '../../core/rules/rule.ts';
-import { instructionTexts } from './instructions.ts';
 import { fill } from './render.ts';
+import { workLine } from './work-line.ts';
 import { cautionTexts, refusalTexts } from './rules.ts';
 
 /** Titles of the steps. */
@@ -32,17 +32,11 @@ export interface PrintedPlan {
   readonly steps: readonly { step: StepId; title: string; lines: readonly { id: string; text: string }[] }[];
 }
 
-const instructionText = (id: string): string => {
-  const text = instructionTexts[id];
-  if (text === undefined) throw new RangeError(`no text for the instruction ${id}`);
-  return text;
-};
-
 export function printPlan(plan: Plan): PrintedPlan {
   const units = readingUnitsOf(plan.job);
   const steps = new Map<StepId, { id: string; text: string }[]>();
   for (const { id, step, params } of plan.instructions) {
-    steps.set(step, [...(steps.get(step) ?? []), { id, text: fill(instructionText(id), params, units) }]);
+    steps.set(step, [...(steps.get(step) ?? []), { id, text: workLine(id, params, units) }]);
   }
   return {
     etchwright: plan.etchwright,

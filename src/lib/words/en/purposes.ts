@@ -3,12 +3,9 @@ import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { amountText } from './units.ts';
 
 /** A depth to choose; a hint of its own where the depth is not its hint. */
-interface DepthChoice {
-  readonly id: string;
-  readonly label: string;
-  readonly mm?: number;
-  readonly hint?: string;
-}
+type DepthChoice = { readonly id: string; readonly label: string } & (
+  { readonly mm: number; readonly hint?: undefined } | { readonly mm?: undefined; readonly hint: string }
+);
 
 /**
  * Depths by purpose. Common practice, no source: a start, to be bettered by the maker's own pieces.
@@ -33,5 +30,5 @@ export const polishAllowances: readonly DepthChoice[] = [
   { id: String(purposeDepths.fullPolish.value), label: 'Full', mm: purposeDepths.fullPolish.value },
 ];
 
-export const depthHint = ({ hint, mm }: DepthChoice, units: ReadingUnits): string =>
-  hint ?? (mm === undefined ? '' : amountText(mm, 'mm', units));
+export const depthHint = (choice: DepthChoice, units: ReadingUnits): string =>
+  choice.mm === undefined ? choice.hint : amountText(choice.mm, 'mm', units);

@@ -1,9 +1,9 @@
 import { nickelRelease } from '../../core/facts/selling.ts';
-import { elementNames } from './fields.ts';
+import type { ReasonId } from '../../core/rules/term.ts';
 import { plain } from './locale.ts';
 
 /** Clauses that fill the blanks of rule texts: why a metal, a salt or a plate is refused, and the way on. */
-export const reasons: Readonly<Record<string, string>> = {
+export const reasons: Readonly<Record<ReasonId, string>> = {
   'stock-gold': 'these salts do not dissolve gold, and what is lost of it is dear.',
   'stock-chromiumBearing': 'on the + side its chromium leaves as chromate, a poison that causes cancer.',
   'stock-noData': 'there are no tables for it, and no plan is better than a guess.',
@@ -32,7 +32,6 @@ export const reasons: Readonly<Record<string, string>> = {
   'plate-chromiumSkin': 'its chromium can reach the bath when clips are swapped.',
   'plate-foreign': 'with the current off it sheds its own metal into the bath.',
   'plate-unknown': 'nobody can say what it sheds.',
-  ...Object.fromEntries(Object.entries(elementNames).map(([symbol, name]) => [`element-${symbol}`, name])),
   'nickel-home': 'Wear it over cloth, not on skin.',
   'nickel-selling': `For sale it must be tested: at most ${plain(nickelRelease.skin.value)} μg/cm² a week on skin, ${plain(nickelRelease.post.value)} in a piercing (EU). Check your country.`,
   'nickel-teaching': 'Ask who has a nickel rash before the class.',

@@ -1,11 +1,13 @@
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { Amount, Param, Params } from '../../core/rules/rule.ts';
+import type { TermId } from '../../core/rules/term.ts';
 import type { Figure } from '../../core/units/figure.ts';
 import { knownAmounts, knownText } from './known-amounts.ts';
 import type { KnownAmount } from './known-amounts.ts';
 import { ends, fromTo, plain, significant } from './locale.ts';
+import { storedText } from './stored-text.ts';
 import { terms } from './terms.ts';
-import { amountText, readIn, unitSymbol, withUnit } from './units.ts';
+import { amountText, readIn, unitSymbol, withSymbol, withUnit } from './units.ts';
 
 /** A figure as it is read: its number, the unit's sign, and both ends of its range. */
 export interface FigureParts {
@@ -35,7 +37,7 @@ export function figureParts({ value, low, high, unit }: Figure, units: ReadingUn
 /** "0.42 A (0.36 to 0.48)"; without the bracket when nothing is uncertain. */
 export function figureText(figure: Figure, units: ReadingUnits): string {
   const { number, unit, low, high, isExact } = figureParts(figure, units);
-  const value = withUnit(number, unit);
+  const value = withSymbol(number, unit);
   return isExact ? value : `${value} (${fromTo(low, high)})`;
 }
 
@@ -50,11 +52,12 @@ function boundedText({ value, unit, bound }: Amount, units: ReadingUnits): strin
   return withUnit(plain(safe * BOUND_STEP), read.unit);
 }
 
-/** The word for an id. One that no table knows stands as it is: a salt, say, in a record of another version. */
-export const termText = (id: string): string => terms[id] ?? id;
+/** The word for an id of a plan, which may be one that was stored with its job. */
+export const termText = (id: TermId): string => storedText(terms, id);
 
 function paramText(param: Param, units: ReadingUnits): string {
   if (typeof param === 'string') return termText(param);
+  if ('text' in param) return param.text;
   return 'working' in param ? figureText(param, units) : boundedText(param, units);
 }
 

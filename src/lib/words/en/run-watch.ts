@@ -2,7 +2,7 @@ import { limits } from '../../core/facts/bench-facts.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { Figures } from '../../core/plan/plan.ts';
 import { figureParts, phrase } from './render.ts';
-import { datumText, withUnit } from './units.ts';
+import { datumText, withSymbol } from './units.ts';
 
 /** What to mind of heat and gas while it runs, a line each. */
 export function runWatch(figures: Figures, units: ReadingUnits): readonly string[] {
@@ -10,7 +10,7 @@ export function runWatch(figures: Figures, units: ReadingUnits): readonly string
     const figure = figures[id];
     if (!figure) return null;
     const { number, unit } = figureParts(figure, units);
-    return withUnit(number, unit);
+    return withSymbol(number, unit);
   };
   const [warm, hot] = [shown('minutes_to_warn_temperature'), shown('minutes_to_stop_temperature')];
   const [end, hydrogen] = [shown('bath_temperature_end'), shown('hydrogen')];

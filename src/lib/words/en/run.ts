@@ -1,3 +1,4 @@
+import { supplyKindOf } from '../../core/facts/supplies.ts';
 import type { SupplyKind } from '../../core/facts/supplies.ts';
 import { clockTime, spanText } from './times.ts';
 
@@ -88,7 +89,7 @@ const pluggedIn: SupplyOffTexts = {
   notSure: 'Not sure',
   dead: withMeter.dead,
 };
-const supplyOff: Readonly<Partial<Record<SupplyKind, SupplyOffTexts>>> = {
+const supplyOff: Readonly<Record<SupplyKind, SupplyOffTexts>> = {
   bench: withMeter,
   adapter: {
     ...pluggedIn,
@@ -100,7 +101,16 @@ const supplyOff: Readonly<Partial<Record<SupplyKind, SupplyOffTexts>>> = {
     zeroAfter: 'Supply off: battery disconnected',
     dead: 'Take one lead off the battery, or its fuse out. Then it is off: press the first answer.',
   },
+  alternating: pluggedIn,
+  dimmer: pluggedIn,
+  unknown: pluggedIn,
+  mains: pluggedIn,
+  'home-made': pluggedIn,
+  'car-battery': pluggedIn,
 };
 
-/** How a supply of this kind is seen to be off, and what to do when that is not sure. */
-export const supplyOffTexts = (kind: string): SupplyOffTexts => supplyOff[kind as SupplyKind] ?? pluggedIn;
+/**
+ * How a supply of this kind is seen to be off, and what to do when that is not sure.
+ * @param kind as the draft holds it
+ */
+export const supplyOffTexts = (kind: string): SupplyOffTexts => supplyOff[supplyKindOf(kind)];

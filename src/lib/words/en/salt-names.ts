@@ -1,25 +1,28 @@
-import { findSalt, refusedSalts } from '../../core/facts/salts.ts';
+import { refusedSalts, shelfSalt } from '../../core/facts/salts.ts';
+import type { BathSalt, RefusedSalt, SaltId, ShelfSaltId } from '../../core/facts/salts.ts';
 import { count } from './locale.ts';
 import { whyText } from './pairings.ts';
-import { terms } from './terms.ts';
+import { saltNames } from './materials.ts';
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+const isNamed = (id: ShelfSaltId): id is SaltId => Object.hasOwn(saltNames, id);
+const isRefused = (id: BathSalt | RefusedSalt): id is RefusedSalt => Object.hasOwn(refusedSalts, id);
+
 /** A salt in the form it is bought in: "Zinc sulfate, crystals with 7 waters". */
-export function saltName(id: string): string {
-  const salt = findSalt(id);
-  if (salt === null || terms[id] !== undefined) {
-    const name = capital(terms[id] ?? id);
-    return salt && salt.hydrate === null && salt.facts.hydrates.length > 0 && !name.startsWith('Anhydrous')
+export function saltName(id: ShelfSaltId): string {
+  const { hydrate, facts, base } = shelfSalt(id);
+  if (isNamed(id)) {
+    const name = capital(saltNames[id]);
+    return hydrate === null && facts.hydrates.length > 0 && !name.startsWith('Anhydrous')
       ? `${name}, water-free`
       : name;
   }
-  const waters = salt.hydrate?.waters ?? 0;
-  return `${capital(terms[salt.facts.id] ?? id)}, crystals with ${count(waters, 'water')}`;
+  return `${capital(saltNames[base])}, crystals with ${count(hydrate?.waters ?? 0, 'water')}`;
 }
 
 /** Why a salt makes no bath here; null for one that does. */
-export function saltRefusal(id: string): string | null {
-  const base = findSalt(id)?.facts.id ?? id;
-  return base in refusedSalts ? whyText(`salt-${refusedSalts[base as keyof typeof refusedSalts]}`) : null;
+export function saltRefusal(id: ShelfSaltId): string | null {
+  const { base } = shelfSalt(id);
+  return isRefused(base) ? whyText(`salt-${refusedSalts[base]}`) : null;
 }

@@ -2,6 +2,7 @@ import { isBitable, metals } from '../../core/facts/metals.ts';
 import type { BitableMetal, RefusedMetal } from '../../core/facts/metals.ts';
 import { defaultReadingUnits } from '../../core/job/reading-units.ts';
 import { lead } from '../../core/facts/selling.ts';
+import type { ReasonId } from '../../core/rules/term.ts';
 import { reasons } from './reasons.ts';
 import { fill } from './render.ts';
 import { refusalTexts } from './rules.ts';
@@ -28,7 +29,7 @@ export interface SaleAnswer {
   readonly lines: readonly string[];
 }
 
-const reason = (id: string): string => fill(reasons[id] ?? '', {}, defaultReadingUnits);
+const reason = (id: ReasonId): string => fill(reasons[id], {}, defaultReadingUnits);
 
 /** Lead, nickel and what is not known decide; the rest is sold by its name. */
 export function saleAnswer(metal: Stock): SaleAnswer {
@@ -47,7 +48,11 @@ export function saleAnswer(metal: Stock): SaleAnswer {
   const share = holds['Pb'] ?? 0;
   if (share > lead.value) {
     const { text, instead } = refusalTexts['lead-for-sale'];
-    const params = { metal, share: { value: share, unit: '%' }, most: { value: lead.value, unit: '%' } };
+    const params = {
+      metal,
+      share: { value: share, unit: '%' },
+      most: { value: lead.value, unit: '%' },
+    } as const;
     return {
       about: metal,
       verdict: 'refuse',

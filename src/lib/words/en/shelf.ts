@@ -1,8 +1,10 @@
 import { addedBounds, labelCopies, usedBounds } from '../../core/job/typed-bounds.ts';
 import { labelWidth } from '../../core/units/printed.ts';
+import type { UnitId } from '../../core/units/convert.ts';
 import { converted } from '../../core/units/convert.ts';
 import { plain, significant } from './locale.ts';
-import { terms } from './terms.ts';
+import { saltNames } from './materials.ts';
+import { storedText } from './stored-text.ts';
 import { dayText } from './times.ts';
 import { withUnit } from './units.ts';
 
@@ -46,8 +48,10 @@ export const shelfTexts = {
 const fault = (what: string, typed: string, expected: string): string =>
   `${what}: found ${typed.trim() === '' ? 'nothing' : typed}, expected ${expected}.`;
 
-const within = ({ least, most }: { readonly least: number; readonly most: number }, unit = '1'): string =>
-  `${plain(least)} to ${withUnit(plain(most), unit)}`;
+const within = (
+  { least, most }: { readonly least: number; readonly most: number },
+  unit: UnitId = '1',
+): string => `${plain(least)} to ${withUnit(plain(most), unit)}`;
 
 /** What is wrong with what was typed of a bath. */
 export const shelfFaults = {
@@ -118,7 +122,8 @@ export function bathEventText(event: { readonly type: string; readonly [key: str
   }
 }
 
-export const saltWord = (salt: string): string => terms[salt] ?? salt;
+/** @param salt of a bath's record */
+export const saltWord = (salt: string): string => storedText(saltNames, salt);
 
 export const bathLine = (salt: string, strength: number): string =>
   `${saltWord(salt)}, ${withUnit(plain(strength, 3), 'g/L')}`;
@@ -153,7 +158,7 @@ export function bathSummary(salt: string, now: Standing): string {
 /** What has passed through it, and what it holds. */
 export function bathUse({ chargeAh, perLitre, dissolved }: Standing): string {
   const held = heldText(dissolved);
-  const ah = (value: number, unit: string): string => withUnit(significant(value, 2), unit);
+  const ah = (value: number, unit: UnitId): string => withUnit(significant(value, 2), unit);
   return `${ah(chargeAh, 'A.h')} so far, ${ah(perLitre, 'A.h')} per litre.${held === '' ? '' : ` Holds ${held}.`}`;
 }
 

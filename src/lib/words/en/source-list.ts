@@ -7,7 +7,7 @@ import type { FigureId } from '../../core/plan/outcome.ts';
 import { refusalRules, warningRules } from '../../core/rules/index.ts';
 import { figureName } from './figures.ts';
 import { language } from './locale.ts';
-import { terms } from './terms.ts';
+import { isTerm, terms } from './terms.ts';
 
 /** What each table is called. */
 export const tableNames: Readonly<Record<TableId, string>> = {
@@ -106,7 +106,8 @@ export function sourceList(figures: Readonly<Record<string, readonly FigureId[]>
   for (const { source, table, path, locator } of citations()) {
     const tables = uses.get(source) ?? new Map<string, Set<string>>();
     const entries = tables.get(tableNames[table]) ?? new Set<string>();
-    const entry = terms[path[0] ?? ''] ?? locator;
+    const [key = ''] = path;
+    const entry = isTerm(key) ? terms[key] : locator;
     if (entry !== '') entries.add(entry);
     uses.set(source, tables.set(tableNames[table], entries));
   }

@@ -1,24 +1,38 @@
-import { materialNames } from './fields.ts';
+import type { Misfit, Remedy } from '../../core/cell/tub.ts';
+import type { MetalFamily } from '../../core/facts/metals.ts';
+import type { Water } from '../../core/job/choices.ts';
+import type { NeverId, SolventId, TermId } from '../../core/rules/term.ts';
+import { elementNames, metalNames, saltNames, supplyNames } from './materials.ts';
+import { resistNames } from './resists.ts';
 import { reasons } from './reasons.ts';
 
-/** Words for ids: metals, salts, kinds, misfits. */
-export const terms: Readonly<Record<string, string>> = {
-  ...reasons,
-  ...materialNames,
-  'water-deionised': 'deionised water',
-  'water-distilled': 'distilled water',
-  'water-rain': 'rain water',
-  'water-tap': 'tap water',
+const waterNames: Readonly<Record<Water, string>> = {
+  deionised: 'deionised water',
+  distilled: 'distilled water',
+  rain: 'rain water',
+  tap: 'tap water',
+};
+
+/** What takes the resist off; beside nitrate it is warned of apart. */
+const solventNames: Readonly<Record<SolventId, string>> = {
   'white-spirit': 'white spirit',
   'white-spirit-nitrate': 'white spirit',
   acetone: 'acetone',
   alcohol: 'alcohol',
   'acetone-nitrate': 'acetone',
   'alcohol-nitrate': 'alcohol',
+};
+
+const misfits: Readonly<Record<Misfit, string>> = {
   tooTall: 'the piece is taller than the liquid is deep',
   tooWide: 'piece or plate is wider than the tub',
   tooLong: 'piece, gap and plate are longer than the tub',
   tooMany: 'the pieces together are larger than the tub’s cross-section',
+  crowded: 'the parts would push out more than half of the liquid',
+};
+
+/** What makes the parts fit; how much of it follows. */
+const remedies: Readonly<Record<Remedy['way'], string>> = {
   'fill-to': 'fill this tub to at least',
   'tub-across': 'take a tub that is inside at least',
   'tub-long': 'take a tub that is inside at least',
@@ -26,13 +40,20 @@ export const terms: Readonly<Record<string, string>> = {
   'plate-near': 'bring the plate to within',
   'hang-most': 'pieces to hang at once, at most:',
   'tub-holds': 'fill a larger tub with at least',
-  crowded: 'the parts would push out more than half of the liquid',
-  'group-silver': 'SILVER',
-  'group-copper': 'COPPER AND BRASS',
-  'group-brass': 'COPPER AND BRASS',
-  'group-bronze': 'COPPER AND BRASS',
-  'group-nickel': 'NICKEL',
-  'group-iron': 'IRON',
+};
+
+/** What stands on the jar of a metal's bath. */
+export const jarNames: Readonly<Record<MetalFamily, string>> = {
+  silver: 'SILVER',
+  copper: 'COPPER AND BRASS',
+  brass: 'COPPER AND BRASS',
+  bronze: 'COPPER AND BRASS',
+  nickel: 'NICKEL',
+  iron: 'IRON',
+};
+
+/** What a bath must never meet. */
+export const neverTexts: Readonly<Record<NeverId, string>> = {
   'never-silver':
     'Never let a silver bath meet ammonia or ammonium salts: the crust can explode. No acid, no bleach, no paper or solvent left wet with it.',
   'never-nitrate':
@@ -41,3 +62,32 @@ export const terms: Readonly<Record<string, string>> = {
     'Never let a used salt-water bath meet acid, vinegar or bleach: chlorine. No ammonia either.',
   'never-sulfate': 'Never let a copper bath meet ammonia, acid or bleach. No aluminium or zinc in it.',
 };
+
+/** A table whose ids carry their kind before them. */
+const under = <Kind extends string, Id extends string>(
+  kind: Kind,
+  names: Readonly<Record<Id, string>>,
+): Readonly<Record<`${Kind}-${Id}`, string>> =>
+  Object.fromEntries(Object.entries(names).map(([id, name]) => [`${kind}-${id}`, name])) as Record<
+    `${Kind}-${Id}`,
+    string
+  >;
+
+/** The word for every id that fills a blank. */
+export const terms: Readonly<Record<TermId, string>> = {
+  ...metalNames,
+  ...saltNames,
+  ...resistNames,
+  ...under('supply', supplyNames),
+  ...under('element', elementNames),
+  ...under('water', waterNames),
+  ...under('group', jarNames),
+  ...solventNames,
+  ...misfits,
+  ...remedies,
+  ...neverTexts,
+  ...reasons,
+};
+
+/** Whether an id of any kind is one that has a word. */
+export const isTerm = (id: string): id is TermId => Object.hasOwn(terms, id);

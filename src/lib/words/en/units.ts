@@ -1,11 +1,12 @@
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { converted } from '../../core/units/convert.ts';
-import type { UnitSymbol } from '../../core/units/convert.ts';
+import type { UnitId, UnitSymbol } from '../../core/units/convert.ts';
 import { printedBar } from '../../core/units/printed.ts';
 import { plain, range } from './locale.ts';
+import { storedText } from './stored-text.ts';
 
-/** Signs of the units that can be typed: complete by type. */
-const typedSigns: Readonly<Record<UnitSymbol, string>> = {
+/** How each unit is written for a reader: complete by type. */
+const symbols: Readonly<Record<UnitId, string>> = {
   m: 'm',
   cm: 'cm',
   mm: 'mm',
@@ -57,41 +58,49 @@ const typedSigns: Readonly<Record<UnitSymbol, string>> = {
   '%': '%',
   'gauge-BS': 'gauge B&S',
   'gauge-SWG': 'gauge SWG',
-};
-
-/** Signs of the other units of figures and tables, where they differ from the name that files use. */
-const otherSigns: Readonly<Record<string, string>> = {
-  'm3/h': 'm³/h',
   'g/cm3': 'g/cm³',
+  'g/mol': 'g/mol',
+  'g/100g water': 'g/100g water',
+  'mol/L': 'mol/L',
+  'mol/m3': 'mol/m³',
+  'm3/mol': 'm³/mol',
+  'L/mol': 'L/mol',
+  'C/mol': 'C/mol',
+  ppm: 'ppm',
+  atm: 'atm',
+  'mg/m3': 'mg/m³',
+  '%/K': '%/K',
+  'K/min': 'K/min',
   'degF/min': '°F/min',
+  'm3/h': 'm³/h',
+  'm2/s': 'm²/s',
   'A.h/L': 'A·h/L',
   'W/m2K': 'W/(m²·K)',
   'J/kgK': 'J/(kg·K)',
-  'm2/s': 'm²/s',
-  'mol/m3': 'mol/m³',
-  'm3/mol': 'm³/mol',
+  'ug/cm2/week': 'μg/cm² a week',
 };
-const symbols: Readonly<Record<string, string>> = { ...typedSigns, ...otherSigns };
 
-/** How a unit is written for a reader. */
-export const unitSymbol = (unit: string): string => symbols[unit] ?? unit;
+/** The sign of a unit out of storage: of a draft's answer, or of a figure in a plan that was kept. */
+export const storedSymbol = (unit: string): string => storedText(symbols, unit);
+
+export const unitSymbol = (unit: UnitId): string => storedSymbol(unit);
 
 /** No-break space between number and unit; nothing after a bare number. */
-export const withUnit = (number: string, unit: string): string => {
-  const symbol = unitSymbol(unit);
-  return symbol === '' ? number : `${number}\u00a0${symbol}`;
-};
+export const withSymbol = (number: string, symbol: string): string =>
+  symbol === '' ? number : `${number}\u00a0${symbol}`;
+
+export const withUnit = (number: string, unit: UnitId): string => withSymbol(number, unitSymbol(unit));
 
 /** An amount as it is read: in which unit, and the step below which nobody can tell two apart; 0 for any. */
 export interface Read {
   readonly value: number;
-  readonly unit: string;
+  readonly unit: UnitId;
   readonly finest: number;
 }
 
 /** Inches are read to a tenth of a thousandth, as a calliper shows them. */
 const FINEST_INCH = 1e-4;
-const inches: Readonly<Record<string, UnitSymbol>> = {
+const inches: Readonly<Partial<Record<UnitId, UnitSymbol>>> = {
   um: 'in',
   mm: 'in',
   cm: 'in',
@@ -105,7 +114,7 @@ const SHORTEST_IN_CM = 10;
 const KELVIN_IN_FAHRENHEIT = 1.8;
 
 /** An amount in the unit that the maker reads; in its own where that is everybody's. */
-export function readIn(value: number, unit: string, { length, temperature }: ReadingUnits): Read {
+export function readIn(value: number, unit: UnitId, { length, temperature }: ReadingUnits): Read {
   const as = (to: UnitSymbol, finest = 0): Read => ({
     value: converted(value, unit as UnitSymbol, to),
     unit: to,
@@ -125,7 +134,7 @@ export function readIn(value: number, unit: string, { length, temperature }: Rea
 }
 
 /** Sign of the unit that an amount is read in, for a blank to write in or a field to type in. */
-export const symbolRead = (unit: string, units: ReadingUnits): string =>
+export const symbolRead = (unit: UnitId, units: ReadingUnits): string =>
   unitSymbol(readIn(1, unit, units).unit);
 
 /** Units that every maker reads alike. */
@@ -153,8 +162,8 @@ export type FixedUnit =
 
 /** "30 mm", or "1.181 in" for who reads inches: four digits, no zeros after what is exact. */
 export function amountText(value: number, unit: FixedUnit): string;
-export function amountText(value: number, unit: string, units: ReadingUnits, digits?: number): string;
-export function amountText(value: number, unit: string, units?: ReadingUnits, digits = 4): string {
+export function amountText(value: number, unit: UnitId, units: ReadingUnits, digits?: number): string;
+export function amountText(value: number, unit: UnitId, units?: ReadingUnits, digits = 4): string {
   if (units === undefined) return withUnit(plain(value), unit);
   const read = readIn(value, unit, units);
   return withUnit(plain(read.value, digits, read.finest), read.unit);

@@ -35,6 +35,13 @@ export const monthNames = [
   'Dec',
 ];
 
+/** @param month 0 for January @throws RangeError for what no year has */
+export function monthName(month: number): string {
+  const name = monthNames[month];
+  if (name === undefined) throw new RangeError(`month ${month} found, 0 to 11 expected`);
+  return name;
+}
+
 export const onText = (minutes: number): string =>
   minutes < 90 ? withUnit(plain(minutes, 2), 'min') : withUnit(significant(minutes / 60, 2), 'h');
 

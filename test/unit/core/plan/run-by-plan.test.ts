@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { depthByWeight, targetOf, watchRun } from '../../../../src/lib/core/plan/run-by-plan.ts';
 import { limits } from '../../../../src/lib/core/facts/bench-facts.ts';
+import type { SaltId } from '../../../../src/lib/core/facts/salts.ts';
 import type { Plan } from '../../../../src/lib/core/plan/plan.ts';
 import type { Reading, Run } from '../../../../src/lib/core/run/run.ts';
 import { departureTexts } from '../../../../src/lib/words/en/departures.ts';
@@ -85,7 +86,7 @@ describe('a run goes by its plan', () => {
 
 test('a plan that names a salt no longer known still alarms', () => {
   const plan = planOf(pendant());
-  const old = { ...plan, job: { ...plan.job, bath: { ...plan.job.bath, salt: 'gone' } } };
+  const old = { ...plan, job: { ...plan.job, bath: { ...plan.job.bath, salt: 'gone' as SaltId } } };
   expect(watchRun(old, run, [read(1, 0.4), read(6, 0.1)]).alarms).toEqual(['amps-gone']);
 });
 

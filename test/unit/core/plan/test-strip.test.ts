@@ -14,7 +14,8 @@ import {
 import { figureOf, pendant, planOf } from '../../../fixtures/jobs.ts';
 
 const plan = planOf(pendant());
-const planned = figureOf(plan, 'depth').working.inputs.find(({ id }) => id === 'currentEfficiency')?.value ?? NaN;
+const planned =
+  figureOf(plan, 'depth').working.inputs.find(({ id }) => id === 'currentEfficiency')?.value ?? NaN;
 const basis = basisOf(plan);
 const { wanted } = basis;
 

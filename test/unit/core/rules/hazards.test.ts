@@ -4,7 +4,7 @@ import type { WarningId } from '../../../../src/lib/core/rules/index.ts';
 import { checks } from '../../../../src/lib/procedure/checks.ts';
 import { cautionTexts } from '../../../../src/lib/words/en/rules.ts';
 import { checkTexts } from '../../../../src/lib/words/en/checks.ts';
-import { reasons } from '../../../../src/lib/words/en/reasons.ts';
+import { elementNames } from '../../../../src/lib/words/en/materials.ts';
 import { printPlan } from '../../../../src/lib/words/en/printed-plan.ts';
 import { cuff, pendant, planOf, refusedBy, warnedBy } from '../../../fixtures/jobs.ts';
 import { hazardTable, spokenOf } from '../../../fixtures/hazards.ts';
@@ -86,14 +86,14 @@ test.each([
   ['mild-steel', 'Cu'],
   ['mild-steel', 'Ag'],
   ['C11000', 'Ag'],
-])('%s takes %s out of a bath, so they are kept apart', (metal, held) => {
+] as const)('%s takes %s out of a bath, so they are kept apart', (metal, held) => {
   const plan = planOf(cuff(), {
     'piece.metal': metal,
     'cathode.metal': 'stainless',
     'bath.dissolved': { [held]: { value: 10, unit: 'mg/L' } },
   });
   expect(refusedBy(plan)).toContain('mixed-metals');
-  expect(textOf(plan, 'mixed-metals')).toContain(`holds ${reasons[`element-${held}`]}`);
+  expect(textOf(plan, 'mixed-metals')).toContain(`holds ${elementNames[held]}`);
 });
 
 describe('the law', () => {

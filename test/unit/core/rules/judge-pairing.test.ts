@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { carryAway, neededAtMetal } from '../../../reference/oracles/carry-away.ts';
 import { metals, refusedMetals } from '../../../../src/lib/core/facts/metals.ts';
+import type { RefusedMetal } from '../../../../src/lib/core/facts/metals.ts';
 import { passiveIn } from '../../../../src/lib/core/facts/pairing-facts.ts';
 import { bathSalts, refusedSalts } from '../../../../src/lib/core/facts/salts.ts';
+import type { BathSalt, RefusedSalt } from '../../../../src/lib/core/facts/salts.ts';
 import { resistKinds } from '../../../../src/lib/core/facts/resists.ts';
 import { refusalRules, warningRules } from '../../../../src/lib/core/rules/index.ts';
 import {
@@ -27,6 +29,9 @@ const silver: Meeting = {
   resist: 'nail-varnish',
 };
 const copper: Meeting = { ...silver, metal: 'C11000', plate: 'C11000', salt: 'NaCl' };
+const bathSaltIds = Object.keys(bathSalts) as BathSalt[];
+const refusedSaltIds = Object.keys(refusedSalts) as RefusedSalt[];
+
 const verdict = (patch: Partial<Meeting>, base = silver) => judgePairing({ ...base, ...patch }).verdict;
 const refusing = (patch: Partial<Meeting>, base = silver) =>
   judgePairing({ ...base, ...patch }).refusals.map(({ rule }) => rule);
@@ -49,13 +54,13 @@ test('every refusing rule is about what meets what, or known not to be', () => {
 });
 
 describe('silver', () => {
-  test.each(['NaNO3', 'KNO3'])('in %s is good', (salt) => {
+  test.each(['NaNO3', 'KNO3'] as const)('in %s is good', (salt) => {
     expect(verdict({ salt })).toBe('good');
   });
-  test.each(['NaCl', 'KCl', 'NH4Cl', 'FeCl3'])('in %s is refused for its chloride', (salt) => {
+  test.each(['NaCl', 'KCl', 'NH4Cl', 'FeCl3'] as const)('in %s is refused for its chloride', (salt) => {
     expect(refusing({ salt })).toContain('chloride-on-silver');
   });
-  test.each(['Na2SO4', 'K2SO4', 'CuSO4.5H2O'])('in %s films: with care', (salt) => {
+  test.each(['Na2SO4', 'K2SO4', 'CuSO4.5H2O'] as const)('in %s films: with care', (salt) => {
     expect(verdict({ salt })).toBe('with care');
   });
   test.each(['C11000', 'C26000', 'C51000'])('opposite %s in nitrate is refused', (plate) => {
@@ -70,7 +75,7 @@ describe('silver', () => {
 describe('copper', () => {
   test('in table salt asks for an open window, in nitrate and sulfate for nothing', () => {
     expect(judgePairing(copper).cares.map(({ rule }) => rule)).toEqual(['chlorine-room-unknown']);
-    for (const salt of ['NaNO3', 'KNO3', 'CuSO4.5H2O', 'Na2SO4', 'K2SO4'])
+    for (const salt of ['NaNO3', 'KNO3', 'CuSO4.5H2O', 'Na2SO4', 'K2SO4'] as const)
       expect(verdict({ salt }, copper), salt).toBe('good');
   });
   test('does not mind tap water', () => {
@@ -82,20 +87,22 @@ describe('copper', () => {
 });
 
 test.each(['C75200', 'mild-steel'] as const)('%s goes passive but in chloride', (metal) => {
-  for (const [salt, { anion }] of Object.entries(bathSalts)) {
+  for (const salt of bathSaltIds) {
+    const { anion } = bathSalts[salt];
     const refused = refusing({ metal, plate: metal, salt }).includes('passive-metal');
     expect(refused, salt).toBe(anion !== 'chloride');
   }
 });
 
-test.each(Object.keys(bathSalts).flatMap((salt) => Object.keys(refusedMetals).map((metal) => [metal, salt])))(
-  '%s in %s is refused',
-  (metal, salt) => {
-    expect(verdict({ metal: metal as Meeting['metal'], plate: 'stainless', salt: salt })).toBe('refuse');
-  },
-);
+test.each(
+  bathSaltIds.flatMap((salt) =>
+    (Object.keys(refusedMetals) as RefusedMetal[]).map((metal) => [metal, salt] as const),
+  ),
+)('%s in %s is refused', (metal, salt) => {
+  expect(verdict({ metal, plate: 'stainless', salt })).toBe('refuse');
+});
 
-test.each(Object.keys(refusedSalts))('%s is refused for every metal, plate, water and resist', (salt) => {
+test.each(refusedSaltIds)('%s is refused for every metal, plate, water and resist', (salt) => {
   for (const metal of Object.keys(metals) as (keyof typeof metals)[])
     for (const water of waters)
       for (const resist of resistKinds)
@@ -165,7 +172,7 @@ test('what instead: the best first, and nothing for gold', () => {
 
 test('the salt question of a job is answered by the same judge', () => {
   const plan = planOf(pendant());
-  for (const salt of [...Object.keys(bathSalts), ...Object.keys(refusedSalts)]) {
+  for (const salt of [...bathSaltIds, ...refusedSaltIds]) {
     const judged = judgeSalt(plan, salt);
     expect(judged.verdict === 'refuse', salt).toBe(verdict({ salt }) === 'refuse');
   }
