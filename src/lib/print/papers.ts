@@ -6,6 +6,7 @@ import { cardPage } from './card-page.ts';
 import { classPapers } from './class-papers.ts';
 import { labelSheets } from './label-sheet.ts';
 import { jobSheet } from './job-sheet.ts';
+import { listPage } from './list-page.ts';
 import { jobPapers } from './order.ts';
 import type { PaperKind, PapersOrder, PressOrder } from './order.ts';
 import { dayOf, faces, ink, pageSizes } from './paper.ts';
@@ -16,6 +17,7 @@ import { wearPage } from './wear-page.ts';
 function sectionsOf(plan: Plan, { kinds, marks }: PapersOrder): ContentSection[] {
   const has = (kind: PaperKind): boolean => kinds.includes(kind);
   return [
+    ...(has('list') ? [listPage(plan)] : []),
     ...(has('sheet') ? [jobSheet(plan, marks)] : []),
     ...(has('card') || has('label')
       ? [cardPage(plan, { card: has('card'), label: has('label'), marks })]

@@ -60,7 +60,11 @@ export function alternativesFor(job: JobInput, solve: CellSolver = unsolved): re
 }
 
 /** Inputs of the budget that a maker can try another value of, and in what. */
-const tried: Partial<Record<InputId, Span['unit']>> = { areaFactor: 'cm2', currentEfficiency: '%', slowness: '%' };
+const tried: Partial<Record<InputId, Span['unit']>> = {
+  areaFactor: 'cm2',
+  currentEfficiency: '%',
+  slowness: '%',
+};
 
 /**
  * What moves the depth of a job as it stands, when it is stopped as planned; greatest first. Two gaps more are solved.

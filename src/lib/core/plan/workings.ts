@@ -94,7 +94,14 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
   },
   charge: {
     formula: 'Q = d·ρ·A·F/(y·EW)',
-    inputs: ['wanted_depth', 'metal_density', 'bare_area', 'faraday', 'currentEfficiency', 'equivalent_weight'],
+    inputs: [
+      'wanted_depth',
+      'metal_density',
+      'bare_area',
+      'faraday',
+      'currentEfficiency',
+      'equivalent_weight',
+    ],
   },
   run_time: {
     formula: 'Q = ∫I dt, I rising as the bath warms',
@@ -134,7 +141,10 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
   },
   undercut: { formula: 'u = r·d', inputs: ['depth', 'undercutRatio'] },
   thinnest_line: { formula: 'b = 2·u + reserve', inputs: ['undercut', 'land_reserve'] },
-  mass_removed: { formula: 'm = y·Q·EW/F', inputs: ['charge', 'currentEfficiency', 'equivalent_weight', 'faraday'] },
+  mass_removed: {
+    formula: 'm = y·Q·EW/F',
+    inputs: ['charge', 'currentEfficiency', 'equivalent_weight', 'faraday'],
+  },
   heating_rate: {
     formula: 'r = V·I/(m·c)',
     inputs: ['volts', 'current', 'bath_volume', 'heat_capacity'],
