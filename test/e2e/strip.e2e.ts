@@ -20,7 +20,7 @@ test('a test strip: windows to the scrap, every look before power each time, a c
   await press('Continue');
   await expect(title).toHaveText('Where, and for whom?');
   await press('Continue');
-  await expect(title).toHaveText('Set the knobs');
+  await expect(title).toHaveText('Hang, clip and set');
   await page.getByText('a test strip first').click();
   await page.getByLabel('Scrap, wide').fill('20');
   await expect(page.getByText('Too small for four windows')).toBeVisible();
@@ -64,7 +64,7 @@ test('a test strip: windows to the scrap, every look before power each time, a c
   await expect(title).toHaveText('What gives the current?');
   await press('Continue');
   await press('Continue');
-  await expect(title).toHaveText('Set the knobs');
+  await expect(title).toHaveText('Hang, clip and set');
   for (const [n, depth] of ['0.04', '0.064', '0.2', '0.112'].entries()) {
     await page.getByRole('textbox', { name: `Depth of window ${String(n + 1)}` }).fill(depth);
   }

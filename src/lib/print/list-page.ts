@@ -43,7 +43,7 @@ export function listPage(plan: Plan): ContentSection {
         fontSize: 12.5,
       })),
       heading(planTexts.hours),
-      ...hoursText(isNew, practice.dissolveHours.value, plan.figures.run_time?.value ?? null).map(
+      ...hoursText(isNew, practice.dissolveHours.value, plan.settings?.minutes.value ?? null).map(
         (text): Content => ({ text: typeset(text), fontSize: 12.5 }),
       ),
     ],
