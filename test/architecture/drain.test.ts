@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { storeTexts } from '../../src/lib/words/en/waste.ts';
 import { describe, expect, test } from 'vitest';
 
 /**
@@ -13,7 +14,7 @@ const unused = /\bunused (table salt|baking soda)\b/i;
 const held = /\b(bath|used|silver|copper|brass|nickel|nitrate|sludge)\b/i;
 
 /** The name of an answer that its own fix forbids, and a shop's name for lye. */
-const names = ["'the drain'", 'drain cleaner'];
+const names = ['drain cleaner'];
 
 const advises = (sentence: string): boolean =>
   (places.test(sentence) || away.test(sentence)) &&
@@ -58,8 +59,8 @@ describe('the drain', () => {
   test('may take what never held metal', () => {
     expect(advises('Unused table salt may go down the drain.')).toBe(false);
   });
-  test('is forbidden by the answer’s own fix', () => {
-    const checks = readFileSync(new URL('lib/words/en/checks.ts', root), 'utf8');
-    expect(checks).toMatch(/drain: 'the drain'[\s\S]{0,80}fixes: \{ drain: 'Never\./);
+  test('is no way that a bath can be put away', () => {
+    const ways: readonly string[] = storeTexts.ways.map(({ value }) => value);
+    expect(ways.toSorted()).toEqual(['handed-over', 'shelf']);
   });
 });

@@ -8,8 +8,8 @@ test('shows where it bites deepest: a first look, then a finer one, and can be l
 }) => {
   test.setTimeout(120_000);
   await page.setViewportSize(phone);
-  await openJob(page, jobAt('pendant', 'settings'), 'settings.knobs');
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Set the knobs');
+  await openJob(page, jobAt('pendant', 'settings.plan'), 'settings.knobs');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Your plan');
   const title = page.getByText('Where it bites deepest');
   await title.click();
   const map = page.getByRole('img', { name: /stronger where it is bitten deeper/ });

@@ -20,8 +20,10 @@ export async function answerHold(page: Page): Promise<void> {
       continue;
     }
     // the meter stands where the plan has put the knob
-    for (const volts of ['8', '6', '5', '4', '3']) {
-      await item.getByRole('textbox').fill(volts);
+    const readings =
+      check.unit === 'V' ? ['8', '6', '5', '4', '3'] : ['1.5', '0.8', '0.4', '0.2', '0.1', '0.05'];
+    for (const reading of readings) {
+      await item.getByRole('textbox').fill(reading);
       await item.getByRole('button', { name: 'That is what I read' }).click();
       if ((await item.locator('legend').innerText()).includes('seen')) break;
     }

@@ -87,9 +87,22 @@ export interface Screen {
 
 const go = (hand: Hand): Promise<void> => hand.press('Continue');
 
-/** A sterling pendant in sodium nitrate with a bench supply, from metal to sheet. */
-export const pendantJob: readonly Screen[] = [
-  { heading: 'What metal is the piece?', act: go },
+/** A sterling pendant in sodium nitrate with a bench supply: the plan, with nothing but a seat needed. */
+export const pendantPlan: readonly Screen[] = [
+  {
+    heading: 'Your workshop',
+    act: async (hand) => {
+      await hand.choose(/Bench supply/);
+      await go(hand);
+    },
+  },
+  {
+    heading: 'What metal is the piece?',
+    act: async (hand) => {
+      await hand.choose(/Sterling silver/);
+      await go(hand);
+    },
+  },
   {
     heading: 'How big is it?',
     act: async (hand) => {
@@ -99,7 +112,6 @@ export const pendantJob: readonly Screen[] = [
       await go(hand);
     },
   },
-  { heading: 'Is anything on it?', act: go },
   { heading: 'How deep should it bite?', act: go },
   {
     heading: 'How much of the face stays bare?',
@@ -109,7 +121,6 @@ export const pendantJob: readonly Screen[] = [
       await go(hand);
     },
   },
-  { heading: 'How does current reach the piece?', act: go },
   { heading: 'What hangs opposite?', act: go },
   {
     heading: 'What do they hang in?',
@@ -120,9 +131,19 @@ export const pendantJob: readonly Screen[] = [
       await go(hand);
     },
   },
-  { heading: 'A new bath, or one from the shelf?', act: go },
-  { heading: 'Which salt?', act: go },
-  { heading: 'How much salt for this tub?', act: go },
+  {
+    heading: 'Which bath?',
+    act: async (hand) => {
+      await hand.choose(/Sodium nitrate/);
+      await go(hand);
+    },
+  },
+  { heading: 'What keeps the bath off?', act: go },
+  { heading: 'Your plan', act: (hand) => hand.press('Begin at the bench') },
+];
+
+/** The same job at the bench, to the clock. */
+export const pendantBench: readonly Screen[] = [
   {
     heading: 'Stop and look: before mixing',
     act: async (hand) => {
@@ -137,58 +158,55 @@ export const pendantJob: readonly Screen[] = [
   },
   { heading: 'Mix, in this order', act: (hand) => hand.press('Mixed and labelled') },
   { heading: 'Let it stand', act: go },
-  { heading: 'What keeps the bath off?', act: go },
   { heading: 'Clean it until water lies flat', act: go },
   { heading: 'Mask it', act: go },
   { heading: 'How much is bare now?', act: go },
-  { heading: 'What gives the current?', act: go },
-  { heading: 'Where, and for whom?', act: go },
-  { heading: 'Set the knobs', act: go },
+  { heading: 'Hang, clip and set', act: go },
   {
     heading: 'Stop and look: before power',
     act: async (hand) => {
-      await hand.say('The wire from your piece runs to', 'Plus');
+      await hand.say('On you', 'Goggles over my eyes');
+      await hand.say('The gas can leave', 'Window open');
+      await hand.say('The supply stands', 'Beside the tub');
+      await hand.say('The resist is', 'Whole');
       await hand.type('V', '8');
       await hand.press('That is what I read');
-      await hand.say('Between piece and plate you see', 'Clear liquid');
-      await hand.say('The top of the tub is', 'Open');
-      await hand.say('Both clips hang', 'Dry');
-      await hand.say('The window is', 'Open');
-      await hand.say('Goggles now', 'Over my eyes');
-      await hand.say('The resist is', 'Whole');
+      await hand.type('A', '0.3');
+      await hand.press('That is what I read');
+      await hand.say('Between piece and plate', 'Clear liquid');
+      await hand.say('Last: follow the wire', 'Plus');
       await hand.press('Clock on');
     },
   },
 ];
 
+/** From the first screen to the clock. */
+export const pendantJob: readonly Screen[] = [...pendantPlan, ...pendantBench];
+
 /** From the first bite to the sheet. */
 export const pendantBite: readonly Screen[] = [
   { heading: 'Biting', act: (hand) => hand.press('Stop') },
   { heading: 'Is the supply off?', act: (hand) => hand.press(/Supply off/) },
-  { heading: 'Deep enough?', act: (hand) => hand.press('Deep enough') },
   {
     heading: 'Stop and look: before lifting',
     act: async (hand) => {
-      await hand.say('The supply’s meter reads', 'Zero');
-      await hand.say('Your gloves are', 'On, whole');
+      await hand.say('In your hands', 'Whole gloves on');
       await hand.say('Your goggles are still', 'Over my eyes');
       await hand.say('The first-rinse tub is', 'Filled');
-      await hand.say('In your hand are', 'Plastic tongs');
       await hand.say('Flames, torch, heater near by', 'None');
       await hand.press('Go on');
     },
   },
+  { heading: 'Deep enough?', act: (hand) => hand.press('Deep enough') },
   { heading: 'Rinse, strip, dry', act: go },
   { heading: 'What did you get?', act: go },
   {
     heading: 'Stop and look: before storing',
     act: async (hand) => {
       await hand.say('The bath smells of', 'Nothing');
-      await hand.say('The liquid is', 'Clear');
       await hand.say('On plate and walls you see', 'Grey moss');
       await hand.say('The jar’s label names', 'This bath');
       await hand.say('The jar once held', 'No food');
-      await hand.say('The bath goes to', 'The shelf');
       await hand.press('Go on');
     },
   },
@@ -235,5 +253,5 @@ export async function walk(
 export async function startJob(page: Page): Promise<void> {
   await page.goto('/');
   await page.getByRole('button', { name: 'Start a job' }).click();
-  await atHeading(page, 'What metal is the piece?');
+  await atHeading(page, 'Your workshop');
 }

@@ -89,10 +89,13 @@ test('a beginner goes from metal to printed sheet on a phone in at most 90 acts;
   expect((await stop.boundingBox())?.height).toBeGreaterThanOrEqual(96);
   await expect(page.locator('a.home')).toHaveCount(0);
   await page.reload();
-  await atHeading(page, 'Is the supply off?');
+  await atHeading(page, 'Is the supply still on?');
   await expect(page.getByText('A run was on when the page closed.')).toBeVisible();
+  await hand.press('It is on, and the bite goes on');
 
-  await walk(page, hand, pendantBite.slice(1), look);
+  await walk(page, hand, pendantBite, ({ heading }) =>
+    heading === 'Biting' ? Promise.resolve() : look({ heading }),
+  );
   expect(looked).toBe(wholeJob.length - 1);
   const papers = await makePapers(page);
   expect(papers.subarray(0, 5).toString()).toBe('%PDF-');
@@ -133,30 +136,27 @@ test('a run that an older procedure began opens at the question whether the supp
   await openJob(page, { ...job, procedureVersion: 0, snapshot: { value: 'no state of ours' } });
   await atHeading(page, 'Is the supply off?');
   await finger(page).press(/Supply off/);
-  await atHeading(page, 'Deep enough?');
+  await atHeading(page, 'Stop and look: before lifting');
 });
 
 test('a look-in asks only the critical checks anew, and an edit asks its dependents', async ({ page }) => {
   await openJob(page, jobAt('pendant', 'etch.hold'));
   const hand = finger(page);
   await walk(page, hand, lastLook);
-  await walk(page, hand, pendantBite.slice(0, 2));
+  await walk(page, hand, pendantBite.slice(0, 3));
   await hand.press('Deeper, etch again');
   await atHeading(page, 'Stop and look: before power');
-  await expect(page.getByText('look again: the current has been off')).toHaveCount(3);
+  await expect(page.getByText('look again: the current has been off')).toHaveCount(2);
   await expect(page.getByRole('button', { name: 'Clock on' })).toBeDisabled();
   await page.getByText('6 of 9').click();
   await page.getByRole('button', { name: /^Electrodes/ }).click();
-  await hand.press('Continue');
   await hand.press('Continue');
   await hand.type('Gap between piece and plate', '40');
   await hand.press('Continue');
   await page.getByText(/of 9/).click();
   await page.getByRole('button', { name: /^Etch/ }).click();
-  await expect(page.getByRole('group', { name: 'The wire from your piece runs to' })).toContainText(
-    'look again',
-  );
-  await expect(page.getByRole('group', { name: 'Between piece and plate you see' })).toContainText(
+  await expect(page.getByRole('group', { name: 'Last: follow the wire' })).toContainText('look again');
+  await expect(page.getByRole('group', { name: 'Between piece and plate' })).toContainText(
     /Gap: 30.mm before, 40.mm now/,
   );
   await expect(page.getByRole('group', { name: /volts knob/ })).toContainText('check again');
@@ -164,15 +164,15 @@ test('a look-in asks only the critical checks anew, and an edit asks its depende
 });
 
 test('silver in table salt is refused on a page of its own, with the way on', async ({ page }) => {
-  await openJob(page, jobAt('pendant', 'electrolyte.recipe'), 'electrolyte.salt');
+  await openJob(page, jobAt('pendant', 'electrolyte.recipe'));
   const hand = finger(page);
-  await atHeading(page, 'Which salt?');
+  await atHeading(page, 'Which bath?');
   await hand.choose(/Table salt/);
   await hand.press('Continue');
   await atHeading(page, 'Not this way');
   await expect(page.getByText(/Use sodium nitrate/)).toBeVisible();
   await hand.press('Change the answer');
-  await atHeading(page, 'Which salt?');
+  await atHeading(page, 'Which bath?');
 });
 
 test('a second tab only reads, until it takes the job over', async ({ context, page }) => {
@@ -188,7 +188,7 @@ test('a second tab only reads, until it takes the job over', async ({ context, p
 
 const measured = { depthUm: 60, massBeforeG: null, massAfterG: null, note: '' };
 const tub = pendantJob.findIndex(({ heading }) => heading === 'What do they hang in?');
-const knobs = pendantJob.findIndex(({ heading }) => heading === 'Set the knobs');
+const knobs = pendantJob.findIndex(({ heading }) => heading === 'Hang, clip and set');
 
 test('a returning maker starts from the last piece, told what to turn, with all answers as they were', async ({
   page,
@@ -201,7 +201,7 @@ test('a returning maker starts from the last piece, told what to turn, with all 
   await atHeading(page, 'What metal is the piece?');
   await expect(page.getByText('All answers are as they were then.')).toBeVisible();
   const before = hand.acts();
-  for (const { heading } of pendantJob.slice(0, tub)) {
+  for (const { heading } of pendantJob.slice(1, tub)) {
     await atHeading(page, heading);
     await hand.press('Continue');
   }
@@ -214,13 +214,13 @@ test('a returning maker starts from the last piece, told what to turn, with all 
   expect(hand.acts() - before + rest).toBeLessThanOrEqual(30);
 });
 
-test('and at the knobs sees what has changed since', async ({ page }) => {
+test('and on the plan sees what has changed since', async ({ page }) => {
   await seed(page, [
     { ...jobAt('first', 'sheet'), result: measured },
-    { ...jobAt('again', 'settings', { 'cathode.gap': '40' }), copyOf: 'first' },
+    { ...jobAt('again', 'settings.plan', { 'cathode.gap': '40' }), copyOf: 'first' },
   ]);
-  await page.goto('/job/?id=again&at=settings.knobs');
-  await atHeading(page, 'Set the knobs');
+  await page.goto('/job/?id=again&at=settings.plan');
+  await atHeading(page, 'Your plan');
   const beside = page.getByRole('region', { name: /Beside/ });
   await expect(beside).toContainText(/Gap: 30.mm before, 40.mm now/);
   await expect(beside.getByRole('row', { name: /^Amp-hours/ })).toBeVisible();

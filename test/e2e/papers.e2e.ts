@@ -56,7 +56,7 @@ for (const [title, file] of demos) {
     const draft = draftOf(jobOf(file()));
     await seed(page, [
       jobAt('mixed', 'electrolyte.mixing', draft),
-      jobAt('set', 'settings', draft),
+      jobAt('set', 'settings.plan', draft),
       jobAt('ready', 'etch.hold', draft),
     ]);
     const boxes = page.getByRole('checkbox', { includeHidden: true });

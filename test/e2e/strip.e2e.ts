@@ -16,11 +16,7 @@ test('a test strip: windows to the scrap, every look before power each time, a c
   await page.goto('/job/?id=fern');
   const title = page.getByRole('heading', { level: 1 });
   const press = (name: string | RegExp) => page.getByRole('button', { name }).last().click();
-  await expect(title).toHaveText('What gives the current?');
-  await press('Continue');
-  await expect(title).toHaveText('Where, and for whom?');
-  await press('Continue');
-  await expect(title).toHaveText('Set the knobs');
+  await expect(title).toHaveText('Hang, clip and set');
   await page.getByText('a test strip first').click();
   await page.getByLabel('Scrap, wide').fill('20');
   await expect(page.getByText('Too small for four windows')).toBeVisible();
@@ -56,15 +52,15 @@ test('a test strip: windows to the scrap, every look before power each time, a c
       await expect(title).toHaveText('Is the supply off?');
     }
     await press(/^Supply off/);
+    await expect(title).toHaveText('Stop and look: before lifting');
+    await answerHold(page);
+    await press('Go on');
     await expect(title).toHaveText('Stop a window out');
     await expect(page.getByText(`cover window ${String(n + 1)} with varnish`)).toBeVisible();
     if (n < 3) await press('Look before power');
   }
   await press('Type the depths in');
-  await expect(title).toHaveText('What gives the current?');
-  await press('Continue');
-  await press('Continue');
-  await expect(title).toHaveText('Set the knobs');
+  await expect(title).toHaveText('Hang, clip and set');
   for (const [n, depth] of ['0.04', '0.064', '0.2', '0.112'].entries()) {
     await page.getByRole('textbox', { name: `Depth of window ${String(n + 1)}` }).fill(depth);
   }

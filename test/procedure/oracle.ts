@@ -12,40 +12,45 @@ interface Seen {
   readonly at: number;
   /** the basis at the moment of the answer */
   readonly on: CheckBasis;
-  /** stops, look-ins and reloads before the answer */
+  /** how often the current had been switched off by then */
   readonly stops: number;
+  /** how often the work had been left by then */
+  readonly pauses: number;
 }
 
 const HALF_HOUR = 1_800_000;
+const isStoppingAt = (path: string): boolean => path.endsWith('stopping');
+const isPoweredAt = (path: string): boolean => /(running|resuming|stopping)$/.test(path);
 
 export class Oracle {
   readonly #seen = new Map<string, Seen>();
   #stops = 0;
+  #pauses = 0;
   basis: CheckBasis;
 
   constructor(basis: CheckBasis) {
     this.basis = basis;
   }
 
-  /** Takes an event that the machine has taken; `path` is the state it was taken in. */
-  take(event: ProcedureEvent, path: string): void {
-    const isStopping = path === 'etch.stopping' || path === 'etch.strip-stopping';
-    const isPowered = isStopping || path === 'etch.running' || path === 'etch.strip-running';
+  /** Takes an event that the machine has taken; `path` is the state it was taken in, `after` the one it led to. */
+  take(event: ProcedureEvent, path: string, after: string): void {
     if (event.type === 'plan.changed') this.basis = event.basis;
-    if (event.type === 'check.answered' && !isPowered) {
+    if (event.type === 'check.answered' && !isPoweredAt(path)) {
       this.#seen.set(event.check, {
         value: event.value,
         at: event.at,
         on: this.basis,
         stops: this.#stops,
+        pauses: this.#pauses,
       });
     }
-    if (event.type === 'job.restored' && !isStopping) this.#stops += 1;
+    // whoever comes back after a pause has not looked since; while the supply is being seen to, nothing is asked
+    if (event.type === 'job.restored' && !isStoppingAt(path)) this.#pauses += 1;
     if (event.type === 'job.restored' && event.isTakenIn === true) this.#seen.clear();
-    if (event.type === 'stop.pressed' && path === 'etch.running') this.#stops += 1;
-    if (event.type === 'strip.stopped' && path === 'etch.strip-running') this.#stops += 1;
+    // hands have been in the bath between a stop and the next start
+    if (isStoppingAt(after) && !isStoppingAt(path)) this.#stops += 1;
     if (event.type === 'bite.again' && path === 'neutralise.rinsing') {
-      this.#stops += 1;
+      this.#pauses += 1;
       for (const check of checks) if (check.hold === 'power') this.#seen.delete(check.id);
     }
   }
@@ -61,7 +66,11 @@ export class Oracle {
   #isRight(check: Check, { value }: Seen): boolean {
     if (check.kind === 'initials') return /^[A-Z]{1,4} [A-Z]{1,4}$/.test(String(value)) && value !== 'AB AB';
     if (check.kind === 'choice') return check.options.some(({ id, ok }) => ok && id === value);
-    return typeof value === 'number' && value > 0 && value <= this.basis.mostVolts + 0.1;
+    if (typeof value !== 'number' || value <= 0) return false;
+    const { mostVolts, mostAmps } = this.basis;
+    return check.unit === 'V'
+      ? mostVolts > 0 && value <= mostVolts + 0.1
+      : mostAmps > 0 && value <= mostAmps + Math.max(0.05, mostAmps / 10);
   }
 
   #required(hold: HoldId): readonly Check[] {
@@ -77,7 +86,9 @@ export class Oracle {
       if (!seen) return [`${check.id}: never seen`];
       if (!this.#isUnchanged(check, seen)) return [`${check.id}: something under it changed`];
       if (!this.#isRight(check, seen)) return [`${check.id}: ${String(seen.value)} is not right`];
-      if (check.critical && seen.stops < this.#stops) return [`${check.id}: not seen since the last stop`];
+      if (check.critical && seen.pauses < this.#pauses) return [`${check.id}: not seen since the last pause`];
+      if (check.changedByStop && seen.stops < this.#stops)
+        return [`${check.id}: not seen since the last stop`];
       if (at < seen.at || at - seen.at >= HALF_HOUR) return [`${check.id}: too long ago`];
       return [];
     });

@@ -20,7 +20,8 @@ const at = 1_000;
 const holdAt: Readonly<Record<string, HoldId>> = {
   'electrolyte.hold': 'mixing',
   'etch.hold': 'power',
-  'neutralise.hold': 'lifting',
+  'etch.lifting': 'lifting',
+  'etch.strip-lifting': 'lifting',
   'bath.hold': 'storing',
 };
 
@@ -44,6 +45,7 @@ function eventsAt(snapshot: Snapshot): ProcedureEvent[] {
     ...(['deeper', 'enough', 'not-sure'] as const).map(
       (verdict) => ({ type: 'depth.judged', verdict, at }) as const,
     ),
+    ...(['on', 'off'] as const).map((says) => ({ type: 'supply.seen', says, at }) as const),
     { type: 'bite.again', at },
     { type: 'job.restored', at },
     { type: 'strip.wanted' },
@@ -59,7 +61,12 @@ const serializeState = (snapshot: Snapshot): string => {
   const inOrder = holdIds.map(
     (hold) => checksOf(hold, plan).filter((check) => freshnessOf(check, context, at) === 'fresh').length,
   );
-  return JSON.stringify([pathOf(snapshot), inOrder, context.runs.length > context.runsBeforeMask]);
+  return JSON.stringify([
+    pathOf(snapshot),
+    inOrder,
+    context.runs.length > context.runsBeforeMask,
+    context.prepared,
+  ]);
 };
 
 describe('every shortest path', () => {
@@ -78,17 +85,22 @@ describe('every shortest path', () => {
       'electrolyte.recipe',
       'electrolyte.hold',
       'electrolyte.mixing',
-      'resist',
-      'settings',
+      'resist.kind',
+      'resist.masking',
+      'settings.plan',
+      'settings.knobs',
       'etch.hold',
       'etch.running',
+      'etch.resuming',
       'etch.stopping',
+      'etch.lifting',
       'etch.looking',
       'etch.strip-hold',
       'etch.strip-running',
+      'etch.strip-resuming',
       'etch.strip-stopping',
+      'etch.strip-lifting',
       'etch.strip-between',
-      'neutralise.hold',
       'neutralise.rinsing',
       'bath.hold',
       'bath.stored',

@@ -4,7 +4,7 @@ import type { Check } from '../../src/lib/procedure/checks.ts';
 import { ANSWER_TTL, changesSince, doesHoldStand, freshnessOf } from '../../src/lib/procedure/freshness.ts';
 import type { CheckBasis } from '../../src/lib/procedure/check-basis.ts';
 import { amount, patched, pendant } from '../fixtures/jobs.ts';
-import { clear, checkBasisFor, checkBases, pathOf, start, step, toRunning } from './steps.ts';
+import { clear, checkBasisFor, checkBases, pathOf, start, step, toLifted, toRunning } from './steps.ts';
 import type { Snapshot } from './steps.ts';
 
 const plan = checkBases[0] as CheckBasis;
@@ -68,16 +68,46 @@ test('answers keep half an hour, and none survives a clock set back', () => {
 });
 
 describe('after a stop', () => {
-  const looked = step(step(toRunning(plan), { type: 'stop.pressed', at: 2_000 }), {
-    type: 'meter.read',
-    reading: 'zero',
-    at: 3_000,
+  const looked = toLifted(toRunning(plan), 3_000);
+  test('nothing is lifted, not even for a look, before the hold has been seen', () => {
+    const off = step(step(toRunning(plan), { type: 'stop.pressed', at: 2_000 }), {
+      type: 'meter.read',
+      reading: 'zero',
+      at: 2_000,
+    });
+    expect(pathOf(off)).toBe('etch.lifting');
+    expect(off.hasTag('powered')).toBe(false);
+    expect(pathOf(step(off, { type: 'step.finished', at: 2_000 }))).toBe('etch.lifting');
+    expect(pathOf(step(off, { type: 'depth.judged', verdict: 'enough', at: 2_000 }))).toBe('etch.lifting');
+    for (const check of checksOf('lifting', plan)) {
+      const others = clear(off, 'lifting', 2_000);
+      const { [check.id]: _, ...answers } = others.context.answers;
+      const without = { ...others, context: { ...others.context, answers } } as Snapshot;
+      expect(pathOf(step(without, { type: 'step.finished', at: 2_000 })), check.id).toBe('etch.lifting');
+    }
+    expect(pathOf(step(clear(off, 'lifting', 2_000), { type: 'step.finished', at: 2_000 }))).toBe(
+      'etch.looking',
+    );
   });
-  test('only the critical answers are asked anew', () => {
+  test('only what a look can have changed is asked anew: three taps for the whole look', () => {
+    const again = step(looked, { type: 'depth.judged', verdict: 'deeper', at: 4_000 });
+    const running = step(clear(again, 'power', 4_000), { type: 'start.pressed', at: 4_000 });
+    const off = step(step(running, { type: 'stop.pressed', at: 5_000 }), {
+      type: 'meter.read',
+      reading: 'zero',
+      at: 5_000,
+    });
+    const toSay = (now: Snapshot, hold: 'lifting' | 'power') =>
+      checksOf(hold, plan)
+        .filter((check) => freshness(now, check, 5_000) !== 'fresh')
+        .map(({ id }) => id);
+    expect([...toSay(off, 'lifting'), ...toSay(off, 'power')]).toEqual(['hands', 'between', 'piece-clip']);
+  });
+  test('what was read off the knobs is not typed again', () => {
     const again = step(looked, { type: 'depth.judged', verdict: 'deeper', at: 4_000 });
     expect(pathOf(again)).toBe('etch.hold');
     for (const check of checksOf('power', plan)) {
-      expect(freshness(again, check, 4_000), check.id).toBe(check.critical ? 'spent' : 'fresh');
+      expect(freshness(again, check, 4_000), check.id).toBe(check.changedByStop ? 'spent' : 'fresh');
     }
   });
   test('Start stays locked until they are', () => {
@@ -110,10 +140,28 @@ describe('under power', () => {
     for (const reading of ['not-zero', 'not-sure'] as const) {
       expect(pathOf(step(stopping, { type: 'meter.read', reading, at: 2_100 }))).toBe('etch.stopping');
     }
-    expect(pathOf(step(stopping, { type: 'meter.read', reading: 'zero', at: 2_100 }))).toBe('etch.looking');
+    expect(pathOf(step(stopping, { type: 'meter.read', reading: 'zero', at: 2_100 }))).toBe('etch.lifting');
   });
-  test('a page that comes back asks whether the supply is off', () => {
-    expect(pathOf(step(toRunning(plan), { type: 'job.restored', at: 9_000 }))).toBe('etch.stopping');
+  describe('a page that comes back', () => {
+    const back = step(toRunning(plan), { type: 'job.restored', at: 9_000 });
+    test('stays powered and asks whether the supply is still on', () => {
+      expect(pathOf(back)).toBe('etch.resuming');
+      expect(back.hasTag('powered')).toBe(true);
+      expect(pathOf(step(back, { type: 'job.restored', at: 9_100 }))).toBe('etch.resuming');
+    });
+    test('goes on with the same run where it is', () => {
+      const on = step(back, { type: 'supply.seen', says: 'on', at: 9_500 });
+      expect(pathOf(on)).toBe('etch.running');
+      expect(on.context.runs).toEqual([{ startedAt: 1_000, stoppedAt: null, offAt: null }]);
+    });
+    test.each(['off', 'not-sure'] as const)('leads to switching off where it is %s', (says) => {
+      const off = step(back, { type: 'supply.seen', says, at: 9_500 });
+      expect(pathOf(off)).toBe('etch.stopping');
+      expect(off.context.runs).toEqual([{ startedAt: 1_000, stoppedAt: 9_500, offAt: null }]);
+    });
+    test('can be stopped at once', () => {
+      expect(pathOf(step(back, { type: 'stop.pressed', at: 9_500 }))).toBe('etch.stopping');
+    });
   });
 });
 
@@ -123,7 +171,8 @@ test('what a file says was checked counts for nothing: power needs every look ag
     const opened = step(from, { type: 'job.restored', at: 9_000, isTakenIn: true });
     expect(pathOf(opened)).toBe('etch.stopping');
     expect(opened.context.answers).toEqual({});
-    const off = step(opened, { type: 'meter.read', reading: 'zero', at: 9_500 });
+    const seenOff = step(opened, { type: 'meter.read', reading: 'zero', at: 9_500 });
+    const off = step(clear(seenOff, 'lifting', 9_500), { type: 'step.finished', at: 9_500 });
     const again = step(off, { type: 'depth.judged', verdict: 'deeper', at: 9_600 });
     expect(doesHoldStand('mixing', again.context)).toBe(false);
     expect(pathOf(step(again, { type: 'start.pressed', at: 9_600 }))).toBe('etch.hold');
@@ -138,51 +187,38 @@ test('a run of an older procedure opens at the question whether the supply is of
   expect(pathOf(opened)).toBe('etch.stopping');
   expect(opened.hasTag('powered')).toBe(true);
   expect(opened.context.runs).toEqual([{ startedAt: 1_000, stoppedAt: 9_000, offAt: null }]);
-  const off = step(opened, { type: 'meter.read', reading: 'zero', at: 9_500 });
-  expect(pathOf(off)).toBe('etch.looking');
+  const seenOff = step(opened, { type: 'meter.read', reading: 'zero', at: 9_500 });
+  expect(pathOf(seenOff)).toBe('etch.lifting');
+  const off = step(clear(seenOff, 'lifting', 9_500), { type: 'step.finished', at: 9_500 });
   // no answer came along, so that power needs every one of them
   const deeper = step(off, { type: 'depth.judged', verdict: 'deeper', at: 9_600 });
   expect(pathOf(step(deeper, { type: 'start.pressed', at: 9_600 }))).toBe('etch.hold');
 });
 
 test('back from the power hold goes to the piece that was bitten, not past it', () => {
-  let now = step(step(toRunning(plan), { type: 'stop.pressed', at: 2_000 }), {
-    type: 'meter.read',
-    reading: 'zero',
-    at: 2_000,
-  });
+  let now = toLifted(toRunning(plan), 2_000);
   now = step(step(now, { type: 'depth.judged', verdict: 'deeper', at: 2_000 }), { type: 'step.back' });
   expect(pathOf(now)).toBe('etch.looking');
   now = step(now, { type: 'depth.judged', verdict: 'enough', at: 2_000 });
-  now = step(clear(now, 'lifting', 2_000), { type: 'step.finished', at: 2_000 });
   // a new mask has nothing to judge yet
   now = step(now, { type: 'bite.again', at: 2_000 });
   now = step(step(now, { type: 'step.finished', at: 2_000 }), { type: 'step.finished', at: 2_000 });
   expect(pathOf(now)).toBe('etch.hold');
-  expect(pathOf(step(now, { type: 'step.back' }))).toBe('settings');
+  expect(pathOf(step(now, { type: 'step.back' }))).toBe('settings.knobs');
 });
 
 test('biting a stripped piece again asks every power check anew', () => {
-  let now = step(step(toRunning(plan), { type: 'stop.pressed', at: 2_000 }), {
-    type: 'meter.read',
-    reading: 'zero',
-    at: 2_000,
-  });
+  let now = toLifted(toRunning(plan), 2_000);
   now = step(now, { type: 'depth.judged', verdict: 'enough', at: 2_000 });
-  now = step(clear(now, 'lifting', 2_000), { type: 'step.finished', at: 2_000 });
   now = step(now, { type: 'bite.again', at: 2_000 });
-  expect(pathOf(now)).toBe('resist');
+  expect(pathOf(now)).toBe('resist.masking');
   for (const check of checksOf('power', plan))
     expect(freshness(now, check, 2_000), check.id).toBe('unanswered');
 });
 
 test('a bath that has changed since it was mixed locks Start', () => {
   const running = toRunning(plan);
-  const ready = step(step(running, { type: 'stop.pressed', at: 2_000 }), {
-    type: 'meter.read',
-    reading: 'zero',
-    at: 2_000,
-  });
+  const ready = toLifted(running, 2_000);
   const hold = step(ready, { type: 'depth.judged', verdict: 'deeper', at: 2_000 });
   const other = checkBases[3] as CheckBasis;
   const cleared = clear(step(hold, { type: 'plan.changed', basis: other }), 'power', 2_000);
@@ -192,14 +228,11 @@ test('a bath that has changed since it was mixed locks Start', () => {
 describe('in a class', () => {
   const taught = checkBasisFor(patched(pendant(), { 'place.use': 'teaching' }));
   const powerReady = (value: string): Snapshot => {
-    const lifted = step(
-      step(step(toRunning(taught), { type: 'stop.pressed', at: 2_000 }), {
-        type: 'meter.read',
-        reading: 'zero',
-        at: 2_000,
-      }),
-      { type: 'depth.judged', verdict: 'deeper', at: 2_000 },
-    );
+    const lifted = step(toLifted(toRunning(taught), 2_000), {
+      type: 'depth.judged',
+      verdict: 'deeper',
+      at: 2_000,
+    });
     const clearAgain = clear(lifted, 'power', 2_100);
     return step(clearAgain, { type: 'check.answered', check: 'initials-power', value, at: 2_100 });
   };
@@ -212,9 +245,7 @@ describe('in a class', () => {
   test('two sets of initials start it, and the next bite asks for them again', () => {
     const running = step(powerReady('AB CD'), { type: 'start.pressed', at: 2_200 });
     expect(pathOf(running)).toBe('etch.running');
-    const stopped = step(running, { type: 'stop.pressed', at: 2_300 });
-    const off = step(stopped, { type: 'meter.read', reading: 'zero', at: 2_300 });
-    const again = step(off, { type: 'depth.judged', verdict: 'deeper', at: 2_300 });
+    const again = step(toLifted(running, 2_300), { type: 'depth.judged', verdict: 'deeper', at: 2_300 });
     expect(freshness(again, checkNamed('initials-power'), 2_400)).toBe('spent');
   });
 });
@@ -223,7 +254,7 @@ describe('a test strip', () => {
   const wanted = (): Snapshot => {
     const finish = { type: 'step.finished', at: AT } as const;
     let now = start(plan);
-    now = step(step(step(now, finish), finish), finish);
+    for (let planned = 0; planned < 5; planned += 1) now = step(now, finish);
     now = step(clear(now, 'mixing', AT), finish);
     now = step(step(now, finish), finish);
     return step(now, { type: 'strip.wanted' });
@@ -238,19 +269,23 @@ describe('a test strip', () => {
       'etch.strip-stopping',
     );
     const off = step(stopped, { type: 'meter.read', reading: 'zero', at: 2_500 });
-    expect(pathOf(off)).toBe('etch.strip-between');
-    const next = step(off, { type: 'step.finished', at: 2_600 });
+    expect(pathOf(off)).toBe('etch.strip-lifting');
+    const lifted = step(clear(off, 'lifting', 2_500), { type: 'step.finished', at: 2_500 });
+    expect(pathOf(lifted)).toBe('etch.strip-between');
+    const next = step(lifted, { type: 'step.finished', at: 2_600 });
     expect(pathOf(step(next, { type: 'strip.started', at: 2_600 }))).toBe('etch.strip-hold');
   });
   test('is no run of the piece, and leads back to its settings', () => {
     const running = step(clear(wanted(), 'power', AT), { type: 'strip.started', at: AT });
     const gone = step(running, { type: 'job.restored', at: 9_000 });
-    expect(pathOf(gone)).toBe('etch.strip-stopping');
-    const off = step(gone, { type: 'meter.read', reading: 'zero', at: 9_500 });
+    expect(pathOf(gone)).toBe('etch.strip-resuming');
+    const seen = step(gone, { type: 'supply.seen', says: 'off', at: 9_000 });
+    const seenOff = step(seen, { type: 'meter.read', reading: 'zero', at: 9_500 });
+    const off = step(clear(seenOff, 'lifting', 9_500), { type: 'step.finished', at: 9_500 });
     expect(off.context.runs).toEqual([]);
     expect(off.context.stripRuns).toEqual([{ startedAt: AT, stoppedAt: 9_000, offAt: 9_500 }]);
     const ended = step(off, { type: 'strip.ended' });
-    expect(pathOf(ended)).toBe('settings');
+    expect(pathOf(ended)).toBe('settings.knobs');
     expect(step(ended, { type: 'strip.wanted' }).context.stripRuns).toEqual([]);
   });
 });

@@ -69,9 +69,11 @@ export function stored(snapshot: Snapshot): Snapshot {
 }
 
 /** The answer that lets the work go on. */
-export const rightAnswer = (check: Check, { mostVolts }: CheckBasis): string | number =>
+export const rightAnswer = (check: Check, { mostVolts, mostAmps }: CheckBasis): string | number =>
   check.kind === 'number'
-    ? mostVolts
+    ? check.unit === 'A'
+      ? mostAmps
+      : mostVolts
     : check.kind === 'initials'
       ? 'AB CD'
       : (check.options.find(({ ok }) => ok)?.id ?? '');
@@ -86,13 +88,20 @@ export function clear(snapshot: Snapshot, hold: HoldId, at: number): Snapshot {
   );
 }
 
+/** From a running bite to the lifted piece: stopped, seen off, every look before the lift answered. */
+export function toLifted(running: Snapshot, at: number): Snapshot {
+  const stopped = step(running, { type: 'stop.pressed', at });
+  const off = step(stopped, { type: 'meter.read', reading: 'zero', at });
+  return step(clear(off, 'lifting', at), { type: 'step.finished', at });
+}
+
 /** From the first screen to a running bite, honestly. */
 export function toRunning(basis: CheckBasis, at = 1_000): Snapshot {
   const finish: ProcedureEvent = { type: 'step.finished', at };
   let now = start(basis);
-  now = step(step(step(now, finish), finish), finish);
+  for (let planned = 0; planned < 5; planned += 1) now = step(now, finish);
   now = step(clear(now, 'mixing', at), finish);
-  now = step(step(step(now, finish), finish), finish);
+  for (let prepared = 0; prepared < 3; prepared += 1) now = step(now, finish);
   return step(clear(now, 'power', at), { type: 'start.pressed', at });
 }
 

@@ -29,6 +29,8 @@ export interface Tally {
 /** Each state in which current may flow, and where stopping it leads. */
 const stoppingOf: Readonly<Record<string, string>> = {
   'etch.running': 'etch.stopping',
+  'etch.resuming': 'etch.stopping',
+  'etch.strip-resuming': 'etch.strip-stopping',
   'etch.stopping': 'etch.stopping',
   'etch.strip-running': 'etch.strip-stopping',
   'etch.strip-stopping': 'etch.strip-stopping',
@@ -38,6 +40,19 @@ const started: Readonly<Record<string, string>> = {
   'etch.running': 'start.pressed',
   'etch.strip-running': 'strip.started',
 };
+
+/** Where a page that came back asks, and where its "on" leads. */
+const resumed: Readonly<Record<string, string>> = {
+  'etch.resuming': 'etch.running',
+  'etch.strip-resuming': 'etch.strip-running',
+};
+/** The hold before every lift, and where it leads. */
+const lifted: Readonly<Record<string, string>> = {
+  'etch.lifting': 'etch.looking',
+  'etch.strip-lifting': 'etch.strip-between',
+};
+/** A piece that was lifted before may be judged again from here: nothing was powered since. */
+const canLookBack = new Set(['etch.hold', 'neutralise.rinsing']);
 
 /** What a maker, a browser or bad luck may do next; most of it leads onwards. */
 function nextEvent(snapshot: Snapshot, at: number, random: () => number): ProcedureEvent {
@@ -70,8 +85,10 @@ function nextEvent(snapshot: Snapshot, at: number, random: () => number): Proced
     };
   if (path === 'etch.running') return { type: 'stop.pressed', at };
   if (path === 'etch.strip-running') return { type: 'strip.stopped', at };
-  if (path === 'settings' && random() < 0.3) return { type: 'strip.wanted' };
+  if (path === 'settings.knobs' && random() < 0.3) return { type: 'strip.wanted' };
   if (path === 'etch.strip-between' && random() < 0.3) return { type: 'strip.ended' };
+  if (path === 'etch.resuming' || path === 'etch.strip-resuming')
+    return { type: 'supply.seen', says: pick(['on', 'off', 'not-sure']), at };
   if (path === 'etch.stopping' || path === 'etch.strip-stopping')
     return { type: 'meter.read', reading: pick(['zero', 'not-zero', 'not-sure']), at };
   if (path === 'etch.looking')
@@ -80,13 +97,18 @@ function nextEvent(snapshot: Snapshot, at: number, random: () => number): Proced
     'electrolyte.hold': 'mixing',
     'etch.hold': 'power',
     'etch.strip-hold': 'power',
-    'neutralise.hold': 'lifting',
+    'etch.lifting': 'lifting',
+    'etch.strip-lifting': 'lifting',
     'bath.hold': 'storing',
   }[path];
   if (hold !== undefined && random() < 0.93) {
     const open = checksOf(hold as HoldId, basis);
     const unanswered = open.find(
-      ({ id }) => (snapshot.context.answers[id]?.seq ?? 0) <= snapshot.context.spent,
+      ({ id, changedByStop }) =>
+        (snapshot.context.answers[id]?.seq ?? 0) <=
+        (changedByStop
+          ? Math.max(snapshot.context.spent, snapshot.context.spentByStop)
+          : snapshot.context.spent),
     );
     const check = unanswered ?? (random() < 0.5 ? pick(open) : undefined);
     if (check) return { type: 'check.answered', check: check.id, value: rightAnswer(check, basis), at };
@@ -99,8 +121,8 @@ function nextEvent(snapshot: Snapshot, at: number, random: () => number): Proced
 
 interface Checkpoint {
   readonly snapshot: Snapshot;
-  /** events so far, with the state each was taken in */
-  readonly past: readonly (readonly [ProcedureEvent, string])[];
+  /** events so far, with the state each was taken in and the one it led to */
+  readonly past: readonly (readonly [ProcedureEvent, string, string])[];
 }
 
 const EPOCH = 1_700_000_000_000;
@@ -110,10 +132,8 @@ function checkpointsOf(basis: CheckBasis): Checkpoint[] {
   const points: Checkpoint[] = [{ snapshot: start(basis), past: [] }];
   const take = (event: ProcedureEvent): void => {
     const last = points.at(-1) as Checkpoint;
-    points.push({
-      snapshot: step(last.snapshot, event),
-      past: [...last.past, [event, pathOf(last.snapshot)]],
-    });
+    const snapshot = step(last.snapshot, event);
+    points.push({ snapshot, past: [...last.past, [event, pathOf(last.snapshot), pathOf(snapshot)]] });
   };
   const at = EPOCH;
   const finish = { type: 'step.finished', at } as const;
@@ -122,16 +142,17 @@ function checkpointsOf(basis: CheckBasis): Checkpoint[] {
       take({ type: 'check.answered', check: check.id, value: rightAnswer(check, basis), at });
     }
   };
-  for (let i = 0; i < 3; i += 1) take(finish);
+  for (let i = 0; i < 5; i += 1) take(finish);
   clearAll('mixing');
   for (let i = 0; i < 4; i += 1) take(finish);
   clearAll('power');
   take({ type: 'start.pressed', at });
   take({ type: 'stop.pressed', at });
   take({ type: 'meter.read', reading: 'zero', at });
-  take({ type: 'depth.judged', verdict: 'enough', at });
   clearAll('lifting');
-  for (let i = 0; i < 2; i += 1) take(finish);
+  take(finish);
+  take({ type: 'depth.judged', verdict: 'enough', at });
+  take(finish);
   clearAll('storing');
   take(finish);
   return points;
@@ -149,7 +170,7 @@ export function walkOnce(seed: number, tally: Tally): void {
   const { snapshot, past } = checkpoints[Math.floor(random() * checkpoints.length)] as Checkpoint;
   let now = snapshot;
   const oracle = new Oracle(snapshot.context.basis);
-  for (const [event, path] of past) oracle.take(event, path);
+  for (const [event, path, led] of past) oracle.take(event, path, led);
   let at = EPOCH;
   let ran = false;
   const length = 8 + Math.floor(random() * 24);
@@ -173,7 +194,8 @@ export function walkOnce(seed: number, tally: Tally): void {
       assert(blockers.length === 0, blockers.join('; '), note);
     };
     const starter = started[after];
-    if (starter !== undefined && before !== after) {
+    const isBackOn = resumed[before] === after && event.type === 'supply.seen' && event.says === 'on';
+    if (starter !== undefined && before !== after && !isBackOn) {
       assert(event.type === starter, 'only Start starts', note);
       assert(oracle.basis.mayPower, 'a plan that may not be powered', note);
       clear('power');
@@ -185,23 +207,37 @@ export function walkOnce(seed: number, tally: Tally): void {
       ran = true;
     }
     if (after === 'electrolyte.mixing' && before === 'electrolyte.hold') clear('mixing');
-    if (after === 'neutralise.rinsing' && before === 'neutralise.hold') clear('lifting');
+    const isLifted = lifted[before] === after;
+    assert(
+      after !== 'etch.looking' || before === after || isLifted || canLookBack.has(before),
+      'no look without the hold before it',
+      note,
+    );
+    if (isLifted) clear('lifting');
     if (after === 'bath.stored' && before === 'bath.hold') clear('storing');
     if (powered.has(before)) {
       const stop = before.startsWith('etch.strip') ? 'strip.stopped' : 'stop.pressed';
-      const stops = event.type === stop || event.type === 'job.restored';
-      assert(!stops || after === stoppingOf[before], 'stop is taken in every powered state', note);
+      const isForeign = event.type === 'job.restored' && event.isTakenIn === true;
+      const isOff = event.type === 'supply.seen' && event.says !== 'on' && before in resumed;
+      const isRunning = before in started || before in resumed;
+      assert(
+        !(event.type === stop || (isRunning && (isForeign || isOff))) || after === stoppingOf[before],
+        'stop is taken in every powered state',
+        note,
+      );
       const zero = event.type === 'meter.read' && event.reading === 'zero';
       assert(
         powered.has(after) || (stoppingOf[before] === before && zero),
-        'only a meter at zero ends power',
+        'only a supply seen off ends power',
         note,
       );
       assert(stoppingOf[before] !== before || started[after] === undefined, 'no way back into power', note);
+      if (event.type === 'job.restored' && before in started && !isForeign)
+        assert(resumed[after] === before, 'a page that comes back asks whether it is still on', note);
     }
     assert(now.hasTag('powered') === powered.has(after), 'the tag tells', note);
     assert(now.status === 'active', 'the machine lives', note);
-    oracle.take(event, before);
+    oracle.take(event, before, after);
     tally.reached[after] = (tally.reached[after] ?? 0) + 1;
   }
   if (ran) tally.runs += 1;

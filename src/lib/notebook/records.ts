@@ -133,6 +133,8 @@ export const preferences = v.object({
   /** m³, as typed */
   room: v.optional(text),
   authority: v.optional(authority),
+  /** what is there to work with, by field of a draft, as typed */
+  workshop: v.optional(v.record(text, text)),
   /** first free place on the sheet of labels that goes in again */
   labelPlace: v.optional(v.number()),
   /** of a gram of silver, in the maker's money, as typed */

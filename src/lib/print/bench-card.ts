@@ -161,20 +161,13 @@ function front(plan: Plan, marks: JobMarks | null): Content[] {
   ];
 }
 
-/**
- * The holds and their most critical checks; as many as stay large enough for a glove. A stainless plate
- * needs one more before power, and takes the place of the goggles, which stand on the front as well.
- */
-export function cardHolds({ job }: Plan): readonly (readonly [string, readonly string[]])[] {
-  const { polarity, bubbles, dry, open } = cardTexts;
-  const isStainless = job.cathode.metal === 'stainless';
-  return [
-    ...(isStainless ? [] : ([[cardTexts.beforeMixing, [cardTexts.dressed]]] as const)),
-    [cardTexts.beforePower, isStainless ? [polarity, dry, open, bubbles] : [polarity, dry, open]],
-    [cardTexts.beforeLifting, [cardTexts.off, cardTexts.zero]],
-    [cardTexts.beforeStoring, [cardTexts.labelled, cardTexts.loose]],
-  ];
-}
+/** The four holds and their most critical checks; as many as stay large enough for a glove. */
+export const cardHolds = (): readonly (readonly [string, readonly string[]])[] => [
+  [cardTexts.beforeMixing, [cardTexts.dressed]],
+  [cardTexts.beforePower, [cardTexts.dry, cardTexts.open, cardTexts.polarity]],
+  [cardTexts.beforeLifting, [cardTexts.off, cardTexts.zero]],
+  [cardTexts.beforeStoring, [cardTexts.labelled, cardTexts.loose]],
+];
 
 function check(text: string, hold: string | null): Content {
   return {
@@ -204,7 +197,7 @@ function check(text: string, hold: string | null): Content {
 const MARK = 26;
 
 function back(plan: Plan, marks: JobMarks | null): Content[] {
-  const groups = cardHolds(plan).map(([hold, checks]): Content => {
+  const groups = cardHolds().map(([hold, checks]): Content => {
     const stack = checks.map((text, i) => check(text, i === 0 ? hold : null));
     if (marks === null || hold !== cardTexts.beforeLifting) return { stack };
     return {

@@ -6,6 +6,7 @@ import { cardPage } from './card-page.ts';
 import { classPapers } from './class-papers.ts';
 import { labelSheets } from './label-sheet.ts';
 import { jobSheet } from './job-sheet.ts';
+import { listPage } from './list-page.ts';
 import { jobPapers, paperKinds } from './order.ts';
 import type { PaperKind, PapersOrder, PressOrder } from './order.ts';
 import { dayOf, faces, ink, pageSizes } from './paper.ts';
@@ -17,6 +18,7 @@ type Pages = (plan: Plan, order: PapersOrder) => readonly ContentSection[];
 
 /** Complete by type: a paper that can be ordered and is not made does not compile. */
 const pagesOf: Readonly<Record<PaperKind, Pages>> = {
+  list: (plan) => [listPage(plan)],
   sheet: (plan, { marks }) => [jobSheet(plan, marks)],
   // the label is cut from the card's page, and has a page of its own only without the card
   card: (plan, { kinds, marks }) => [cardPage(plan, { card: true, label: kinds.includes('label'), marks })],

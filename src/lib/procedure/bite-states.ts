@@ -4,7 +4,7 @@ import type { RunList } from './context.ts';
 export const atRest = {
   'check.answered': { actions: 'takeAnswer' },
   'plan.changed': { actions: 'takePlan' },
-  'job.restored': { actions: ['spendCritical', 'forgetForeign'] },
+  'job.restored': { actions: ['spendPaused', 'forgetForeign'] },
 } as const;
 
 /** Where biting the piece and biting a test strip differ. */
@@ -13,8 +13,12 @@ interface Bite {
   readonly stops: 'stop.pressed' | 'strip.stopped';
   readonly running: string;
   readonly stopping: string;
-  /** the state that follows once the meter reads zero */
-  readonly off: string;
+  /** a page that went away during a run comes back to this */
+  readonly resuming: string;
+  /** where the supply seen off leads: before anything is lifted */
+  readonly lifting: string;
+  /** where the lifted piece or strip is looked at */
+  readonly lifted: string;
   readonly of: RunList;
 }
 
@@ -23,7 +27,9 @@ const piece = {
   stops: 'stop.pressed',
   running: 'running',
   stopping: 'stopping',
-  off: 'looking',
+  resuming: 'resuming',
+  lifting: 'lifting',
+  lifted: 'looking',
   of: 'runs',
 } as const satisfies Bite;
 
@@ -32,7 +38,9 @@ const strip = {
   stops: 'strip.stopped',
   running: 'strip-running',
   stopping: 'strip-stopping',
-  off: 'strip-between',
+  resuming: 'strip-resuming',
+  lifting: 'strip-lifting',
+  lifted: 'strip-between',
   of: 'stripRuns',
 } as const satisfies Bite;
 
@@ -49,32 +57,53 @@ const hold = ({ starts, running, of }: Bite) => ({
   }),
 });
 
-const running = ({ stops, stopping, of }: Bite) =>
+/** Current flows, and a page that goes comes back to the question whether it still does. */
+const powered = ({ stops, stopping, resuming, of }: Bite) =>
+  ({
+    'plan.changed': { actions: ['wantStop', 'takePlan'] },
+    ...on(stops, { target: stopping, actions: { type: 'markStopped', params: { of } } }),
+    'job.restored': [
+      // whoever took the job from a file cannot know what the supply of another bench does
+      {
+        guard: 'isTakenIn',
+        target: stopping,
+        actions: [{ type: 'markStopped', params: { of } }, 'spendPaused', 'forgetForeign'],
+      },
+      { target: resuming, actions: 'spendPaused' },
+    ],
+  }) as const;
+
+const running = (bite: Bite) => ({ tags: 'powered', on: powered(bite) }) as const;
+
+/** Only the maker can tell: current still flows, or it is off, or nobody knows and it is switched off now. */
+const resuming = (bite: Bite) =>
   ({
     tags: 'powered',
     on: {
-      'plan.changed': { actions: ['wantStop', 'takePlan'] },
-      ...on(stops, { target: stopping, actions: { type: 'markStopped', params: { of } } }),
-      // after a reload the page cannot know whether current flowed on: the meter must be read
-      'job.restored': {
-        target: stopping,
-        actions: [{ type: 'markStopped', params: { of } }, 'spendCritical', 'forgetForeign'],
-      },
+      ...powered(bite),
+      'supply.seen': [
+        { guard: 'isOn', target: bite.running },
+        { target: bite.stopping, actions: { type: 'markStopped', params: { of: bite.of } } },
+      ],
     },
   }) as const;
 
-/** Left only when the meter reads zero. */
-const stopping = ({ stops, off, of }: Bite) =>
+/** Left only when the supply is seen off: its meter at zero, or its plug out. */
+const stopping = ({ stops, lifting, of }: Bite) =>
   ({
     tags: 'powered',
-    entry: 'spendCritical',
+    entry: 'spendByStop',
     on: {
       'plan.changed': { actions: 'takePlan' },
       ...on(stops, {}),
       'job.restored': { actions: 'forgetForeign' },
-      'meter.read': { guard: 'isZero', target: off, actions: { type: 'markOff', params: { of } } },
+      'meter.read': { guard: 'isZero', target: lifting, actions: { type: 'markOff', params: { of } } },
     },
   }) as const;
+
+/** Nothing is lifted, not even for a look, before the hold says so. */
+const lifting = ({ lifted }: Bite) =>
+  ({ on: { ...atRest, 'step.finished': { guard: 'mayLift', target: lifted } } }) as const;
 
 /** The states in which a piece or a test strip is bitten: a strip is held behind the same looks, and stopped alike. */
 export const biteStates = {
@@ -82,11 +111,13 @@ export const biteStates = {
     on: {
       ...hold(piece),
       // a bitten piece can be judged deep enough here, without switching on again
-      'step.back': [{ guard: 'hasRunUnderMask', target: 'looking' }, { target: '#job.settings' }],
+      'step.back': [{ guard: 'hasRunUnderMask', target: 'looking' }, { target: '#job.settings.knobs' }],
     },
   },
   running: running(piece),
+  resuming: resuming(piece),
   stopping: stopping(piece),
+  lifting: lifting(piece),
   looking: {
     on: {
       ...atRest,
@@ -99,16 +130,18 @@ export const biteStates = {
   'strip-hold': {
     on: {
       ...hold(strip),
-      'step.back': [{ guard: 'hasStripRun', target: 'strip-between' }, { target: '#job.settings' }],
+      'step.back': [{ guard: 'hasStripRun', target: 'strip-between' }, { target: '#job.settings.knobs' }],
     },
   },
   'strip-running': running(strip),
+  'strip-resuming': resuming(strip),
   'strip-stopping': stopping(strip),
+  'strip-lifting': lifting(strip),
   'strip-between': {
     on: {
       ...atRest,
       'step.finished': 'strip-hold',
-      'strip.ended': '#job.settings',
+      'strip.ended': '#job.settings.knobs',
     },
   },
 } as const;

@@ -9,6 +9,8 @@ export interface CheckBasis {
   readonly figures: Readonly<Record<string, string>>;
   /** volts that the knob may read at most; 0 when there is no plan to power */
   readonly mostVolts: number;
+  /** amps that the knob may read at most; 0 where none is set */
+  readonly mostAmps: number;
   /** no rule refuses the job; the bare area may still be unknown, since mixing does not need it */
   readonly mayMix: boolean;
   /** also, everything is known that is needed to switch on */
@@ -20,6 +22,7 @@ export const noBasis: CheckBasis = {
   inputs: {},
   figures: {},
   mostVolts: 0,
+  mostAmps: 0,
   mayMix: false,
   mayPower: false,
 };
@@ -50,6 +53,7 @@ export function checkBasisOf(plan: Plan): CheckBasis {
       Object.entries(plan.figures).map(([id, figure]) => [id, figureText(figure, defaultReadingUnits)]),
     ),
     mostVolts: settings === null ? 0 : settings.control === 'amps' ? settings.ceiling : settings.volts,
+    mostAmps: settings?.control === 'amps' ? settings.amps : 0,
     mayMix: plan.refusals.length === 0,
     mayPower: plan.refusals.length === 0 && settings !== null,
   };

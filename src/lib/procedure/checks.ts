@@ -23,8 +23,10 @@ export type Option<O extends Options = Options> = {
 interface CheckBase<Id extends string> {
   readonly id: Id;
   readonly hold: HoldId;
-  /** asked anew after every stop, look-in, pause or reload */
+  /** asked anew after a pause or a reload */
   readonly critical: boolean;
+  /** asked anew after every stop: a look can have changed it */
+  readonly changedByStop: boolean;
   /** input paths whose change makes an answer stale; a path covers everything under it */
   readonly inputs: readonly string[];
   /** figures, as shown, whose change makes an answer stale */
@@ -53,12 +55,13 @@ const choice = <Id extends string, const O extends Options>(
   hold: HoldId,
   id: Id,
   options: O,
-  rest: Partial<Pick<ChoiceCheck, 'critical' | 'inputs' | 'figures' | 'when'>> = {},
+  rest: Partial<Pick<ChoiceCheck, 'critical' | 'changedByStop' | 'inputs' | 'figures' | 'when'>> = {},
 ): ChoiceCheck<Id, O> => ({
   kind: 'choice',
   id,
   hold,
   critical: false,
+  changedByStop: false,
   inputs: [],
   figures: [],
   options: Object.entries(options).map(([option, ok]) => ({
@@ -69,6 +72,8 @@ const choice = <Id extends string, const O extends Options>(
 });
 
 const critical = { critical: true } as const;
+/** Undone by a pause, and by the look that a stop is made for. */
+const lookedAtAnew = { critical: true, changedByStop: true } as const;
 /** The word that a choice was answered with; undefined when there is none. */
 const wordIn = ({ inputs }: CheckBasis, path: string): string | undefined =>
   /^"(.*)"$/.exec(inputs[path] ?? '')?.[1];
@@ -83,9 +88,20 @@ const mayNeedSolvent = (basis: CheckBasis): boolean => {
   const resist = wordIn(basis, 'resist');
   return resist === undefined || !isResist(resist) || resistFacts[resist].remover !== null;
 };
-const hasStainlessPlate = (basis: CheckBasis): boolean => wordIn(basis, 'cathode.metal') === 'stainless';
+/** Only a plate with chromium in it can colour a bath with chromate; one of unknown metal may hold some. */
+const mayHoldChromate = (basis: CheckBasis): boolean => {
+  const plate = wordIn(basis, 'cathode.metal');
+  return plate === undefined || plate === 'stainless';
+};
 const isNewBath = ({ inputs }: CheckBasis): boolean => inputs['bath.record'] === 'null';
+const isShelfBath = (basis: CheckBasis): boolean => !isNewBath(basis);
 const isClass = (basis: CheckBasis): boolean => wordIn(basis, 'place.use') === 'teaching';
+/** A bench supply has knobs; of an adapter or a battery only the label says what it gives. */
+const hasKnobs = (basis: CheckBasis): boolean => wordIn(basis, 'supply.kind') === 'bench';
+const isBattery = (basis: CheckBasis): boolean => wordIn(basis, 'supply.kind') === 'battery';
+/** A scale is coarse: a reading so much over what was planned is the same. */
+const isAtMost = (value: number, most: number, coarse: number): boolean =>
+  value > 0 && most > 0 && value <= most + coarse;
 
 /** Closes a hold in a class: two people confirm what the critical checks depend on. */
 const initials = <Hold extends HoldId>(
@@ -96,6 +112,8 @@ const initials = <Hold extends HoldId>(
   id: `initials-${hold}`,
   hold,
   critical: true,
+  // an adult has a hand on the supply at every start
+  changedByStop: hold === 'power',
   inputs: [...inputs, 'place.use'],
   figures: [],
   when: isClass,
@@ -110,6 +128,18 @@ const table = [
   choice('mixing', 'gloves-for-salt', { torn: false, off: false, 'on-whole': true }, critical),
   choice(
     'mixing',
+    'rim',
+    { crust: false, clean: true, 'not-sure': false },
+    { ...critical, inputs: ['bath.record', 'piece.metal'], when: isShelfBath },
+  ),
+  choice(
+    'mixing',
+    'bath-smell',
+    { ammonia: false, nothing: true, pool: false },
+    { ...critical, inputs: ['bath.record'], when: isShelfBath },
+  ),
+  choice(
+    'mixing',
     'jar-says',
     { 'this-salt': true, 'other-salt': false, 'no-label': false },
     { ...critical, inputs: ['bath.salt'], when: isNewBath },
@@ -117,8 +147,8 @@ const table = [
   choice(
     'mixing',
     'bath-is',
-    { 'the-one': true, another: false, smells: false },
-    { ...critical, inputs: ['bath.record'], when: (f) => !isNewBath(f) },
+    { 'the-one': true, another: false },
+    { ...critical, inputs: ['bath.record'], when: isShelfBath },
   ),
   choice(
     'mixing',
@@ -130,57 +160,78 @@ const table = [
   choice('mixing', 'food-flame-children', { near: false, away: true }),
   initials('mixing', ['bath.salt', 'bath.record']),
 
+  choice('power', 'dressed', { 'goggles-off': false, ready: true, ring: false }, critical),
   choice(
     'power',
-    'piece-clip',
-    { minus: false, plus: true, 'not-sure': false },
-    { ...critical, inputs: ['piece.metal', 'cathode.metal'] },
+    'air',
+    { closed: false, open: true, covered: false, outdoors: true },
+    { inputs: ['bath.salt', 'place'], figures: ['hydrogen'] },
+  ),
+  choice('power', 'supply-stands', { above: false, beside: true, 'lead-drips': false }),
+  choice(
+    'power',
+    'fuse',
+    { none: false, 'in-plus': true, 'small-block': true },
+    { inputs: ['supply'], when: isBattery },
+  ),
+  choice(
+    'power',
+    'mask-holds',
+    { gaps: false, whole: true },
+    { inputs: ['resist', 'piece.depth', 'hanger', 'piece.attached'] },
+  ),
+  choice(
+    'power',
+    'supply-label',
+    { more: false, 'as-planned': true, 'cannot-read': false },
+    {
+      ...critical,
+      inputs: ['supply', 'bath', 'piece', 'cathode'],
+      figures: ['volts'],
+      when: (b) => !hasKnobs(b),
+    },
   ),
   {
     kind: 'number',
     id: 'volts-knob',
     hold: 'power',
     critical: true,
+    changedByStop: false,
     unit: 'V',
     inputs: ['supply', 'bath', 'piece', 'cathode'],
     figures: ['current', 'volts', 'charge', 'run_time'],
-    // a knob's scale is coarse, so a tenth too much counts as right
-    isOk: (value, { mostVolts }) => value > 0 && value <= mostVolts + 0.1,
+    when: hasKnobs,
+    isOk: (value, { mostVolts }) => isAtMost(value, mostVolts, 0.1),
+  },
+  {
+    kind: 'number',
+    id: 'amps-knob',
+    hold: 'power',
+    critical: false,
+    changedByStop: false,
+    unit: 'A',
+    inputs: ['supply', 'bath', 'piece', 'cathode'],
+    figures: ['current', 'volts', 'charge', 'run_time'],
+    when: (basis) => hasKnobs(basis) && basis.mostAmps > 0,
+    isOk: (value, { mostAmps }) => isAtMost(value, mostAmps, Math.max(0.05, mostAmps / 10)),
   },
   choice(
     'power',
     'between',
-    { touching: false, 'clear-liquid': true, 'not-sure': false },
-    { ...critical, inputs: ['piece', 'cathode', 'tub'] },
+    { touching: false, 'clear-dry': true, 'clip-wet': false },
+    { ...lookedAtAnew, inputs: ['piece', 'cathode', 'tub'] },
   ),
   choice(
     'power',
-    'bubbles-low-volts',
-    { 'at-piece': false, 'at-plate': true, 'not-seen': false },
-    { inputs: ['cathode', 'piece.metal'], when: hasStainlessPlate },
-  ),
-  choice('power', 'tub-top', { open: true, covered: false }),
-  choice('power', 'clips', { wet: false, 'dry-above': true }),
-  choice(
-    'power',
-    'window',
-    { closed: false, open: true, outdoors: true },
-    { inputs: ['bath.salt', 'place'], figures: ['hydrogen'] },
-  ),
-  choice('power', 'goggles-at-bath', { 'on-eyes': true, off: false }),
-  choice(
-    'power',
-    'mask-holds',
-    { gaps: false, whole: true },
-    { inputs: ['resist', 'piece.depth', 'hanger', 'attached'] },
+    'piece-clip',
+    { minus: false, plus: true, 'not-sure': false },
+    { ...lookedAtAnew, inputs: ['piece.metal', 'cathode.metal'] },
   ),
   initials('power', ['supply', 'bath', 'piece', 'cathode', 'tub']),
 
-  choice('lifting', 'meter-reads', { 'not-zero': false, zero: true, 'not-sure': false }, critical),
-  choice('lifting', 'gloves-at-bath', { off: false, torn: false, 'on-whole': true }, critical),
-  choice('lifting', 'goggles-lifting', { off: false, 'on-eyes': true }),
+  choice('lifting', 'hands', { fingers: false, 'gloves-tongs': true, torn: false }, lookedAtAnew),
+  choice('lifting', 'goggles-lifting', { off: false, 'on-eyes': true }, critical),
   choice('lifting', 'first-rinse', { 'filled-beside': true, 'not-yet': false }),
-  choice('lifting', 'in-hand', { fingers: false, tongs: true }),
   choice('lifting', 'flame-near', { some: false, none: true }, { inputs: ['resist'], when: mayNeedSolvent }),
   initials('lifting'),
 
@@ -193,13 +244,13 @@ const table = [
   choice(
     'storing',
     'colour',
-    { yellow: false, 'as-before': true, 'not-sure': false },
-    { ...critical, inputs: ['cathode.metal', 'piece.metal'] },
+    { yellow: false, 'clear-blue-green': true, 'brown-orange': true, 'not-sure': false },
+    { ...critical, inputs: ['cathode.metal', 'piece.metal'], when: mayHoldChromate },
   ),
   choice(
     'storing',
     'crust',
-    { 'grey-or-none': true, black: false },
+    { 'grey-or-none': true, 'black-soft': true, 'black-hard': false },
     { ...critical, inputs: ['piece.metal'], when: mayLeaveCrust },
   ),
   choice(
@@ -211,8 +262,7 @@ const table = [
       figures: ['Ag', 'Cu', 'Zn', 'Sn', 'Ni', 'Pb', 'Fe'].map((metal) => `dissolved_metal.${metal}`),
     },
   ),
-  choice('storing', 'container', { food: false, 'not-food': true }),
-  choice('storing', 'goes-to', { shelf: true, drain: false, collection: true }, { inputs: ['place'] }),
+  choice('storing', 'container', { food: false, 'not-food': true }, { when: isNewBath }),
   initials('storing', ['bath.salt', 'piece.metal', 'cathode.metal']),
 ] as const satisfies readonly (ChoiceCheck | NumberCheck | InitialsCheck)[];
 

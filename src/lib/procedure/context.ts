@@ -9,11 +9,15 @@ export interface ProcedureContext {
   readonly answers: Answers;
   /** number of answers so far */
   readonly seq: number;
-  /** critical answers up to this number must be given again */
+  /** after a pause or a reload, answers up to this number must be given again where they are critical */
   readonly spent: number;
+  /** after a stop, answers up to this number must be given again where a stop can have changed them */
+  readonly spentByStop: number;
   readonly runs: readonly Run[];
   /** the furthest step reached: none beyond it can be chosen */
   readonly reached: StepId;
+  /** how far the work at the bench has come: it goes on there after a look back at the plan */
+  readonly prepared: 'nothing' | 'mixed' | 'masked';
   /** an input changed while powered: stop is asked for at once */
   readonly stopWanted: boolean;
   /** runs under a mask that has come off since; 0 for the first bite */

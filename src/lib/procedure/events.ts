@@ -22,6 +22,8 @@ export type ProcedureEvent =
   | { readonly type: 'start.pressed'; readonly at: number }
   | { readonly type: 'stop.pressed'; readonly at: number }
   | { readonly type: 'meter.read'; readonly reading: MeterReading; readonly at: number }
+  /** after a page was gone during a run: whether current still flows */
+  | { readonly type: 'supply.seen'; readonly says: 'on' | 'off' | 'not-sure'; readonly at: number }
   | { readonly type: 'depth.judged'; readonly verdict: DepthVerdict; readonly at: number }
   | { readonly type: 'bite.again'; readonly at: number }
   /** a test strip: asked for, current on, current to go off, all its windows stopped out or given up */

@@ -22,8 +22,10 @@ export type Answers = Readonly<Partial<Record<CheckId, Answer>>>;
 export interface Standing {
   readonly answers: Answers;
   readonly basis: CheckBasis;
-  /** critical answers given up to this one are spent */
+  /** answers up to this one are spent where a pause undoes them */
   readonly spent: number;
+  /** answers up to this one are spent where a stop undoes them */
+  readonly spentByStop: number;
 }
 
 /** A basis never changes, so what has been worked out for one is kept. */
@@ -53,12 +55,17 @@ function fingerprint({ inputs, figures }: Check, basis: CheckBasis): string {
 /** How an answer stands: good, wrong, gone stale, grown old, spent by a stop, or not given. */
 export type Freshness = 'fresh' | 'wrong' | 'changed' | 'old' | 'spent' | 'unanswered';
 
-export function freshnessOf(check: Check, { answers, basis, spent }: Standing, at: number): Freshness {
+export function freshnessOf(
+  check: Check,
+  { answers, basis, spent, spentByStop }: Standing,
+  at: number,
+): Freshness {
   const answer = answers[check.id];
   if (!answer) return 'unanswered';
   if (answer.fingerprint !== fingerprintOf(check, basis)) return 'changed';
   if (!isOk(check, answer.value, basis)) return 'wrong';
   if (check.critical && answer.seq <= spent) return 'spent';
+  if (check.changedByStop && answer.seq <= spentByStop) return 'spent';
   const age = at - answer.at;
   // if the clock was set back, the answer seems to come from the future: treat it as old
   return age >= 0 && age < ANSWER_TTL ? 'fresh' : 'old';

@@ -48,6 +48,18 @@ export const machineSetup = setup({
       return event.poweredSince !== undefined;
     },
     isPlanned: ({ context }) => context.basis.mayPower,
+    isTakenIn: ({ event }) => {
+      assertEvent(event, 'job.restored');
+      return event.isTakenIn === true;
+    },
+    isOn: ({ event }) => {
+      assertEvent(event, 'supply.seen');
+      return event.says === 'on';
+    },
+    mayBegin: ({ context }) => context.basis.mayMix,
+    // what was mixed counts only while nothing under its hold has changed
+    isMixed: ({ context }) => context.prepared !== 'nothing' && doesHoldStand('mixing', context),
+    isMasked: ({ context }) => context.prepared === 'masked' && doesHoldStand('mixing', context),
     isZero: ({ event }) => {
       assertEvent(event, 'meter.read');
       return event.reading === 'zero';
@@ -82,7 +94,10 @@ export const machineSetup = setup({
       const fingerprint = fingerprintOf(checkNamed(check), context.basis);
       return { seq, answers: { ...context.answers, [check]: { value, fingerprint, at, seq } } };
     }),
-    spendCritical: assign(({ context }) => ({ spent: context.seq })),
+    markMixed: assign({ prepared: 'mixed' }),
+    markMasked: assign({ prepared: 'masked' }),
+    spendPaused: assign(({ context }) => ({ spent: context.seq })),
+    spendByStop: assign(({ context }) => ({ spentByStop: context.seq })),
     // answers from a file do not count: nobody has looked at this bench
     forgetForeign: assign(({ event }) => {
       assertEvent(event, 'job.restored');
@@ -95,7 +110,7 @@ export const machineSetup = setup({
       return { stopWanted: false, ...withRuns(of, [...runsOf(context, of), run]) };
     }),
     markStopped: assign(({ context, event }, { of }: { of: RunList }) => {
-      assertEvent(event, ['stop.pressed', 'strip.stopped', 'job.restored']);
+      assertEvent(event, ['stop.pressed', 'strip.stopped', 'supply.seen', 'job.restored']);
       return withRuns(of, endRun(runsOf(context, of), { stoppedAt: event.at }));
     }),
     markOff: assign(({ context, event }, { of }: { of: RunList }) => {
@@ -114,6 +129,7 @@ export const machineSetup = setup({
     // the mask is new, so nothing seen before the first bite counts for the second
     startRebite: assign(({ context }) => ({
       runsBeforeMask: context.runs.length,
+      prepared: 'mixed',
       answers: Object.fromEntries(Object.entries(context.answers).filter(([id]) => !powerChecks.has(id))),
     })),
   },

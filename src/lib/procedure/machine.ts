@@ -6,7 +6,7 @@ import { machineSetup } from './machine-setup.ts';
 export type { ProcedureContext } from './context.ts';
 
 /** Raise when states or context change shape: an older snapshot is then not resumed. */
-export const procedureVersion = 2;
+export const procedureVersion = 3;
 
 const reach = (step: StepId) => ({ type: 'reach', params: { step } }) as const;
 
@@ -35,8 +35,10 @@ export const procedure = machineSetup.createMachine({
     answers: {},
     seq: 0,
     spent: 0,
+    spentByStop: 0,
     runs: [],
     reached: 'metal',
+    prepared: 'nothing',
     stopWanted: false,
     runsBeforeMask: 0,
   }),
@@ -50,7 +52,7 @@ export const procedure = machineSetup.createMachine({
         'step.chosen': choices,
         'job.restored': [
           { guard: 'isLeftPowered', target: '#job.etch.stopping', actions: ['adoptRun', 'forgetForeign'] },
-          { actions: ['spendCritical', 'forgetForeign'] },
+          { actions: ['spendPaused', 'forgetForeign'] },
         ],
       },
     },
@@ -63,23 +65,59 @@ export const procedure = machineSetup.createMachine({
       initial: 'recipe',
       on: { ...atRest, 'step.chosen': choices },
       states: {
-        recipe: { on: { 'step.finished': 'hold', 'step.back': '#job.electrodes' } },
-        hold: { on: { 'step.finished': { guard: 'mayMix', target: 'mixing' }, 'step.back': 'recipe' } },
-        mixing: { on: { 'step.finished': '#job.resist', 'step.back': 'hold' } },
+        recipe: { on: { 'step.finished': '#job.resist', 'step.back': '#job.electrodes' } },
+        hold: {
+          on: { 'step.finished': { guard: 'mayMix', target: 'mixing' }, 'step.back': '#job.settings' },
+        },
+        mixing: {
+          on: {
+            'step.finished': { target: '#job.resist.masking', actions: 'markMixed' },
+            'step.back': 'hold',
+          },
+        },
       },
     },
     resist: {
       entry: reach('resist'),
-      on: { ...atRest, 'step.finished': 'settings', 'step.back': 'electrolyte', 'step.chosen': choices },
+      initial: 'kind',
+      on: { ...atRest, 'step.chosen': choices },
+      states: {
+        kind: { on: { 'step.finished': '#job.settings', 'step.back': '#job.electrolyte' } },
+        masking: {
+          on: {
+            'step.finished': { target: '#job.settings.knobs', actions: 'markMasked' },
+            'step.back': '#job.electrolyte.mixing',
+          },
+        },
+      },
     },
     settings: {
       entry: reach('settings'),
-      on: {
-        ...atRest,
-        'step.finished': { guard: 'isPlanned', target: 'etch' },
-        'strip.wanted': { guard: 'isPlanned', target: '#job.etch.strip-hold', actions: 'forgetStrip' },
-        'step.back': 'resist',
-        'step.chosen': choices,
+      initial: 'plan',
+      on: { ...atRest, 'step.chosen': choices },
+      states: {
+        // the last of the plan part: what follows is at the bench, and goes on where the maker was there
+        plan: {
+          on: {
+            'step.finished': [
+              { guard: 'isMasked', target: 'knobs' },
+              { guard: 'isMixed', target: '#job.resist.masking' },
+              { guard: 'mayBegin', target: '#job.electrolyte.hold' },
+            ],
+            'step.back': '#job.resist',
+          },
+        },
+        knobs: {
+          on: {
+            'step.finished': { guard: 'isPlanned', target: '#job.etch' },
+            'strip.wanted': {
+              guard: 'isPlanned',
+              target: '#job.etch.strip-hold',
+              actions: 'forgetStrip',
+            },
+            'step.back': '#job.resist.masking',
+          },
+        },
       },
     },
     etch: {
@@ -93,18 +131,15 @@ export const procedure = machineSetup.createMachine({
     },
     neutralise: {
       entry: reach('neutralise'),
-      initial: 'hold',
+      initial: 'rinsing',
       on: atRest,
       states: {
-        hold: {
-          on: { 'step.finished': { guard: 'mayLift', target: 'rinsing' }, 'step.back': '#job.etch.looking' },
-        },
         rinsing: {
           on: {
             'step.finished': '#job.bath',
-            'step.back': 'hold',
+            'step.back': '#job.etch.looking',
             // stripped already: a new mask first, with the cautions of its own
-            'bite.again': { target: '#job.resist', actions: ['startRebite', 'spendCritical'] },
+            'bite.again': { target: '#job.resist.masking', actions: ['startRebite', 'spendPaused'] },
           },
         },
       },

@@ -15,7 +15,7 @@ const isObject = (value: unknown): value is Record<string, unknown> =>
 /** Whether this procedure can go on from a stored value. It may be anything, since files come from outside. */
 export function isResumable(snapshot: unknown): boolean {
   if (!isObject(snapshot) || !isObject(snapshot['context'])) return false;
-  const { answers, runs, basis, seq, spent } = snapshot['context'];
+  const { answers, runs, basis, seq, spent, spentByStop, prepared } = snapshot['context'];
   const isWhole =
     isObject(answers) &&
     Object.values(answers).every(isObject) &&
@@ -23,7 +23,9 @@ export function isResumable(snapshot: unknown): boolean {
     runs.every(isObject) &&
     isObject(basis) &&
     typeof seq === 'number' &&
-    typeof spent === 'number';
+    typeof spent === 'number' &&
+    typeof spentByStop === 'number' &&
+    typeof prepared === 'string';
   if (!isWhole) return false;
   try {
     const resumed = createActor(procedure, {

@@ -105,6 +105,8 @@ export function filledDraft(draft: Draft): Draft {
   const filled: Record<FieldId, string> = { ...draft };
   if (isBlank(draft, 'piece.thickness')) filled['piece.thickness.unit'] = 'mm';
   if (draft['bath.salt'] === 'no-label') filled['bath.salt'] = blankDraft['bath.salt'];
+  for (const field of ['piece.metal', 'bath.salt', 'supply.kind'] as const)
+    if (isBlank(draft, field)) filled[field] = blankDraft[field];
   if (isBlank(draft, 'supply.volts')) filled['supply.volts'] = blankDraft['supply.volts'];
   for (const [path, row] of fieldRows) {
     const id = fieldIdOf(path);

@@ -103,23 +103,31 @@ export async function openJob(
   return { session, lost: pen.lost };
 }
 
+/** The question that a job starts at once the workshop is known. */
+const FIRST_IN_A_KNOWN_WORKSHOP = 'metal.which';
+/** Of a first job nothing is chosen beforehand that only the maker can know. */
+const unchosen = { 'piece.metal': '', 'bath.salt': '', 'supply.kind': '' } as const;
+
 /**
  * Starts a job and returns its id.
  * @param draft answers to start with; without them blank ones, the region's paper and what is asked once
  * @param copyOf id of the job whose answers they are
  */
+
 export async function startJob(draft?: Readonly<Record<string, string>>, copyOf?: string): Promise<string> {
   const book = await notebook();
   const record = newRecord(Date.now(), {
     ...(draft ?? {
       ...blankDraft,
+      ...unchosen,
       paper: paperOfRegion(navigator.languages),
       ...(await preferredAnswers(book)),
     }),
     // what is mixed is mixed for one job
     'bath.mixedAt': '',
   });
-  await book.saveJob(copyOf === undefined ? record : { ...record, copyOf }, 'strict');
+  const at = record.draft['workshop.known'] === 'yes' ? FIRST_IN_A_KNOWN_WORKSHOP : '';
+  await book.saveJob({ ...record, at, ...(copyOf === undefined ? {} : { copyOf }) }, 'strict');
   // absent on plain http
   if ('storage' in navigator) void navigator.storage.persist();
   return record.id;

@@ -14,7 +14,18 @@ const kept = {
   paper: 'paper',
 } as const satisfies Record<string, FieldId>;
 
-const keptFields: ReadonlySet<FieldId> = new Set(Object.values(kept));
+/** What stands in the workshop; one record, since a supply's fields go together. */
+const workshop = [
+  'workshop.known',
+  'supply.kind',
+  'supply.amps',
+  'supply.volts',
+  'supply.maxAmps',
+  'scale',
+] as const satisfies readonly FieldId[];
+
+const keptFields: ReadonlySet<FieldId> = new Set([...Object.values(kept), ...workshop]);
+const isOfWorkshop = (field: string): boolean => workshop.some((one) => one === field);
 
 export const isPreference = (field: FieldId): boolean => keptFields.has(field);
 
@@ -32,6 +43,7 @@ export async function preferredAnswers(book: Notebook): Promise<Partial<Draft>> 
   if (all === null) return {};
   const { use, country, paper, room } = all;
   return {
+    ...Object.fromEntries(Object.entries(all.workshop ?? {}).filter(([field]) => isOfWorkshop(field))),
     [kept.use]: use,
     [kept.country]: country,
     [kept.paper]: paper,
@@ -63,5 +75,9 @@ export const keepPreferences = async (book: Notebook, draft: Draft): Promise<voi
     country: draft[kept.country],
     room: draft[kept.room],
     paper: draft[kept.paper],
+    // a supply that was named for one job is not yet the workshop's
+    ...(draft['workshop.known'] === 'yes'
+      ? { workshop: Object.fromEntries(workshop.map((field) => [field, draft[field]])) }
+      : {}),
   });
 };

@@ -24,7 +24,6 @@ describe('amounts that texts name', () => {
     ['silverStrengths', '50 to 100 g/L', '50 to 100 g/L'],
     ['dampOverDry', '5 to 20', '5 to 20'],
     ['trace', '1 %', '1 %'],
-    ['polarityTime', '30 s', '30 s'],
   ] as const)('%s is read as %s, or %s', (name, metrically, inInches) => {
     expect(plain(knownText(name, defaultReadingUnits))).toBe(metrically);
     expect(plain(knownText(name, inches))).toBe(inInches);

@@ -32,9 +32,6 @@ const recalled = <U extends UnitId>(
 
 /** Amounts that are advised in words and that no plan computes with: each text takes its own from here. */
 export const advice = {
-  /** a look whether the clips are swapped, with a stainless plate */
-  polarityVolts: advised(2, 'V', 'enough for bubbles, too little for chromate in so short a time'),
-  polarityTime: advised(30, 's', 'until bubbles show at one side'),
   silverStrength: advised(60, 'g/L', 'sodium nitrate for silver'),
   silverStrengthLeast: advised(50, 'g/L', 'sodium nitrate for silver'),
   silverStrengthMost: advised(100, 'g/L', 'sodium nitrate for silver'),

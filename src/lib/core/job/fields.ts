@@ -209,6 +209,8 @@ export const jobFields = {
     own: true,
     stays: 'what a bench weighs with is no part of its plan',
   }),
+  /** whether the workshop has been told: what gives the current, where, and what it weighs with */
+  'workshop.known': noted({ own: true, stays: 'a workshop is its maker’s own' }),
   hanger: optional(word(hangers, { blank: 'wire', code: 11, bits: 4 })),
   'resist.kind': {
     ...word(resists, { blank: 'nail-varnish', code: 27, bits: 5 }),

@@ -35,13 +35,7 @@ export function instructionsFor(
 
   for (const thing of attached) if (thing !== 'seams') add('metal', `attached-${thing}`);
 
-  add('electrodes', hanger === null ? 'hang-piece' : `hang-${hanger}`);
-  add('electrodes', 'plate-opposite', {
-    plate: cathode.metal,
-    gap: { value: cathode.gap * 1e3, unit: 'mm' },
-  });
-  add('electrodes', 'piece-on-plus');
-  add('electrodes', 'plate-on-minus');
+  add('electrodes', 'lay-plate', { plate: cathode.metal });
   const hung = mostHung(piece, tub);
   if (piece.count > hung) {
     add('electrodes', 'batch-hangs', {
@@ -52,7 +46,6 @@ export function instructionsFor(
   if (tub.kind === 'jug') {
     add('electrodes', 'jug-as-cube', { side: { value: Math.round(boxOf(tub).fill * 1e3), unit: 'mm' } });
   }
-  if (cathode.metal === 'stainless') add('electrodes', 'watch-polarity');
 
   if (bath.record === null) {
     add('electrolyte', 'tray');
@@ -61,17 +54,20 @@ export function instructionsFor(
       kind: `water-${bath.water}`,
     });
     add('electrolyte', 'dress');
+    // stuck on before the salt goes in: from then on nobody can see what is in the tub
+    add('electrolyte', 'label-tub');
     if (figures.salt_mass) {
       add('electrolyte', 'weigh-salt', { mass: grams(figures.salt_mass.value), salt: bath.salt });
     }
     add('electrolyte', 'stir-salt');
-    add('electrolyte', 'label-tub');
     add('electrolyte', 'let-stand', { hours: { value: practice.dissolveHours.value, unit: 'h' } });
   } else {
-    add('electrolyte', 'take-bath', { record: { text: bath.record } });
     add('electrolyte', 'dress');
+    add('electrolyte', 'take-bath', { record: { text: bath.record } });
+    add('electrolyte', 'top-up');
   }
 
+  add('resist', 'weigh-piece');
   add('resist', 'degrease');
   add('resist', 'water-break');
   add('resist', `mask-${resist}`);
@@ -79,6 +75,13 @@ export function instructionsFor(
   if (attached.includes('seams')) add('resist', 'attached-seams');
   if (figures.thinnest_line) add('resist', 'thinnest-line', { line: figures.thinnest_line });
 
+  add('settings', hanger === null ? 'hang-piece' : `hang-${hanger}`);
+  add('settings', 'plate-opposite', {
+    plate: cathode.metal,
+    gap: { value: cathode.gap * 1e3, unit: 'mm' },
+  });
+  add('settings', 'piece-on-plus');
+  add('settings', 'plate-on-minus');
   if (settings?.control === 'amps') {
     add('settings', 'set-amps', {
       amps: { value: settings.amps, unit: 'A' },

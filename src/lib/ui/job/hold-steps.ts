@@ -5,6 +5,6 @@ import type { HoldId } from '$lib/procedure/checks.ts';
 export const stepOfHold: Readonly<Record<HoldId, StepId>> = {
   mixing: 'electrolyte',
   power: 'etch',
-  lifting: 'neutralise',
+  lifting: 'etch',
   storing: 'bath',
 };

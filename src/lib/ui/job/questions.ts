@@ -16,6 +16,8 @@ export interface Question {
   /** fields that must parse before Continue goes on */
   readonly fields: readonly FieldId[];
   readonly component: Component<QuestionProps>;
+  /** left out where it has nothing to ask; always there without */
+  readonly when?: (session: JobSession) => boolean;
   /** words on the main button; null where the component has its own */
   readonly action?: string | null;
 }

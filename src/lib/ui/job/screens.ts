@@ -3,12 +3,17 @@ import type { StatePath } from '$lib/procedure/state-paths.ts';
 import { bathQuestions } from './bath/questions.ts';
 import { electrodeQuestions } from './electrodes/questions.ts';
 import { mixingQuestions, recipeQuestions } from './electrolyte/questions.ts';
-import { lookingQuestions, runningQuestions, stoppingQuestions } from './etch/questions.ts';
+import {
+  lookingQuestions,
+  resumingQuestions,
+  runningQuestions,
+  stoppingQuestions,
+} from './etch/questions.ts';
 import { metalQuestions } from './metal/questions.ts';
 import { rinsingQuestions } from './neutralise/questions.ts';
 import type { Question } from './questions.ts';
-import { resistQuestions } from './resist/questions.ts';
-import { settingsQuestions } from './settings/questions.ts';
+import { maskingQuestions, resistQuestions } from './resist/questions.ts';
+import { knobsQuestions, planQuestions } from './settings/questions.ts';
 import { sheetQuestions } from './sheet/questions.ts';
 import { stripBetweenQuestions, stripRunningQuestions, stripStoppingQuestions } from './strip/questions.ts';
 
@@ -22,17 +27,22 @@ export const screens: Readonly<Record<StatePath, Screen>> = {
   'electrolyte.recipe': { questions: recipeQuestions },
   'electrolyte.hold': { hold: 'mixing' },
   'electrolyte.mixing': { questions: mixingQuestions },
-  resist: { questions: resistQuestions },
-  settings: { questions: settingsQuestions },
+  'resist.kind': { questions: resistQuestions },
+  'resist.masking': { questions: maskingQuestions },
+  'settings.plan': { questions: planQuestions },
+  'settings.knobs': { questions: knobsQuestions },
   'etch.hold': { hold: 'power' },
   'etch.running': { questions: runningQuestions },
+  'etch.resuming': { questions: resumingQuestions },
   'etch.stopping': { questions: stoppingQuestions },
+  'etch.lifting': { hold: 'lifting' },
   'etch.looking': { questions: lookingQuestions },
   'etch.strip-hold': { hold: 'power' },
   'etch.strip-running': { questions: stripRunningQuestions },
+  'etch.strip-resuming': { questions: resumingQuestions },
   'etch.strip-stopping': { questions: stripStoppingQuestions },
+  'etch.strip-lifting': { hold: 'lifting' },
   'etch.strip-between': { questions: stripBetweenQuestions },
-  'neutralise.hold': { hold: 'lifting' },
   'neutralise.rinsing': { questions: rinsingQuestions },
   'bath.hold': { hold: 'storing' },
   'bath.stored': { questions: bathQuestions },

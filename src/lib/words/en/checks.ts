@@ -18,7 +18,7 @@ export const holdTexts: Readonly<Record<HoldId, { readonly title: string; readon
   mixing: { title: 'Stop and look: before mixing', lead: 'Look at each thing and say what you see.' },
   power: {
     title: 'Stop and look: before power',
-    lead: 'Supply off. Look at each thing and say what you see.',
+    lead: 'Supply off, knobs down. Look at each thing and say what you see.',
   },
   lifting: { title: 'Stop and look: before lifting', lead: 'Look first, then put your hands near.' },
   storing: { title: 'Stop and look: before storing', lead: 'Smell from arm’s length, then look.' },
@@ -84,19 +84,6 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
       'no-label': 'Do not use a jar you cannot name. Buy salt with a label on it.',
     },
   },
-  'bath-is': {
-    asks: 'The jar from the shelf',
-    options: {
-      'the-one': 'carries the right label and looks as before',
-      another: 'is another bath',
-      smells: 'smells, or has a black crust',
-    },
-    fixes: {
-      another: 'Put it back. Metals and salts must not be mixed. Take the one named in the job.',
-      smells:
-        'Do not open it further, move, shake or treat it. Keep people away. Call your waste collection, or the fire service.',
-    },
-  },
   'tub-holds': {
     asks: 'In the tub there is',
     options: {
@@ -120,79 +107,176 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
     options: { away: 'not here', near: 'near' },
     fixes: { near: 'Clear the place first: food out, flames out, door shut.' },
   },
-  'piece-clip': {
-    asks: 'The wire from your piece runs to',
-    options: { plus: 'plus, +', minus: 'minus, −', 'not-sure': 'not sure' },
+  rim: {
+    asks: 'Before you touch the lid: around its rim and thread you see',
+    options: { clean: 'nothing, or white salt', crust: 'a black or dark crust', 'not-sure': 'not sure' },
     fixes: {
-      minus: 'Swap the two clips at the supply. On minus the piece grows rough and the plate dissolves.',
-      'not-sure': 'Follow the wire with a finger from the piece to the supply. Read the sign at the socket.',
+      crust:
+        'Do not open, move, shake or treat it: a black crust of old silver can explode. Keep people away. Call the fire service for advice.',
+      'not-sure': 'Look with a light, without touching. Still not sure: leave it closed and mix a new bath.',
+    },
+  },
+  'bath-smell': {
+    asks: 'Open it at arm’s length. It smells of',
+    options: {
+      nothing: 'nothing',
+      ammonia: 'ammonia, like cleaner',
+      pool: 'a swimming pool',
+    },
+    fixes: {
+      ammonia:
+        'Lay the lid back loosely. Do not dry, shake or treat it. Air the room, keep people away, and call your waste collection.',
+      pool: 'That is chlorine. Leave, air the room for half an hour, come back and smell again. Add no acid.',
+    },
+  },
+  'bath-is': {
+    asks: 'The jar from the shelf',
+    options: {
+      'the-one': 'carries the label named in the job',
+      another: 'is another bath, or has no label',
+    },
+    fixes: {
+      another: 'Put it back. Metals and salts must not be mixed. Take the one named in the job.',
+    },
+  },
+  dressed: {
+    asks: 'On you',
+    options: {
+      ready: 'goggles over my eyes, rings and watch off',
+      'goggles-off': 'no goggles yet',
+      ring: 'a ring, watch or bracelet',
+    },
+    fixes: {
+      'goggles-off': putOnGoggles,
+      ring: 'Take it off. A ring across the two leads grows hot enough to burn in a second.',
+    },
+  },
+  air: {
+    asks: 'The gas can leave',
+    options: {
+      open: 'window open, nothing over the tub',
+      outdoors: 'I work outdoors, nothing over the tub',
+      closed: 'the window is closed',
+      covered: 'something covers the tub',
+    },
+    fixes: {
+      closed: 'Open it. The gas must be able to leave.',
+      covered: 'Take the cover off. Hydrogen under a lid can burn.',
+    },
+  },
+  'supply-stands': {
+    asks: 'The supply stands',
+    options: {
+      beside: 'beside the tub and higher; its leads hang in a loop',
+      above: 'over the tub',
+      'lead-drips': 'lower than the tub, or a lead runs straight down into it',
+    },
+    fixes: {
+      above: 'Move it to the side. What falls into a bath takes the mains with it.',
+      'lead-drips':
+        'Raise the supply above the tub’s rim. Let each lead hang in a loop below its socket: drops then fall off before they reach it.',
+    },
+  },
+  fuse: {
+    asks: 'The battery’s fuse is',
+    options: {
+      'in-plus': 'in the plus lead',
+      'small-block': 'not needed: a small block battery',
+      none: 'missing',
+    },
+    fixes: {
+      none: 'Fit one close to its plus pole, no larger than the amps planned need. Without it a short turns the leads red hot.',
+    },
+  },
+  'supply-label': {
+    asks: 'The supply’s own label says',
+    options: {
+      'as-planned': 'DC, and the volts of this plan',
+      more: 'AC, or other volts',
+      'cannot-read': 'nothing I can read',
+    },
+    fixes: {
+      more: 'Do not connect it. Go back to the workshop and name the supply you have.',
+      'cannot-read': 'A supply nobody can name is not used. Take one with a label.',
     },
   },
   'volts-knob': {
-    asks: 'The volts knob, or the label of the supply, reads',
+    asks: 'The volts knob reads',
     options: {},
     fixes: {
       number: `Turn the volts down to what the plan says before you go on. ${datumText(limits.refusedVolts)} and more are never used.`,
     },
   },
+  'amps-knob': {
+    asks: 'The amps knob reads',
+    options: {},
+    fixes: {
+      number: 'Turn the amps down to what the plan says before you go on.',
+    },
+  },
   between: {
-    asks: 'Between piece and plate you see',
+    asks: 'Between piece and plate, and at the clips, you see',
     options: {
-      'clear-liquid': 'clear liquid, top to bottom',
+      'clear-dry': 'clear liquid between them, both clips dry above it',
       touching: 'something touching or bridging',
-      'not-sure': 'not sure',
+      'clip-wet': 'a clip in or at the liquid',
     },
     fixes: {
       touching: 'Move them apart until clear liquid shows all the way. A bridge is a short circuit.',
-      'not-sure': 'Look from the side and from above with a light.',
+      'clip-wet': 'Lift it clear. A wet clip dissolves and spoils the bath.',
     },
   },
-  'bubbles-low-volts': {
-    asks: `At ${datumText(advice.polarityVolts)} or less, for ${plain(advice.polarityTime.value)} seconds, bubbles rise`,
-    options: { 'at-plate': 'at the stainless plate', 'at-piece': 'at the piece', 'not-seen': 'not seen yet' },
+  'piece-clip': {
+    asks: 'Last: follow the wire from your piece, finger along it. It ends at',
+    options: { plus: 'plus, +', minus: 'minus, −', 'not-sure': 'not sure' },
     fixes: {
-      'at-piece':
-        'Supply off. The clips are swapped: stainless steel on plus makes poison. Swap them. If the liquid is yellow, keep it and hand it over.',
-      'not-seen': `Look again with a light. If none rise, turn up slowly, never over ${datumText(advice.polarityVolts)}, then supply off.`,
+      minus: 'Swap the two clips at the supply. On minus the piece grows rough and the plate dissolves.',
+      'not-sure': 'Go slowly from the metal to the socket again, and read the sign printed there.',
     },
   },
-  'tub-top': {
-    asks: 'The top of the tub is',
-    options: { open: 'open', covered: 'covered' },
-    fixes: { covered: 'Take the cover off. Hydrogen under a lid can burn.' },
+  hands: {
+    asks: 'In your hands',
+    options: {
+      'gloves-tongs': 'whole gloves on, plastic tongs ready',
+      fingers: 'no tongs, or no gloves',
+      torn: 'a torn or wet glove',
+    },
+    fixes: {
+      fingers: 'Put on whole gloves, take plastic tongs. Fingers stay out of the bath.',
+      torn: putOnGloves,
+    },
   },
-  clips: {
-    asks: 'Both clips hang',
-    options: { 'dry-above': 'dry, above the liquid', wet: 'in or at the liquid' },
-    fixes: { wet: 'Lift the clips clear. A wet clip dissolves and spoils the bath.' },
+  colour: {
+    asks: 'The liquid is',
+    options: {
+      'clear-blue-green': 'clear, blue, green or cloudy',
+      'brown-orange': 'muddy brown or rust-orange: it settles',
+      yellow: 'clear yellow or orange, like dye',
+      'not-sure': 'not sure',
+    },
+    fixes: {
+      yellow:
+        'Clear yellow can be chromate, a poison. Touch nothing without gloves, close the jar, label it YELLOW, DO NOT TREAT, and hand it over.',
+      'not-sure':
+        'Let a little stand in a clear glass for ten minutes, on white paper. Mud settles and is rust or copper; dye stays.',
+    },
   },
-  window: {
-    asks: 'The window is',
-    options: { open: 'open', outdoors: 'I work outdoors', closed: 'closed' },
-    fixes: { closed: 'Open it. The gas must be able to leave.' },
-  },
-  'goggles-at-bath': {
-    asks: 'Goggles now',
-    options: { 'on-eyes': 'over my eyes', off: 'off' },
-    fixes: { off: putOnGoggles },
+  crust: {
+    asks: 'On plate and walls you see',
+    options: {
+      'grey-or-none': 'grey moss, or nothing',
+      'black-soft': 'soft black dust or mud, under the liquid',
+      'black-hard': 'a hard black crust, or black at the dry rim',
+    },
+    fixes: {
+      'black-hard':
+        'Do not close, dry, scrape, shake or treat it: it can explode. Keep people away. Call the fire service for advice.',
+    },
   },
   'mask-holds': {
     asks: 'The resist is',
     options: { whole: 'whole: back, edges and hanger too', gaps: 'open somewhere it should not be' },
     fixes: { gaps: 'Dry the spot, touch it up, let it harden. Go back to the resist step if you need to.' },
-  },
-  'meter-reads': {
-    asks: 'The supply’s meter reads',
-    options: { zero: 'zero: switched off', 'not-zero': 'something else', 'not-sure': 'not sure' },
-    fixes: {
-      'not-zero': 'Switch off at the supply. Then read again.',
-      'not-sure': 'Pull the plug of the supply. Then it is off.',
-    },
-  },
-  'gloves-at-bath': {
-    asks: 'Your gloves are',
-    options: { 'on-whole': 'on, whole', torn: 'torn or wet inside', off: 'off' },
-    fixes: { torn: putOnGloves, off: putOnGloves },
   },
   'goggles-lifting': {
     asks: 'Your goggles are still',
@@ -206,11 +290,6 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
       'not-yet': 'Fill a tub with water and set it beside the bath. That water is kept, not poured away.',
     },
   },
-  'in-hand': {
-    asks: 'In your hand are',
-    options: { tongs: 'plastic tongs', fingers: 'only my fingers' },
-    fixes: { fingers: 'Take plastic tongs. Fingers stay out of the bath.' },
-  },
   'flame-near': {
     asks: 'Flames, torch, heater near by',
     options: { none: 'none', some: 'one is on' },
@@ -223,27 +302,6 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
       ammonia:
         'Do not close, dry, shake or treat it. Air the room, keep people away. Call your waste collection.',
       pool: 'That is chlorine. Leave, air the room for half an hour, come back and smell again. Add no acid.',
-    },
-  },
-  colour: {
-    asks: 'The liquid is',
-    options: {
-      'as-before': 'clear, blue, green or cloudy',
-      yellow: 'yellow or orange',
-      'not-sure': 'not sure',
-    },
-    fixes: {
-      yellow:
-        'Yellow can be chromate, a poison. Touch nothing without gloves, close the jar, label it YELLOW, DO NOT TREAT, and hand it over.',
-      'not-sure': 'Hold white paper behind it in daylight and look again.',
-    },
-  },
-  crust: {
-    asks: 'On plate and walls you see',
-    options: { 'grey-or-none': 'grey moss, or nothing', black: 'a black crust' },
-    fixes: {
-      black:
-        'Do not close, dry, scrape, shake or treat it: it can explode. Keep people away. Call the fire service for advice.',
     },
   },
   'label-says': {
@@ -262,15 +320,6 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
     asks: 'The jar once held',
     options: { 'not-food': 'no food or drink', food: 'food or drink' },
     fixes: { food: 'Take another. A bath in a drink bottle has been drunk before.' },
-  },
-  'goes-to': {
-    asks: 'The bath goes to',
-    options: {
-      shelf: 'the shelf, locked, for the next job',
-      collection: 'the waste collection, untreated',
-      drain: 'the drain',
-    },
-    fixes: { drain: 'Never. It holds metal, and diluting is no cure. Keep it, or hand it over untreated.' },
   },
   'initials-mixing': twoHaveSeen,
   'initials-power': {

@@ -11,10 +11,11 @@ import { amountText, datumText, unitSymbol, withUnit } from './units.ts';
 export const electrolyteTexts = {
   titles: {
     bath: 'A new bath, or one from the shelf?',
-    salt: 'Which salt?',
-    recipe: 'How much salt for this tub?',
+    salt: 'Which bath?',
+    recipe: 'How much salt, and how warm',
     mix: 'Mix, in this order',
     wait: 'Let it stand',
+    topUp: 'Take out the bath',
   },
   mixed: 'Mixed and labelled',
   bath: 'Bath',
@@ -53,6 +54,8 @@ export const electrolyteTexts = {
   ready: (time: string): string => `Ready from ${time}, better tomorrow.`,
   stand: (hours: number): string =>
     `Salt needs at least ${String(hours)} hours to dissolve to the last grain. Grains left over make the bath stronger at the bottom, and the bite uneven. The job waits here: close the page if you like.`,
+  saltStays:
+    'Only water leaves a bath: the salt stays. Fill it up with water to its line, and weigh nothing.',
   meanwhile: 'Mask the piece meanwhile: that is the next step.',
 };
 

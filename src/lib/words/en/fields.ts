@@ -129,6 +129,7 @@ export const fieldNames: Readonly<Record<JobPath, string>> = {
   'bath.for': 'metal of the proposed recipe',
   'bath.mixedAt': 'time of mixing',
   scale: 'step of the scale',
+  'workshop.known': 'workshop',
   hanger: 'hanger',
   'resist.kind': 'resist',
   strip: 'test strip',

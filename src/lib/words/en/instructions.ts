@@ -4,7 +4,7 @@ import type { InstructionId } from '../../core/plan/instruction-id.ts';
 /** The lines of work, by id: verb first, then why in one clause. */
 export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'check-metal': 'Check the metal: {metal}, bare sheet, no plating, no old or unknown solder.',
-  'measure-piece': 'Measure the sheet: {thickness} thick. Weigh it if you can; the loss tells the depth.',
+  'measure-piece': 'Measure the sheet: {thickness} thick.',
   'depth-wanted': 'Plan the bite: {depth} on average.',
   'depth-through': 'Etch right through: {depth} on average, from each bare face.',
   'attached-stones': 'Take the stones out. A piece whose stone stays in is not dipped.',
@@ -20,11 +20,14 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
     'Hang each piece on its own wire from one bar, all alike. Paint the wires up to the liquid line.',
   'hang-piece':
     'Fix the hanger so that it holds the piece and carries the current; keep the clip above the liquid.',
+  'lay-plate':
+    'Lay the plate ready, {plate}, and a wire or clip for each of the two. Nothing is hung before the bath exists and the piece is masked.',
+  'weigh-piece':
+    'Weigh the bare piece now, before the mask, if your scale shows a tenth of a gram: the loss tells the depth.',
+  'top-up': 'Fill it up to its line with water. No salt: that has stayed.',
   'plate-opposite': 'Hang the plate, {plate}, exactly opposite the piece, {gap} away, level with it.',
-  'piece-on-plus': 'Piece clip on +. Say it aloud and look.',
-  'plate-on-minus': 'Plate clip on −.',
-  'watch-polarity':
-    'Set {polarityVolts} or less and watch for {polarityTime}: bubbles rise at the plate. Bubbles at the piece: swap the clips.',
+  'piece-on-plus': 'Piece clip on plus. Say it aloud and look.',
+  'plate-on-minus': 'Plate clip on minus.',
   tray: 'Put a tray under everything.',
   'pour-water': 'Pour {water} of {kind} into the tub. With the parts hung it stands at your line.',
   'pour-jug': 'Pour {water} of {kind} by the jug.',
@@ -34,9 +37,9 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'stir-salt': 'Add the salt to the water and stir with plastic. No kitchen spoon.',
   'stock-pour': 'Pour {volume} of it into the tub, to your line. Keep the rest in a closed jar.',
   'label-both': 'Label the tub and the jar now.',
-  'label-tub': 'Label the tub now.',
+  'label-tub': 'Label the tub now, before the salt goes in.',
   'let-stand': 'Let it stand {hours} at least, better a night, until no grain is left.',
-  'take-bath': 'Take the bath {record} from the shelf; check its label, smell and colour.',
+  'take-bath': 'Take the bath {record} from the shelf and pour it into the tub.',
   degrease: 'Degrease the piece: fine abrasive under water, then no fingers on the metal.',
   'water-break': 'Run water over it: an unbroken film is clean; beads mean grease.',
   ...maskLines,

@@ -3,8 +3,13 @@ import { amountText } from './units.ts';
 
 /** The screen that says how to set the supply. */
 export const knobsTexts = {
-  title: 'Set the knobs',
-  papers: 'Papers for the bench',
+  title: 'Hang, clip and set',
+  papers: 'Print the bench card',
+  wiring: 'From the supply to the metals: plus to the piece, minus to the plate',
+  piece: 'piece',
+  plate: 'plate',
+  loop: 'a loop below the socket sheds drops',
+  supply: { bench: 'bench supply', adapter: 'adapter', battery: 'battery' },
   noArea: 'The bare area is still missing. Choose Resist above and give it.',
 } as const;
 

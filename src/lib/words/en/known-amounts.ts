@@ -30,8 +30,6 @@ export const knownAmounts = {
   silverWorkVolts: practice.silverWorkVolts,
   adapterVolts: { low: advice.supplyVoltsLeast.value, high: limits.planVolts.value, unit: 'V' },
   smallSupply: { low: advice.smallSupplyLeast.value, high: advice.smallSupplyMost.value, unit: 'A' },
-  polarityVolts: advice.polarityVolts,
-  polarityTime: advice.polarityTime,
   silverSalt: { value: advice.silverStrength.value, unit: 'g' },
   saltForWater: { value: advice.saltWaterStrength.value, unit: 'g' },
   silverStrengths: {

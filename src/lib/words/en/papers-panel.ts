@@ -2,6 +2,7 @@ import { barText } from './units.ts';
 
 /** The papers as they are offered on screen. */
 export const paperNames = {
+  list: { label: 'List', hint: 'what to buy and lay out' },
   sheet: { label: 'Job sheet', hint: 'every step, figure and source' },
   card: { label: 'Bench card', hint: 'what to set and what to look at; laminate it' },
   label: { label: 'Bath label', hint: 'for the jar' },

@@ -106,7 +106,7 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
     '{metal} holds nickel: bath, dust and the etched face can bring on a rash for life. Gloves on, no dust, its own jar marked NICKEL. {use}',
   'marks-and-sale': '{family}',
   'stainless-plate':
-    'Stainless steel on − only. Swapped clips turn it into a source of chromate. Look for {polarityTime} at {polarityVolts} or less: bubbles rise at the plate. A yellow bath: switch off, keep it, touch nothing, hand it over.',
+    'Stainless steel on − only. Swapped clips turn it into a source of chromate. Follow both wires with a finger before you switch on. A yellow bath: switch off, keep it, touch nothing, hand it over.',
   'clips-dry':
     'A ring or a wet clip across the leads burns and sparks. Rings and watches off; clips above the liquid; supply off before you touch them. With a pacemaker or other implant, ask your clinic first.',
   'eyes-and-gloves':

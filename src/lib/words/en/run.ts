@@ -50,6 +50,17 @@ export const wrongTexts = {
   back: 'Back to the clock',
 } as const;
 
+/** A page that was gone during a run. */
+export const resumingTexts = {
+  title: 'Is the supply still on?',
+  look: 'Look at it. The clock has kept running.',
+  answers: {
+    off: 'It is off',
+    on: 'It is on, and the bite goes on',
+    'not-sure': 'Not sure',
+  },
+} as const;
+
 /** After Stop: whether the supply is off. */
 export const stoppingTexts = {
   title: 'Is the supply off?',

@@ -1,13 +1,11 @@
 import { electrodeTexts } from '$words/electrodes.ts';
 import type { Question } from '../questions.ts';
-import Hanger from './Hanger.svelte';
 import Plate from './Plate.svelte';
 import TubSize from './TubSize.svelte';
 
 const { titles } = electrodeTexts;
 
 export const electrodeQuestions: readonly Question[] = [
-  { id: 'electrodes.hanger', title: titles.hanger, fields: [], component: Hanger },
   {
     id: 'electrodes.plate',
     title: titles.plate,

@@ -1,6 +1,7 @@
 import { metalTexts } from '$words/metal.ts';
+import { workshopTexts } from '$words/workshop.ts';
 import type { Question } from '../questions.ts';
-import Attached from './Attached.svelte';
+import Workshop from '../workshop/Workshop.svelte';
 import BareArea from './BareArea.svelte';
 import Depth from './Depth.svelte';
 import ShapeSize from './ShapeSize.svelte';
@@ -8,7 +9,14 @@ import WhichMetal from './WhichMetal.svelte';
 
 const { titles } = metalTexts;
 
+/** A job that starts in a known workshop starts at the second; Back leads to the first. */
 export const metalQuestions: readonly Question[] = [
+  {
+    id: 'workshop',
+    title: workshopTexts.title,
+    fields: ['supply.kind', 'supply.volts', 'supply.maxAmps', 'place.country', 'place.room'],
+    component: Workshop,
+  },
   { id: 'metal.which', title: titles.which, fields: ['piece.metal'], component: WhichMetal },
   {
     id: 'metal.size',
@@ -20,10 +28,10 @@ export const metalQuestions: readonly Question[] = [
       'piece.length',
       'piece.thickness',
       'piece.count',
+      'piece.attached',
     ],
     component: ShapeSize,
   },
-  { id: 'metal.attached', title: titles.attached, fields: ['piece.attached'], component: Attached },
   { id: 'metal.depth', title: titles.depth, fields: ['piece.depth'], component: Depth },
   {
     id: 'metal.area',

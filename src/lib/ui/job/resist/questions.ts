@@ -9,6 +9,9 @@ const { titles } = resistTexts;
 
 export const resistQuestions: readonly Question[] = [
   { id: 'resist.kind', title: titles.kind, fields: [], component: WhichResist },
+];
+
+export const maskingQuestions: readonly Question[] = [
   { id: 'resist.clean', title: titles.clean, fields: [], component: Clean },
   { id: 'resist.mask', title: titles.mask, fields: [], component: Mask },
   {

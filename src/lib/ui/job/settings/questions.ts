@@ -1,23 +1,19 @@
 import { knobsTexts } from '$words/knobs.ts';
-import { placeTexts } from '$words/place.ts';
-import { supplyTexts } from '$words/supply.ts';
+import { planTexts } from '$words/plan-page.ts';
 import type { Question } from '../questions.ts';
 import Knobs from './Knobs.svelte';
-import Place from './Place.svelte';
-import Supply from './Supply.svelte';
+import PlanReady from './PlanReady.svelte';
 
-export const settingsQuestions: readonly Question[] = [
+export const planQuestions: readonly Question[] = [
   {
-    id: 'settings.supply',
-    title: supplyTexts.title,
-    fields: ['supply.kind', 'supply.volts', 'supply.maxAmps'],
-    component: Supply,
+    id: 'settings.plan',
+    title: planTexts.title,
+    fields: [],
+    component: PlanReady,
+    action: planTexts.begin,
   },
-  {
-    id: 'settings.place',
-    title: placeTexts.title,
-    fields: ['place.country', 'place.room'],
-    component: Place,
-  },
+];
+
+export const knobsQuestions: readonly Question[] = [
   { id: 'settings.knobs', title: knobsTexts.title, fields: [], component: Knobs },
 ];

@@ -1,0 +1,76 @@
+import { resistFacts } from '../facts/resists.ts';
+import type { Params } from '../rules/rule.ts';
+import type { Plan } from './plan.ts';
+
+/** Something to buy or lay out; the words room has its text. */
+export interface LayOutLine {
+  readonly id: LayOutId;
+  readonly params: Params;
+}
+
+export const layOutIds = [
+  'sheet',
+  'plate',
+  'tub',
+  'rinse-tubs',
+  'tray',
+  'salt',
+  'water',
+  'bath',
+  'jar',
+  'resist',
+  'remover',
+  'leads',
+  'supply',
+  'battery',
+  'wear',
+  'tongs',
+] as const;
+export type LayOutId = (typeof layOutIds)[number];
+
+const mm = (metres: number) => ({ value: Math.round(metres * 1e3), unit: 'mm' as const });
+/** To the spoonful above: what is bought is never short by a rounding. */
+const upTo = (value: number, step: number): number => Math.ceil(value / step - 1e-9) * step;
+
+/**
+ * Everything that the job needs on the table, with amounts, in the order it is used.
+ * @returns nothing for a refused plan: what may not be done needs no shopping
+ */
+export function layOutOf(plan: Plan): readonly LayOutLine[] {
+  const { job, figures, refusals } = plan;
+  if (refusals.length > 0) return [];
+  const { piece, cathode, bath, supply } = job;
+  const lines: LayOutLine[] = [];
+  const add = (id: LayOutId, params: Params = {}): void => {
+    lines.push({ id, params });
+  };
+  add('sheet', {
+    count: { value: piece.count, unit: '1' },
+    metal: piece.metal,
+    thickness: mm(piece.thickness),
+  });
+  add('plate', { plate: cathode.metal, width: mm(cathode.width), height: mm(cathode.height) });
+  add('tray');
+  if (bath.record === null) {
+    add('tub');
+    if (figures.water_volume)
+      add('water', {
+        water: { value: upTo(figures.water_volume.value, 50), unit: 'mL' },
+        kind: `water-${bath.water}`,
+      });
+    if (figures.salt_mass)
+      add('salt', { mass: { value: upTo(figures.salt_mass.value, 1), unit: 'g' }, salt: bath.salt });
+    add('jar');
+  } else {
+    add('bath', { record: { text: bath.record } });
+  }
+  add('resist', { resist: job.resist });
+  const { remover } = resistFacts[job.resist];
+  if (remover !== null) add('remover', { remover });
+  add('leads', { wires: { value: piece.count + 1, unit: '1' } });
+  add(supply.kind === 'battery' ? 'battery' : 'supply', {});
+  add('wear');
+  add('tongs');
+  add('rinse-tubs');
+  return lines;
+}

@@ -1,0 +1,51 @@
+import type { Content, ContentSection } from 'pdfmake/interfaces';
+import { practice } from '../core/facts/bench-facts.ts';
+import { readingUnitsOf } from '../core/job/reading-units.ts';
+import { layOutOf } from '../core/plan/lay-out.ts';
+import type { Plan } from '../core/plan/plan.ts';
+import { layOutTexts } from '$words/lay-out.ts';
+import { hoursText, planTexts } from '$words/plan-page.ts';
+import { fill } from '$words/render.ts';
+import { workLine } from '$words/work-line.ts';
+import { checkBox } from './drawing/plate-mark.ts';
+import { testStrip } from './drawing/plates.ts';
+import { ink, mm, sheetMargin } from './paper.ts';
+import { typeset } from './typeset.ts';
+
+const heading = (text: string): Content => ({ text, bold: true, fontSize: 15, margin: [0, 14, 0, 5] });
+
+const toTick = (text: string): Content => ({
+  columns: [
+    { width: 24, stack: [checkBox(5.4, 0.9)] },
+    { width: '*', text: typeset(text), fontSize: 12.5, lineHeight: 1.05 },
+  ],
+  margin: [0, 0, 0, 6],
+});
+
+/** What to buy and lay out, what will be set, and how the hours lie: the paper to take to the shop. */
+export function listPage(plan: Plan): ContentSection {
+  const units = readingUnitsOf(plan.job);
+  const isNew = plan.job.bath.record === null;
+  const set = plan.instructions.filter(({ id }) => /^(set|stop-at)-/.test(id));
+  return {
+    pageMargins: [sheetMargin, mm(16), sheetMargin, mm(14)],
+    header: () => null,
+    footer: () => null,
+    section: [
+      { text: `Etchwright · ${planTexts.layOut}`, fontSize: 10, bold: true, color: ink.accent },
+      { text: typeset(plan.job.title), fontSize: 26, bold: true, lineHeight: 1 },
+      { svg: testStrip(132, 26), margin: [0, 8, 0, 0] },
+      heading(planTexts.layOut),
+      ...layOutOf(plan).map(({ id, params }) => toTick(fill(layOutTexts[id], params, units))),
+      ...(set.length > 0 ? [heading(planTexts.set)] : []),
+      ...set.map(({ id, params }): Content => ({
+        text: typeset(workLine(id, params, units)),
+        fontSize: 12.5,
+      })),
+      heading(planTexts.hours),
+      ...hoursText(isNew, practice.dissolveHours.value, plan.settings?.minutes.value ?? null).map(
+        (text): Content => ({ text: typeset(text), fontSize: 12.5 }),
+      ),
+    ],
+  };
+}

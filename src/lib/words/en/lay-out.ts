@@ -1,0 +1,21 @@
+import type { LayOutId } from '../../core/plan/lay-out.ts';
+
+/** What is bought or laid out before the work begins; amounts are of the plan. */
+export const layOutTexts: Readonly<Record<LayOutId, string>> = {
+  sheet: 'The piece: {count} of {metal}, {thickness} thick',
+  plate: 'A plate to hang opposite: {plate}, {width} by {height}; scrap will do',
+  tub: 'The tub, plastic or glass, never used for food again',
+  'rinse-tubs': 'Two more tubs for rinsing, filled with water before you begin',
+  tray: 'A tray with a rim that holds all of the bath',
+  salt: 'At least {mass} of {salt}, in its own labelled jar',
+  water: 'At least {water} of {kind} for the bath, and tap water to rinse',
+  bath: 'The bath {record} from your shelf',
+  jar: 'A jar with a tight lid for the bath, and its printed label',
+  resist: 'The resist: {resist}',
+  remover: 'A little {remover} to take the resist off',
+  leads: '{wires} clips with wires, of two colours',
+  supply: 'The supply of your workshop, on a dry shelf beside the tub and higher',
+  battery: 'The battery, charged, with its fuse, beside the tub and higher',
+  wear: 'Splash goggles, nitrile gloves, an apron',
+  tongs: 'Plastic tongs, a plastic spoon, kitchen paper',
+};

@@ -1,0 +1,32 @@
+import { withUnit } from './units.ts';
+import { plain } from './locale.ts';
+
+/** The plan, before anything is mixed. */
+export const planTexts = {
+  title: 'Your plan',
+  begin: 'Begin at the bench',
+  lead: 'Nothing is mixed or switched on yet. Print it, buy what is missing, and come back when you like.',
+  set: 'What you will set',
+  layOut: 'What to buy and lay out',
+  hours: 'How the hours lie',
+  papers: 'Print it',
+  more: 'Look closer',
+  workshop: 'For your workshop',
+  noArea:
+    'How much stays bare is still missing: time and current come with it. You can mix, mask, and say it then.',
+} as const;
+
+/** When what is done, for a new bath or one from the shelf. */
+export function hoursText(isNew: boolean, standHours: number, biteMinutes: number | null): readonly string[] {
+  const bite =
+    biteMinutes === null
+      ? 'Bite, rinse and write down: in one go.'
+      : `Bite: ${withUnit(plain(biteMinutes, 2), 'min')} with the current on, and looks between. Stay with it.`;
+  return isNew
+    ? [
+        'Today: half an hour to mix, label, clean and mask.',
+        `Then it stands: ${withUnit(plain(standHours, 2), 'h')} at least, or overnight.`,
+        bite,
+      ]
+    : ['Half an hour to take the bath out, clean and mask.', bite];
+}

@@ -1,0 +1,14 @@
+import { advice } from '../../core/facts/advice.ts';
+import { datumText } from './units.ts';
+
+/** What is asked once: what there is to work with. */
+export const workshopTexts = {
+  title: 'Your workshop',
+  lead: 'Asked once. Everything after this is said for what you have; change it whenever something new stands there.',
+  current: 'What gives the current?',
+  place: 'Where, and for whom?',
+  weighs: 'What do you weigh with?',
+  change: 'Change the workshop',
+  nothing: 'Nothing yet?',
+  get: `Get a bench supply with knobs for volts and amps, sealed from the mains, that gives ${datumText(advice.smallSupplyMost)}. One that shows amps makes the time surer: you stop by the amp-hours that have passed, not by the clock alone.`,
+} as const;
