@@ -8,6 +8,8 @@ export interface Hand {
   choose(label: string | RegExp): Promise<void>;
   type(label: string, value: string): Promise<void>;
   say(asks: string, option: string): Promise<void>;
+  /** Types what a knob reads, and says so. */
+  read(asks: string, value: string): Promise<void>;
 }
 
 /** Finger: taps where it looks. */
@@ -33,6 +35,12 @@ export function finger(page: Page): Hand {
     say: async (asks, option) => {
       acts += 1;
       await page.getByRole('group', { name: asks }).getByRole('button', { name: option }).click();
+    },
+    read: async (asks, value) => {
+      acts += 2;
+      const group = page.getByRole('group', { name: asks });
+      await group.getByRole('textbox').fill(value);
+      await group.getByRole('button', { name: 'That is what I read' }).click();
     },
   };
 }
@@ -74,6 +82,12 @@ export function keyboard(page: Page): Hand {
     say: async (asks, option) => {
       acts += 1;
       await reach(page.getByRole('group', { name: asks }).getByRole('button', { name: option }));
+      await page.keyboard.press('Enter');
+    },
+    read: async (asks, value) => {
+      acts += 2;
+      await reach(page.getByRole('group', { name: asks }).getByRole('textbox'));
+      await page.keyboard.type(value);
       await page.keyboard.press('Enter');
     },
   };
@@ -169,10 +183,8 @@ export const pendantBench: readonly Screen[] = [
       await hand.say('The gas can leave', 'Window open');
       await hand.say('The supply stands', 'Beside the tub');
       await hand.say('The resist is', 'Whole');
-      await hand.type('V', '8');
-      await hand.press('That is what I read');
-      await hand.type('A', '0.3');
-      await hand.press('That is what I read');
+      await hand.read('The volts knob reads', '8');
+      await hand.read('The amps knob reads', '0.3');
       await hand.say('Between piece and plate', 'Clear liquid');
       await hand.say('Last: follow the wire', 'Plus');
       await hand.press('Clock on');
@@ -226,7 +238,7 @@ export async function actsOf(screens: readonly Screen[]): Promise<number> {
     acts += 1;
     return Promise.resolve();
   };
-  const hand: Hand = { acts: () => acts, press: count, choose: count, type: count, say: count };
+  const hand: Hand = { acts: () => acts, press: count, choose: count, type: count, say: count, read: count };
   for (const { act } of screens) await act(hand);
   return acts;
 }
