@@ -1,3 +1,4 @@
+import { countryOf } from '../core/facts/countries.ts';
 import { awayFor } from '../core/plan/away.ts';
 import type { Away } from '../core/plan/away.ts';
 import { uses } from '../core/job/choices.ts';
@@ -24,7 +25,7 @@ const groups: readonly string[] = ['silver', 'copper and brass', 'nickel', 'iron
 
 const keeperOf = (kept: Preferences | null): Keeper => ({
   use: uses.find((use) => use === kept?.use) ?? 'home',
-  country: kept?.country.trim().toUpperCase() || null,
+  country: countryOf(kept?.country ?? '') || null,
   authority: kept?.authority?.name ?? '',
   mayTreat: kept?.authority?.mayTreat ?? '',
   silverPrice: kept?.silverPrice ?? '',

@@ -1,4 +1,5 @@
 import { fieldIdOf, fieldRows } from '../core/job/fields.ts';
+import { blankDraft } from './draft.ts';
 import type { Draft, FieldId } from './draft.ts';
 
 /** Answers that the picture was laid on: with another size it is another design. */
@@ -14,10 +15,26 @@ function hidden(field: FieldId): Partial<Draft> {
   return drawnOn.has(field) || field.startsWith('tub.') ? { 'piece.at': '', 'cathode.sideways': '0' } : {};
 }
 
+/** What was typed of one kind of supply says nothing of another. */
+const freshSupply = (kind: string): Partial<Draft> => ({
+  'supply.amps': kind === 'bench' ? 'yes' : 'no',
+  'supply.volts': kind === 'bench' ? blankDraft['supply.volts'] : '',
+  'supply.maxAmps': kind === 'bench' ? blankDraft['supply.maxAmps'] : '',
+});
+
+/** A wire taped to the back is no hanger for a piece that is bitten on both faces. */
+const withoutBack = (draft: Draft): Draft =>
+  draft['piece.faces'] === 'both' && draft.hanger === 'wire' ? { ...draft, hanger: 'tab' } : draft;
+
 /** Changes an answer, and what hangs on it: no area of another piece is planned with, nor its place in another tub. */
 export function changed(draft: Draft, field: FieldId, value: string): Draft {
   if (draft[field] === value) return draft;
-  const next = { ...draft, ...hidden(field), [field]: value };
+  const next = withoutBack({
+    ...draft,
+    ...hidden(field),
+    ...(field === 'supply.kind' ? freshSupply(value) : {}),
+    [field]: value,
+  });
   if (draft['piece.design'] === '') return next;
   if (drawnOn.has(field)) return { ...next, 'piece.design': '', 'piece.area': 'later', 'piece.openArea': '' };
   if (field !== 'piece.faces') return next;

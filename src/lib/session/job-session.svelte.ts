@@ -2,6 +2,7 @@ import { createActor } from 'xstate';
 import type { Actor } from 'xstate';
 import type { Fault } from '../core/plan/fault.ts';
 import type { Plan } from '../core/plan/plan.ts';
+import { stepIds } from '../core/rules/rule.ts';
 import type { StepId } from '../core/rules/rule.ts';
 import type { Durability, Notebook } from '../notebook/store.ts';
 import type { JobRecord, NotedReading, Result } from '../notebook/records.ts';
@@ -12,15 +13,17 @@ import type { Procedure } from '../procedure/machine.ts';
 import type { Planner } from '../work/planner.ts';
 import type { BenchRates } from './bench-rates.ts';
 import { isResumable } from '../procedure/resume.ts';
+import { pathOf } from '../procedure/state-paths.ts';
 import type { StateValue } from '../procedure/state-paths.ts';
 import { viewOf } from './actor-view.svelte.ts';
 import { unlockBellSoon } from './alarm.ts';
 import { changed } from './design-follows.ts';
 import type { Earlier } from './beside.ts';
-import { draftFrom } from './draft.ts';
+import { blankDraft, draftFrom } from './draft.ts';
 import { DraftPlan } from './draft-plan.svelte.ts';
 import type { Draft, FieldId } from './draft.ts';
 import { isBeforePower, strictEvents } from './event-care.ts';
+import { ownTitleOf } from './job-title.ts';
 import { JobPhotos } from './job-photos.ts';
 import { isPreference, keepPreferences } from './preferences.ts';
 import { unendedSince } from './run-log.ts';
@@ -128,7 +131,15 @@ export class JobSession {
       });
     }
     await this.settle();
+    if (this.record.copyOf !== undefined && this.record.snapshot === null) this.#skipToPlan();
     await this.saved();
+  }
+
+  /** A copy has been asked everything before: it opens at its plan, where each answer can be changed. */
+  #skipToPlan(): void {
+    const at = this.now;
+    for (let step = 0; step < stepIds.length && pathOf(this.snapshot.value) !== 'settings.plan'; step += 1)
+      this.#tell({ type: 'step.finished', at });
   }
 
   get snapshot() {
@@ -151,7 +162,11 @@ export class JobSession {
   /** Takes a keystroke or a choice. The plan follows when `settle` is called. */
   set(field: FieldId, value: string): void {
     if (!this.mayWrite) return;
+    const at = this.record.createdAt;
+    const isUnnamed = ['', blankDraft.title, ownTitleOf(this.draft, at)].includes(this.draft.title);
     this.draft = changed(this.draft, field, value);
+    if (isUnnamed && field.startsWith('piece.'))
+      this.draft = { ...this.draft, title: ownTitleOf(this.draft, at) };
     this.#keep({ draft: this.draft }, 'relaxed');
     // a disk that is full says so with the job itself
     if (isPreference(field)) void keepPreferences(this.#parts.notebook, this.draft).catch(() => undefined);

@@ -1,3 +1,4 @@
+import { titleAgain } from '$words/job-title.ts';
 import { startPlanner } from '../work/planner.ts';
 import { procedureVersion } from '../procedure/machine.ts';
 import { jobVersion } from '../notebook/records.ts';
@@ -116,17 +117,21 @@ const unchosen = { 'piece.metal': '', 'bath.salt': '', 'supply.kind': '' } as co
 
 export async function startJob(draft?: Readonly<Record<string, string>>, copyOf?: string): Promise<string> {
   const book = await notebook();
-  const record = newRecord(Date.now(), {
+  const now = Date.now();
+  const record = newRecord(now, {
     ...(draft ?? {
       ...blankDraft,
       ...unchosen,
       paper: paperOfRegion(navigator.languages),
       ...(await preferredAnswers(book)),
     }),
+    // a copy is a job of its own, and is told apart from the first
+    ...(draft && copyOf !== undefined ? { title: titleAgain(draft['title'] ?? '', now) } : {}),
     // what is mixed is mixed for one job
     'bath.mixedAt': '',
   });
-  const at = record.draft['workshop.known'] === 'yes' ? FIRST_IN_A_KNOWN_WORKSHOP : '';
+  const at =
+    copyOf === undefined && record.draft['workshop.known'] === 'yes' ? FIRST_IN_A_KNOWN_WORKSHOP : '';
   await book.saveJob({ ...record, at, ...(copyOf === undefined ? {} : { copyOf }) }, 'strict');
   // absent on plain http
   if ('storage' in navigator) void navigator.storage.persist();

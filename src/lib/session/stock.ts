@@ -8,6 +8,8 @@ export type PieceWeighing =
 const WHOLE = 50;
 /** A mass below this many steps of the scale is shown too coarsely: off by more than a tenth. */
 const LEAST_STEPS = 5;
+/** How far the rounding may be off, as a share: within what the plan allows for filling. */
+const TOLERATED = 0.05;
 /** Marks on a jug, mL. */
 const JUG = 5;
 
@@ -29,7 +31,9 @@ interface Wanted {
  * @param step smallest step of the scale, g; null without a fine one
  */
 export function weighingFor({ grams, strength, bathMl }: Wanted, step: number | null): PieceWeighing {
-  if (step !== null && grams >= LEAST_STEPS * step) return { kind: 'weigh', grams: nearest(grams, step) };
+  const shown = step === null ? 0 : nearest(grams, step);
+  if (step !== null && grams >= LEAST_STEPS * step && Math.abs(shown - grams) <= TOLERATED * grams)
+    return { kind: 'weigh', grams: shown };
   const stock = WHOLE * Math.max(1, Math.ceil(grams / WHOLE));
   return {
     kind: 'pour',

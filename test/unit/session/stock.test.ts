@@ -15,6 +15,7 @@ describe('weighing on the maker’s own scale', () => {
   it.each([
     ['no fine scale', 29.6, null],
     ['a scale that would be off by more than a tenth', 24, 5],
+    ['a scale whose nearest step lies outside the range of the figure', 28.1, 5],
   ] as const)('makes a round stock of the same strength with %s', (_name, grams, step) => {
     const weighing = weighingFor({ ...bath, grams }, step);
     expect(weighing).toMatchObject({ kind: 'pour', grams: 50, pourMl: 500 });

@@ -7,6 +7,7 @@ export type InstructionId =
   | `hang-${Hanger}`
   | `mask-${ResistKind}`
   | `remove-${ResistKind}`
+  | 'adult-removes'
   | 'check-metal'
   | 'measure-piece'
   | 'depth-wanted'

@@ -1,5 +1,6 @@
 import { boxOf, mostHung } from '../cell/tub.ts';
 import { practice } from '../facts/bench-facts.ts';
+import { resistFacts } from '../facts/resists.ts';
 import type { Params } from '../rules/rule.ts';
 import type { Pairing } from './budget.ts';
 import type { JobInput } from './job-input.ts';
@@ -113,7 +114,9 @@ export function instructionsFor(
   add('neutralise', 'lift-to-first-rinse');
   add('neutralise', 'second-rinse');
   add('neutralise', anion === 'chloride' ? 'soda-wipe' : 'no-neutraliser');
-  add('neutralise', `remove-${resist}`);
+  // what burns and gives off vapour is no step for a learner
+  const isForAdult = job.place.use === 'teaching' && resistFacts[resist].remover !== null;
+  add('neutralise', isForAdult ? 'adult-removes' : `remove-${resist}`);
   add('neutralise', 'dry-and-measure');
 
   add('bath', 'settle-and-keep', { family: `group-${family}` });

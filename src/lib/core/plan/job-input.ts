@@ -1,3 +1,4 @@
+import { countryOf } from '../facts/countries.ts';
 import * as v from 'valibot';
 import { toJsonSchema } from '@valibot/to-json-schema';
 import type { Attachment, Cathode, Hanger, Piece, Setup, Supply, Tub } from '../cell/setup.ts';
@@ -237,7 +238,7 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
       place: {
         use: place.use,
         room: place.room ?? null,
-        country: place.country ?? null,
+        country: place.country === undefined ? null : countryOf(place.country),
         mayTreat: place.authorityAllowsTreatment,
       },
     },

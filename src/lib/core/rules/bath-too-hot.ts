@@ -2,7 +2,7 @@ import { limits } from '../facts/bench-facts.ts';
 import { celsiusOf } from '../units/quantity.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** A bath that already stands where every run is stopped. */
+/** A bath that already stands where a run must be watched: what the current adds would take it to the stop. */
 export const bathTooHot = {
   id: 'bath-too-hot',
   kind: 'block',
@@ -10,9 +10,13 @@ export const bathTooHot = {
   sources: ['tradePractice'],
   applies: ({ bath }) => {
     const celsius = celsiusOf(bath.temperature);
-    const stop = limits.stopTemperature.value;
-    return celsius < stop
+    const most = limits.warnTemperature.value;
+    return celsius < most
       ? null
-      : { found: { value: celsius, unit: 'degC' }, stop: { value: stop, unit: 'degC' } };
+      : {
+          found: { value: celsius, unit: 'degC' },
+          most: { value: most, unit: 'degC' },
+          stop: { value: limits.stopTemperature.value, unit: 'degC' },
+        };
   },
 } as const satisfies RefusalRule;

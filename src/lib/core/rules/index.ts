@@ -15,6 +15,7 @@ import { ammoniumNitrate } from './ammonium-nitrate.ts';
 import { basePlateWithSilver } from './base-plate-with-silver.ts';
 import { bathTooHot } from './bath-too-hot.ts';
 import { bathOverheats } from './bath-overheats.ts';
+import { silverBathWorn } from './silver-bath-worn.ts';
 import { bathWorn } from './bath-worn.ts';
 import { bathWarms } from './bath-warms.ts';
 import { biteSlowerInPractice } from './bite-slower-in-practice.ts';
@@ -69,6 +70,7 @@ export const refusalRules = [
   saltClosedToPublic,
   tenVolts,
   unfitSupply,
+  silverBathWorn,
   bathTooHot,
   aboveSolubility,
   metalWithoutData,

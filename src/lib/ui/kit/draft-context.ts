@@ -6,6 +6,8 @@ import type { JobSession } from '$lib/session/job-session.svelte.ts';
 export interface DraftContext {
   readonly session: JobSession;
   readonly faultOf: (field: FieldId) => string | undefined;
+  /** A field that is no answer of the draft says by its id whether it can be read: Continue waits for it. */
+  readonly flag: (id: string, isFaulty: boolean) => void;
 }
 
 /** The job page sets it; its fields read it. */

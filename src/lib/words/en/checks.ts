@@ -1,8 +1,6 @@
-import { advice } from '../../core/facts/advice.ts';
 import { limits, practice } from '../../core/facts/bench-facts.ts';
 import type { UnitId } from '../../core/units/convert.ts';
 import type { CheckId, HoldId, OptionId, WrongId } from '../../procedure/checks.ts';
-import { plain } from './locale.ts';
 import { datumText, withUnit } from './units.ts';
 
 /** A check in words: what is asked, what can be seen, and what to do about each answer that is not right. */

@@ -1,5 +1,5 @@
 import { tools } from '../../core/facts/advice.ts';
-import { plain, significant } from './locale.ts';
+import { count, plain, significant } from './locale.ts';
 import { wornMark } from './away.ts';
 import { metalNames } from './materials.ts';
 import { sentenceCase } from './render.ts';
@@ -20,7 +20,11 @@ export const electrolyteTexts = {
   mixed: 'Mixed and labelled',
   bath: 'Bath',
   newBath: { value: 'new', label: 'Mix a new bath' },
-  emptyShelf: 'The shelf is empty so far. A bath you keep today stands here next time.',
+  /** @param others baths for other metals */
+  noneFits: (others: number): string =>
+    others === 0
+      ? 'The shelf is empty so far. A bath you keep today stands here next time.'
+      : `${count(others, 'bath')} on the shelf, none for this metal: one jar for each.`,
   theirSalt: 'The bath’s salt',
   /** a bath that is not on this shelf, from a sheet or a job file */
   usedBath: (bath: string): string => (bath === '' ? 'The bath on the sheet' : bath),

@@ -1,3 +1,4 @@
+import type { StepId } from '../../core/rules/rule.ts';
 import { readingUnitsOf } from '../../core/job/reading-units.ts';
 import type { JobInput } from '../../core/plan/job-input.ts';
 import { termText } from './render.ts';
@@ -24,9 +25,9 @@ export const sheetFaults = {
   'no-job': 'No job can be planned from these settings. Nothing was started.',
 } as const;
 
-/** Settings in short lines, to compare with the sheet in the hand. */
-export function settingsLines(job: JobInput): readonly string[] {
-  const { piece, bath, resist, supply } = job;
+/** What a job is made with, a line for each step that asks for it. */
+export function answerLines(job: JobInput): readonly { readonly step: StepId; readonly text: string }[] {
+  const { piece, cathode, bath, resist, supply } = job;
   const units = readingUnitsOf(job);
   const length = (metres: number): string => lengthText(metres, units);
   // a disc is planned as the square of its area
@@ -36,10 +37,28 @@ export function settingsLines(job: JobInput): readonly string[] {
       : `${length(piece.width)} × ${length(piece.height)}`;
   const limit = supply.control === 'volts' ? supply.maxAmps : supply.amps;
   const volts = amountText(supply.control === 'volts' ? supply.volts : supply.maxVolts, 'V');
-  return [
-    `${piece.count > 1 ? `${piece.count} × ` : ''}${termText(piece.metal)}, ${size}, ${length(piece.thickness)} thick`,
-    `${length(piece.depth)} deep${piece.openArea === null ? '' : `, ${areaText(piece.openArea, units)} bare`}`,
-    `${termText(bath.salt)}, ${amountText(bath.strength, 'g/L')} of water, ${temperatureText(bath.temperature, units)}`,
-    `${resist.replaceAll('-', ' ')}; supply ${volts}${limit === null ? '' : `, ${amountText(limit, 'A')} at most`}`,
-  ].map((line) => line.charAt(0).toUpperCase() + line.slice(1));
+  const lines: readonly (readonly [StepId, string])[] = [
+    [
+      'metal',
+      `${piece.count > 1 ? `${piece.count} × ` : ''}${termText(piece.metal)}, ${size}, ${length(piece.thickness)} thick`,
+    ],
+    [
+      'metal',
+      `${length(piece.depth)} deep${piece.openArea === null ? '' : `, ${areaText(piece.openArea, units)} bare`}`,
+    ],
+    [
+      'electrodes',
+      `plate of ${termText(cathode.metal)}, ${length(cathode.width)} × ${length(cathode.height)}, ${length(cathode.gap)} away`,
+    ],
+    [
+      'electrolyte',
+      `${bath.record === null ? '' : `${bath.record}: `}${termText(bath.salt)}, ${amountText(bath.strength, 'g/L')} of water, ${temperatureText(bath.temperature, units)}`,
+    ],
+    ['resist', resist.replaceAll('-', ' ')],
+    ['settings', `supply ${volts}${limit === null ? '' : `, ${amountText(limit, 'A')} at most`}`],
+  ];
+  return lines.map(([step, text]) => ({ step, text: text.charAt(0).toUpperCase() + text.slice(1) }));
 }
+
+/** Settings in short lines, to compare with the sheet in the hand. */
+export const settingsLines = (job: JobInput): readonly string[] => answerLines(job).map(({ text }) => text);

@@ -19,7 +19,8 @@ export const home = {
   noScript: 'This page needs JavaScript to start a job. The examples, Help and What to wear work without.',
   fromSheet: 'From a sheet: type its code',
   fromSheetLabel: 'Code on the sheet',
-  fromSheetHint: 'Eight letters, such as 7K2M-9QXA. Or paste what its QR code says.',
+  fromSheetHint:
+    'Eight letters, such as 7K2M-9QXA; they work in the notebook that printed them. Anywhere else, paste what the QR code says.',
   fromSheetLook: 'Look it up',
   compare: 'Two jobs side by side',
   bench: 'What your bench has taught',

@@ -74,6 +74,8 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'soda-wipe':
     'Rinse salt off well: chloride left in a corner goes on tarnishing. No acid, no vinegar near the bath.',
   ...removeLines,
+  'adult-removes':
+    'Hand the rinsed piece to the adult in charge, who takes the resist off away from the class: what takes it off burns.',
   'dry-and-measure': 'Dry the piece, weigh it, measure the depth, take a picture.',
   'settle-and-keep':
     'Let the bath settle, keep it closed but not airtight, in the {family} jar, for the next job.',

@@ -11,7 +11,9 @@ export const planTexts = {
   hours: 'How the hours lie',
   papers: 'Print it',
   more: 'Look closer',
-  workshop: 'For your workshop',
+  madeWith: 'What it is made with',
+  change: 'Change',
+  changes: (text: string): string => `Change: ${text}`,
   noArea:
     'How much stays bare is still missing: time and current come with it. You can mix, mask, and say it then.',
 } as const;

@@ -60,8 +60,13 @@ export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; r
         'Use a bench supply or a plug-in adapter that gives {adapterVolts} direct current and is sealed from the mains.',
     },
     'bath-too-hot': {
-      text: 'The bath is at {found}. At {stop} every run is stopped.',
-      instead: 'Let it cool to room temperature first.',
+      text: 'The bath is at {found}. A run warms it further, and at {stop} every run is stopped.',
+      instead: 'Let it cool below {most} first; room temperature is best.',
+    },
+    'silver-bath-worn': {
+      text: 'This silver bath has passed {used} and is retired at {limit}: what the current has made of its nitrate can form a crust with silver that explodes.',
+      instead:
+        'Do not switch it on again, dry it or treat it. Smell at arm’s length, close it loosely, label it, and hand it over. Mix a new bath.',
     },
     'above-solubility': {
       text: '{strength} is more than the water takes up: {most} at this temperature.',
@@ -83,7 +88,8 @@ export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; r
     },
     'outside-tables': {
       text: '{found} is outside what was measured: {low} to {high}. The plan never guesses beyond its tables.',
-      instead: 'Stay between {low} and {high}.',
+      instead:
+        'Stay between {low} and {high}. A cold bath is warmed by a warm room or in warm water, never over a flame.',
     },
     'does-not-fit': {
       text: 'The parts do not fit this tub: {misfit}.',

@@ -8,7 +8,6 @@ export const workshopTexts = {
   current: 'What gives the current?',
   place: 'Where, and for whom?',
   weighs: 'What do you weigh with?',
-  change: 'Change the workshop',
   nothing: 'Nothing yet?',
   get: `Get a bench supply with knobs for volts and amps, sealed from the mains, that gives ${datumText(advice.smallSupplyMost)}. One that shows amps makes the time surer: you stop by the amp-hours that have passed, not by the clock alone.`,
 } as const;
