@@ -8,7 +8,7 @@ test('shows where it bites deepest: a first look, then a finer one, and can be l
 }) => {
   test.setTimeout(120_000);
   await page.setViewportSize(phone);
-  await openJob(page, jobAt('pendant', 'settings.plan'), 'settings.knobs');
+  await openJob(page, jobAt('pendant', 'settings.plan'));
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Your plan');
   const title = page.getByText('Where it bites deepest');
   await title.click();
@@ -43,8 +43,13 @@ test('shows where it bites deepest: a first look, then a finer one, and can be l
   await page.getByRole('textbox', { name: /^Bare area/ }).fill('7.2');
   await expect(page.getByText(/Stopped as planned: 50\sμm, 50 % shallower/)).toBeVisible();
   await expectAccessible(page);
-  // a test strip that bites four fifths as deep as expected moves the plan
-  const minutes = page.locator('.knobs').last();
+});
+
+test('a test strip that bites four fifths as deep as expected moves the plan', async ({ page }) => {
+  await page.setViewportSize(phone);
+  await openJob(page, jobAt('pendant', 'settings.knobs'));
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Hang, clip and set');
+  const minutes = page.getByText(/^Stop at .* with current on/);
   const before = await minutes.innerText();
   await page.getByText('a test strip first').click();
   await page.getByRole('textbox', { name: 'Depth of window 1' }).fill('0.04');

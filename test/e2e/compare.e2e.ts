@@ -18,7 +18,7 @@ test('two jobs side by side: what differs, their curves, and the difference in a
     .getByRole('region', { name: 'Wave-band cuff' })
     .getByRole('button', { name: 'Start from this' })
     .click();
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText('What metal is the piece?');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Your workshop');
   await page.goto('/');
   await page.getByRole('link', { name: 'Two jobs side by side' }).click();
   await expect(page.getByText(/answers differ: “Wave-band cuff” is to run/)).toBeVisible();

@@ -231,18 +231,6 @@ export const pendantBite: readonly Screen[] = [
   },
 ];
 
-/** How many acts some screens take, on the way as it is written down here. */
-export async function actsOf(screens: readonly Screen[]): Promise<number> {
-  let acts = 0;
-  const count = (): Promise<void> => {
-    acts += 1;
-    return Promise.resolve();
-  };
-  const hand: Hand = { acts: () => acts, press: count, choose: count, type: count, say: count, read: count };
-  for (const { act } of screens) await act(hand);
-  return acts;
-}
-
 export const atHeading = async (page: Page, heading: string): Promise<void> => {
   await expect(page.getByRole('heading', { level: 1 })).toHaveText(heading);
 };

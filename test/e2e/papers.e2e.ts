@@ -73,10 +73,10 @@ for (const [title, file] of demos) {
     await page.goto('/job/?id=mixed&at=electrolyte.wait');
     await atHeading(page, 'Let it stand');
     expect(await offered()).toEqual(['Bath label', 'First aid', 'What to wear']);
-    await page.goto('/job/?id=set&at=settings.knobs');
-    await atHeading(page, 'Set the knobs');
-    await page.getByText('Papers for the bench').click();
-    expect(await offered()).toEqual(['Bench card', 'Bath label', 'First aid', 'What to wear']);
+    await page.goto('/job/?id=set&at=settings.plan');
+    await atHeading(page, 'Your plan');
+    await page.getByText('Print it', { exact: true }).click();
+    expect(await offered()).toEqual(['List', 'Job sheet', 'Bench card', 'Bath label', 'What to wear']);
 
     // the plan as this browser made it when the clock went on
     await page.goto('/job/?id=ready');
@@ -101,7 +101,14 @@ for (const [title, file] of demos) {
     await seed(page, [{ ...jobAt('done', 'sheet', draft), planAtStart: plan }]);
     await page.goto('/job/?id=done');
     await atHeading(page, 'What was done');
-    expect(await offered()).toEqual(['Job sheet', 'Bench card', 'Bath label', 'First aid', 'What to wear']);
+    expect(await offered()).toEqual([
+      'Job sheet',
+      'Bench card',
+      'Bath label',
+      'First aid',
+      'What to wear',
+      'List',
+    ]);
     const { bytes } = await makePapers(page);
     const pages = await readPages(bytes);
     const [first] = pages;
@@ -124,7 +131,7 @@ for (const [title, file] of demos) {
 
     // both QR codes carry the settings, whole and with a tenth of them blotted
     const texts: string[] = [];
-    for (const number of [1, pages.length - 2]) {
+    for (const number of [1, pages.length - 3]) {
       texts.push(await readQr(bytes, number), await readQr(bytes, number, 0.1));
     }
     expect(new Set(texts).size).toBe(1);
@@ -154,7 +161,8 @@ test('an address with settings starts the same job elsewhere, with nothing looke
   await expect(page.getByText('No check comes with it')).toBeVisible();
   await expectAccessible(page);
   await page.getByRole('button', { name: 'Start from this' }).click();
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText('What metal is the piece?');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Your workshop');
+  await page.getByRole('button', { name: 'Continue' }).click();
   await expect(page.getByRole('radio', { name: /Sterling/ })).toBeChecked();
   const { draft, events, snapshot } = await kept(page, idIn(page));
   expect(draft['piece.width']).toBe('30');

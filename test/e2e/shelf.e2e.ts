@@ -34,7 +34,7 @@ test('a bath is topped up, moved, handed over, and stands in the year’s note',
   await bath.getByText('Top up or strengthen').click();
   await bath.getByRole('textbox', { name: 'Water added' }).fill('lots');
   await bath.getByRole('button', { name: 'Write it down' }).first().click();
-  await expect(bath.getByText('The water: found lots, expected 0 to 100 000 mL.')).toBeVisible();
+  await expect(bath.getByText('The water: found lots, expected 0 to 100000 mL.')).toBeVisible();
   await bath.getByRole('textbox', { name: 'Water added' }).fill('500');
   await bath.getByRole('button', { name: 'Write it down' }).first().click();
   await expect(bath).toContainText(/30.g\/L, 1000.mL/);

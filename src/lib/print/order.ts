@@ -4,7 +4,7 @@ import type { Plan } from '../core/plan/plan.ts';
 import type { ShelfBath } from './labelled-bath.ts';
 
 /** The papers that can be made of a plan, in the order they lie in the file. */
-export const paperKinds = ['list', 'sheet', 'card', 'label', 'strip', 'wear'] as const;
+export const paperKinds = ['sheet', 'card', 'label', 'strip', 'wear', 'list'] as const;
 export type PaperKind = (typeof paperKinds)[number];
 
 /** What leads from a paper back to its settings. */

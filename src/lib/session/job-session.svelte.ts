@@ -122,6 +122,7 @@ export class JobSession {
   /** Plans the stored draft and tells the procedure that it was away. */
   async open(): Promise<void> {
     const since = this.#poweredSince;
+    const isFreshCopy = this.record.copyOf !== undefined && this.record.snapshot === null;
     if (since !== null || this.record.snapshot !== null) {
       this.#tell({
         type: 'job.restored',
@@ -131,7 +132,7 @@ export class JobSession {
       });
     }
     await this.settle();
-    if (this.record.copyOf !== undefined && this.record.snapshot === null) this.#skipToPlan();
+    if (isFreshCopy) this.#skipToPlan();
     await this.saved();
   }
 

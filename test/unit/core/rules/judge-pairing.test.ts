@@ -45,6 +45,7 @@ const notOfPairing = [
   'outside-tables',
   'does-not-fit',
   'too-few-volts',
+  'silver-bath-worn',
 ];
 
 test('every refusing rule is about what meets what, or known not to be', () => {
