@@ -84,13 +84,17 @@ test('a beginner goes from metal to printed sheet on a phone in at most 90 acts;
   await startJob(page);
   const hand = finger(page);
   let looked = 0;
+  let words = 0;
   const look = async ({ heading }: { heading: string }): Promise<void> => {
     await page.reload();
     await atHeading(page, heading);
     await expectSoundScreen(page, heading);
+    words += (await page.locator('main').innerText()).split(/\s+/).length;
     looked += 1;
   };
   await walk(page, hand, pendantJob, look);
+  expect(looked).toBeLessThanOrEqual(18);
+  expect(words).toBeLessThanOrEqual(1600);
 
   await atHeading(page, 'Biting');
   await expectSoundScreen(page, 'Biting');

@@ -2,7 +2,7 @@ import type { LayOutId } from '../../core/plan/lay-out.ts';
 
 /** What is bought or laid out before the work begins; amounts are of the plan. */
 export const layOutTexts: Readonly<Record<LayOutId, string>> = {
-  sheet: 'The piece: {count} of {metal}, {thickness} thick',
+  sheet: 'Sheet to etch: {metal}, {thickness} thick, {count} to bite',
   plate: 'A plate to hang opposite: {plate}, {width} by {height}; scrap will do',
   tub: 'The tub, plastic or glass, never used for food again',
   'rinse-tubs': 'Two more tubs for rinsing, filled with water before you begin',
