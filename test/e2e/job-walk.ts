@@ -164,7 +164,7 @@ export const pendantBench: readonly Screen[] = [
       await hand.say('Your goggles are', 'Over my eyes');
       await hand.say('Your gloves are', 'On, whole');
       await hand.say('The jar’s label says', 'Sodium nitrate');
-      await hand.say('In the tub there is', 'Clean water');
+      await hand.say('The tub is', 'Clean: empty');
       await hand.say('Under the tub there is', 'A tray');
       await hand.say('Food, flames, children and pets are', 'Not here');
       await hand.press('Go on');
@@ -174,7 +174,6 @@ export const pendantBench: readonly Screen[] = [
   { heading: 'Let it stand', act: go },
   { heading: 'Clean it until water lies flat', act: go },
   { heading: 'Mask it', act: go },
-  { heading: 'How much is bare now?', act: go },
   { heading: 'Hang, clip and set', act: go },
   {
     heading: 'Stop and look: before power',

@@ -153,7 +153,7 @@ const table = [
   choice(
     'mixing',
     'tub-holds',
-    { nothing: false, 'something-else': false, 'clean-water': true },
+    { 'something-else': false, clean: true },
     { inputs: ['bath.water', 'tub'], figures: ['water_volume'], when: isNewBath },
   ),
   choice('mixing', 'under-tub', { table: false, tray: true }),

@@ -83,16 +83,13 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
     },
   },
   'tub-holds': {
-    asks: 'In the tub there is',
+    asks: 'The tub is',
     options: {
-      'clean-water': 'clean water, as poured',
-      nothing: 'nothing yet',
-      'something-else': 'something else',
+      clean: 'clean: empty, or water alone',
+      'something-else': 'not clean, or holds something else',
     },
     fixes: {
-      nothing: 'Pour the water first. Salt goes into water, not water on salt.',
-      'something-else':
-        'Empty it into its own labelled jar, never a drain. Rinse the tub, then pour clean water.',
+      'something-else': 'Empty it into its own labelled jar, never a drain. Rinse the tub before you go on.',
     },
   },
   'under-tub': {
@@ -152,10 +149,10 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
   air: {
     asks: 'The gas can leave',
     options: {
-      open: 'window open, nothing over the tub',
-      outdoors: 'I work outdoors, nothing over the tub',
-      closed: 'the window is closed',
-      covered: 'something covers the tub',
+      open: 'window open, tub uncovered',
+      outdoors: 'outdoors, tub uncovered',
+      closed: 'window closed',
+      covered: 'tub covered',
     },
     fixes: {
       closed: 'Open it. The gas must be able to leave.',
@@ -165,9 +162,9 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
   'supply-stands': {
     asks: 'The supply stands',
     options: {
-      beside: 'beside the tub and higher; its leads hang in a loop',
+      beside: 'beside the tub, higher, leads in a loop',
       above: 'over the tub',
-      'lead-drips': 'lower than the tub, or a lead runs straight down into it',
+      'lead-drips': 'lower, or a lead straight down',
     },
     fixes: {
       above: 'Move it to the side. What falls into a bath takes the mains with it.',
@@ -213,9 +210,9 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
     },
   },
   between: {
-    asks: 'Between piece and plate, and at the clips, you see',
+    asks: 'Between piece and plate you see',
     options: {
-      'clear-dry': 'clear liquid between them, both clips dry above it',
+      'clear-dry': 'clear liquid, both clips dry above it',
       touching: 'something touching or bridging',
       'clip-wet': 'a clip in or at the liquid',
     },

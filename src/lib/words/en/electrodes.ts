@@ -8,7 +8,7 @@ export const electrodeTexts = {
     plate: 'What hangs opposite?',
     tub: 'What do they hang in?',
   },
-  hangerKey: 'Dashed: the liquid. Hatched: under resist. Poor contact is the usual reason for a slow bite.',
+  hangerKey: 'Dashed: the liquid. Hatched: under resist.',
   tubs: [
     { value: 'box', label: 'Box' },
     { value: 'round', label: 'Round' },

@@ -57,7 +57,7 @@ export const electrolyteTexts = {
     `Dissolve ${amountText(grams, 'g')} in ${amountText(waterMl, 'mL')} of water, then pour ${amountText(pourMl, 'mL')} of it into the tub. Keep and label the rest.`,
   ready: (time: string): string => `Ready from ${time}, better tomorrow.`,
   stand: (hours: number): string =>
-    `Salt needs at least ${String(hours)} hours to dissolve to the last grain. Grains left over make the bath stronger at the bottom, and the bite uneven. The job waits here: close the page if you like.`,
+    `Salt needs ${String(hours)} hours or more. Grains left over make the bite uneven. Close the page if you like: the job waits here.`,
   saltStays:
     'Only water leaves a bath: the salt stays. Fill it up with water to its line, and weigh nothing.',
   meanwhile: 'Mask the piece meanwhile: that is the next step.',

@@ -8,7 +8,7 @@ export const knobsTexts = {
   wiring: 'From the supply to the metals: plus to the piece, minus to the plate',
   piece: 'piece',
   plate: 'plate',
-  loop: 'The supply stands beside the tub and higher. Each wire hangs in a loop below its socket: drops fall off there.',
+  loop: 'Each wire hangs in a loop: drops fall off there.',
   supply: { bench: 'bench supply', adapter: 'adapter', battery: 'battery' },
   noArea: 'The bare area is still missing. Choose Resist above and give it.',
 } as const;

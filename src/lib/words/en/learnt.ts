@@ -8,8 +8,7 @@ import { amountText, readIn, symbolRead, withUnit } from './units.ts';
 export const benchTexts = {
   without: 'Show the plan without it',
   with: 'Plan with it again',
-  first:
-    'No job of yours with this metal and salt has been weighed or measured yet: the plan goes by the tables.',
+  first: 'Nothing measured with this metal and salt yet: the plan goes by the tables.',
   doubted:
     'One of them stands far from the others. Look at it again: was its depth or its weight noted right?',
   repeatable: 'It takes you to be as repeatable as most; until eight jobs are in, it may promise too much.',

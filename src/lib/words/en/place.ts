@@ -6,8 +6,4 @@ export const placeTexts = {
     { value: 'selling', label: 'For sale' },
     { value: 'teaching', label: 'In a class' },
   ],
-  papers: [
-    { value: 'A4', label: 'A4' },
-    { value: 'Letter', label: 'US Letter' },
-  ],
 };

@@ -114,9 +114,9 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
   'stainless-plate':
     'Stainless steel on − only. Swapped clips turn it into a source of chromate. Follow both wires with a finger before you switch on. A yellow bath: switch off, keep it, touch nothing, hand it over.',
   'clips-dry':
-    'A ring or a wet clip across the leads burns and sparks. Rings and watches off; clips above the liquid; supply off before you touch them. With a pacemaker or other implant, ask your clinic first.',
+    'A ring or a wet clip across the leads burns and sparks. Rings off, clips above the liquid, supply off before you touch them. Pacemaker or implant: ask your clinic first.',
   'eyes-and-gloves':
-    'Dust and splashes of {salt} hurt eyes. Goggles on, then gloves, before the jar is opened. Phone in a bag: never touched with bath gloves bare.',
+    'Dust and splashes of {salt} hurt eyes. Goggles, then gloves, then the jar. Gloved, touch the phone only in its bag.',
   'nitrate-tinder':
     'A towel wet with nitrate burns like touch-paper once dry. Rinse towels and spills into the first-rinse tub; keep flame, solvent and sawdust away.',
   'tap-water-clouds': 'Chloride in tap water clouds a silver bath and films the piece. Use deionised water.',

@@ -4,7 +4,7 @@ import { datumText } from './units.ts';
 /** What is asked once: what there is to work with. */
 export const workshopTexts = {
   title: 'Your workshop',
-  lead: 'Asked once. Everything after this is said for what you have; change it whenever something new stands there.',
+  lead: 'Asked once: all that follows is for what you have. Change it any time.',
   current: 'What gives the current?',
   place: 'Where, and for whom?',
   weighs: 'What do you weigh with?',
