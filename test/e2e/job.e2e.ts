@@ -214,6 +214,7 @@ test('a returning maker starts from the last piece, told what to turn, with all 
   await expect(page.getByText('All answers are as they were then.')).toBeVisible();
   const before = hand.acts();
   // one line changed in its place, and back to the plan
+  await page.getByText('What it is made with').click();
   await hand.press(/^Change: Plate of/);
   await atHeading(page, 'What hangs opposite?');
   await hand.press('Continue');

@@ -72,6 +72,7 @@ for (const [title, file] of demos) {
     };
     await page.goto('/job/?id=mixed&at=electrolyte.wait');
     await atHeading(page, 'Let it stand');
+    await page.getByText('Print it', { exact: true }).click();
     expect(await offered()).toEqual(['Bath label', 'First aid', 'What to wear']);
     await page.goto('/job/?id=set&at=settings.plan');
     await atHeading(page, 'Your plan');
