@@ -1,4 +1,5 @@
 import type { Content } from 'pdfmake/interfaces';
+import { offSignOf } from '../core/facts/supplies.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { fromTo, plain } from '$words/locale.ts';
 import { readingUnitsOf } from '../core/job/reading-units.ts';
@@ -162,10 +163,10 @@ function front(plan: Plan, marks: JobMarks | null): Content[] {
 }
 
 /** The four holds and their most critical checks; as many as stay large enough for a glove. */
-export const cardHolds = (): readonly (readonly [string, readonly string[]])[] => [
+export const cardHolds = ({ job }: Plan): readonly (readonly [string, readonly string[]])[] => [
   [cardTexts.beforeMixing, [cardTexts.dressed]],
   [cardTexts.beforePower, [cardTexts.dry, cardTexts.open, cardTexts.polarity]],
-  [cardTexts.beforeLifting, [cardTexts.off, cardTexts.zero]],
+  [cardTexts.beforeLifting, [cardTexts.off, cardTexts.seenOff[offSignOf(job.supply.kind, job.supply.showsAmps)]]],
   [cardTexts.beforeStoring, [cardTexts.labelled, cardTexts.loose]],
 ];
 
@@ -197,7 +198,7 @@ function check(text: string, hold: string | null): Content {
 const MARK = 26;
 
 function back(plan: Plan, marks: JobMarks | null): Content[] {
-  const groups = cardHolds().map(([hold, checks]): Content => {
+  const groups = cardHolds(plan).map(([hold, checks]): Content => {
     const stack = checks.map((text, i) => check(text, i === 0 ? hold : null));
     if (marks === null || hold !== cardTexts.beforeLifting) return { stack };
     return {

@@ -67,7 +67,7 @@ export function stationCard(plan: Plan, { asked }: ClassPack, n: number): Conten
     units,
   );
   // an adult mixes beforehand: that hold is not this page's
-  const holds = cardHolds().filter(([title]) => title !== cardTexts.beforeMixing);
+  const holds = cardHolds(plan).filter(([title]) => title !== cardTexts.beforeMixing);
   return {
     pageMargins: [mm(15), mm(12), mm(15), mm(12)],
     header: () => null,

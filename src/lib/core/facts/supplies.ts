@@ -16,3 +16,12 @@ export type SupplyKind = keyof typeof supplyKinds;
 /** The kind that a stored answer names; one that this version does not know is a supply nobody can tell. */
 export const supplyKindOf = (stored: string): SupplyKind =>
   Object.hasOwn(supplyKinds, stored) ? (stored as SupplyKind) : 'unknown';
+
+/**
+ * How a maker sees that a supply is off: its meter reads zero, its plug is out of the wall, or a lead is off the
+ * battery. Only a meter that is there can be read.
+ */
+export type OffSign = 'meter' | 'unplugged' | 'lead-off';
+
+export const offSignOf = (kind: SupplyKind, showsAmps: boolean): OffSign =>
+  kind === 'battery' ? 'lead-off' : showsAmps ? 'meter' : 'unplugged';

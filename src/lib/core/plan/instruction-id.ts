@@ -1,4 +1,5 @@
 import type { ResistKind } from '../facts/resists.ts';
+import type { OffSign } from '../facts/supplies.ts';
 import type { Attachment, Hanger } from '../job/choices.ts';
 
 /** Every line of work that a plan may hold, or its mixing on the maker's scale; the words room has their texts. */
@@ -48,10 +49,11 @@ export type InstructionId =
   | 'power-check'
   | 'switch-on'
   | 'first-look'
-  | 'look-off'
+  | `look-off-${OffSign}`
   | 'watch-amps'
+  | 'watch-bath'
   | 'deep-enough'
-  | 'supply-off'
+  | `supply-off-${OffSign}`
   | 'lift-to-first-rinse'
   | 'second-rinse'
   | 'no-neutraliser'

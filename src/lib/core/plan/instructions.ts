@@ -1,6 +1,7 @@
 import { boxOf, mostHung } from '../cell/tub.ts';
 import { practice } from '../facts/bench-facts.ts';
 import { resistFacts } from '../facts/resists.ts';
+import { offSignOf } from '../facts/supplies.ts';
 import type { Params } from '../rules/rule.ts';
 import type { Pairing } from './budget.ts';
 import type { JobInput } from './job-input.ts';
@@ -106,11 +107,12 @@ export function instructionsFor(
   add('etch', 'power-check');
   add('etch', 'switch-on');
   if (settings) add('etch', 'first-look', { look: settings.firstLook });
-  add('etch', 'look-off');
-  add('etch', 'watch-amps');
+  const off = offSignOf(job.supply.kind, job.supply.showsAmps);
+  add('etch', `look-off-${off}`);
+  add('etch', job.supply.showsAmps ? 'watch-amps' : 'watch-bath');
   add('etch', 'deep-enough');
 
-  add('neutralise', 'supply-off');
+  add('neutralise', `supply-off-${off}`);
   add('neutralise', 'lift-to-first-rinse');
   add('neutralise', 'second-rinse');
   add('neutralise', anion === 'chloride' ? 'soda-wipe' : 'no-neutraliser');

@@ -54,7 +54,9 @@ export function proposeSupply(
     supply.control === 'volts' && kind !== 'bench' ? supply.volts : workVolts[metalGroups[family]];
   const volts = si<'voltage'>(Math.min(fixed, limits.planVolts.value));
   const most = supply.control === 'amps' ? supply.amps : supply.maxAmps;
-  if (!showsAmps || most === null) return { ...base, control: 'volts', volts, maxAmps: most };
+  // an adapter with a meter in its line shows amps, and holds none
+  const holds = showsAmps && (kind === 'bench' || supply.control === 'amps');
+  if (!holds || most === null) return { ...base, control: 'volts', volts, maxAmps: most };
 
   const ceiling = limits.planVolts.value;
   const free = evaluate({ ...base, control: 'volts', volts: si<'voltage'>(ceiling), maxAmps: null });

@@ -1,4 +1,5 @@
 import type { Column, Content } from 'pdfmake/interfaces';
+import { offSignOf } from '../../core/facts/supplies.ts';
 import type { Plan } from '../../core/plan/plan.ts';
 import { plain } from '$words/locale.ts';
 import { readingUnitsOf } from '../../core/job/reading-units.ts';
@@ -94,7 +95,7 @@ function panesOf({ settings, job }: Plan): Pane[] {
           { head: sheetTexts.set, value: plain(settings.volts), unit: 'V', note: sheetTexts.voltsKnob },
           { head: sheetTexts.stopAfter, ...shown(minutes), note: sheetTexts.currentOn },
         ];
-  return [...panes, { head: sheetTexts.firstLook, ...shown(settings.firstLook), note: sheetTexts.lookHow }];
+  return [...panes, { head: sheetTexts.firstLook, ...shown(settings.firstLook), note: sheetTexts.lookHow[offSignOf(job.supply.kind, job.supply.showsAmps)] }];
 }
 
 const paneContent = ({ head, value, unit, shown, note }: Pane): Content => ({

@@ -1,5 +1,5 @@
-import { supplyKindOf } from '../../core/facts/supplies.ts';
-import type { SupplyKind } from '../../core/facts/supplies.ts';
+import { offSignOf, supplyKindOf } from '../../core/facts/supplies.ts';
+import type { OffSign } from '../../core/facts/supplies.ts';
 import { clockTime, spanText } from './times.ts';
 
 /** What stands on the screen of a run, of the piece or of a test strip. */
@@ -100,28 +100,21 @@ const pluggedIn: SupplyOffTexts = {
   notSure: 'Not sure',
   dead: withMeter.dead,
 };
-const supplyOff: Readonly<Record<SupplyKind, SupplyOffTexts>> = {
-  bench: withMeter,
-  adapter: {
+const supplyOff: Readonly<Record<OffSign, SupplyOffTexts>> = {
+  meter: withMeter,
+  unplugged: pluggedIn,
+  'lead-off': {
     ...pluggedIn,
-    dead: 'Pull the adapter out of the wall. Then it is off: press the first answer.',
-  },
-  battery: {
-    ...pluggedIn,
+    asks: 'Take a lead off the battery.',
     zero: 'Supply off: battery disconnected',
     zeroAfter: 'Supply off: battery disconnected',
     dead: 'Take one lead off the battery, or its fuse out. Then it is off: press the first answer.',
   },
-  alternating: pluggedIn,
-  dimmer: pluggedIn,
-  unknown: pluggedIn,
-  mains: pluggedIn,
-  'home-made': pluggedIn,
-  'car-battery': pluggedIn,
 };
 
 /**
  * How a supply of this kind is seen to be off, and what to do when that is not sure.
  * @param kind as the draft holds it
  */
-export const supplyOffTexts = (kind: string): SupplyOffTexts => supplyOff[supplyKindOf(kind)];
+export const supplyOffTexts = (kind: string, showsAmps: boolean): SupplyOffTexts =>
+  supplyOff[offSignOf(supplyKindOf(kind), showsAmps)];

@@ -11,9 +11,9 @@ export const supplyTexts = {
     { value: 'unknown', label: 'I cannot tell' },
   ],
   showsAmps: [
-    { value: 'yes', label: 'Yes, and it can hold them' },
+    { value: 'yes', label: 'Yes', hint: 'or a multimeter in its line does' },
     { value: 'no', label: 'No' },
   ],
-  onLabel: 'as its label says',
+  onLabel: 'that its knob can hold; empty without such a knob',
   onLabelOrEmpty: 'as its label says; empty if it does not',
 };
