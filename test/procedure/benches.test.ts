@@ -30,10 +30,10 @@ const adapter: Partial<Draft> = {
   'supply.volts': '5',
   'supply.maxAmps': '2',
 };
-const noKnobs = [/\bknobs?\b/i, /\bmeter\b/i, /amps knob/i];
-const noAmps = [/\bmeter at zero\b|meter reads/i, /write down amps/i];
+const noKnobs = [/\bknobs?\b/i, /\bmeter\b/i, /^set \d/i];
+const noAmps = [/\bmeter at zero\b|meter reads/i, /write down amps/i, /amp-hours/i];
 const noSilver = [/black crust/i, /silver bath/i];
-const noSalt = [/\bweigh \d/i, /\bdissolve/i, /\bstir\b/i, /let it stand/i, /\bjar’s label says/i];
+const noSalt = [/\bweigh \d/i, /dissolve .* in /i, /\bstir\b/i, /let it stand/i, /\bjar’s label says/i];
 const notTaught = [/\badult\b/i, /two have seen/i, /learner/i];
 const notSold = [/for sale/i, /hallmark/i];
 const copper: Partial<Draft> = { 'piece.metal': 'C11000', 'bath.salt': 'NaCl', 'bath.strength': '50' };
@@ -55,7 +55,10 @@ const benches: Readonly<Record<string, Bench>> = {
   },
   'no fine scale': { has: { scale: 'none' }, never: notTaught },
   'room not known': { has: { 'place.room': '' }, never: notTaught },
-  'a class': { has: { 'place.use': 'teaching' }, never: [/soak .* in acetone|wipe it off with acetone/i, ...notSold] },
+  'a class': {
+    has: { 'place.use': 'teaching' },
+    never: [/soak .* in acetone|wipe it off with acetone/i, ...notSold],
+  },
   'a bath from the shelf': {
     has: { 'bath.from': 'shelf', 'bath.record': 'SILVER 1' },
     never: [...noSalt, ...notTaught],
@@ -78,7 +81,9 @@ function scriptOf(has: Partial<Draft>): readonly string[] {
     ...hoursText(draft['bath.from'] === 'new', 2, plan.settings?.minutes.value ?? null),
     ...printed.steps.flatMap(({ step, title, lines }) => [
       `# ${title}`,
-      ...printed.cautions.filter((caution) => caution.step === step).map(({ signal, text }) => `${signal}: ${text}`),
+      ...printed.cautions
+        .filter((caution) => caution.step === step)
+        .map(({ signal, text }) => `${signal}: ${text}`),
       ...lines.map(({ text }) => text),
     ]),
     ...holdIds.flatMap((hold) => [
@@ -105,7 +110,11 @@ describe.each(Object.entries(benches))('%s', (name, { has, never }) => {
     );
   });
   test('hears of nothing that it has not got', () => {
-    for (const words of never) expect(script.filter((line) => words.test(line)), String(words)).toEqual([]);
+    for (const words of never)
+      expect(
+        script.filter((line) => words.test(line)),
+        String(words),
+      ).toEqual([]);
   });
 });
 
@@ -113,5 +122,8 @@ test('twelve benches, and what one must not hear another does: the words are loo
   expect(Object.keys(benches)).toHaveLength(12);
   const all = Object.values(benches).flatMap(({ has }) => scriptOf(has));
   for (const words of [...noKnobs, ...noAmps, ...noSilver, /\badult\b/i, /\bweigh \d/i, /\bstir\b/i])
-    expect(all.some((line) => words.test(line)), String(words)).toBe(true);
+    expect(
+      all.some((line) => words.test(line)),
+      String(words),
+    ).toBe(true);
 });

@@ -166,7 +166,10 @@ function front(plan: Plan, marks: JobMarks | null): Content[] {
 export const cardHolds = ({ job }: Plan): readonly (readonly [string, readonly string[]])[] => [
   [cardTexts.beforeMixing, [cardTexts.dressed]],
   [cardTexts.beforePower, [cardTexts.dry, cardTexts.open, cardTexts.polarity]],
-  [cardTexts.beforeLifting, [cardTexts.off, cardTexts.seenOff[offSignOf(job.supply.kind, job.supply.showsAmps)]]],
+  [
+    cardTexts.beforeLifting,
+    [cardTexts.off, cardTexts.seenOff[offSignOf(job.supply.kind, job.supply.showsAmps)]],
+  ],
   [cardTexts.beforeStoring, [cardTexts.labelled, cardTexts.loose]],
 ];
 

@@ -26,7 +26,7 @@ const toTick = (text: string): Content => ({
 export function listPage(plan: Plan): ContentSection {
   const units = readingUnitsOf(plan.job);
   const isNew = plan.job.bath.record === null;
-  const set = plan.instructions.filter(({ id }) => /^(set|stop-at)-/.test(id));
+  const set = plan.instructions.filter(({ id }) => /^(set|has|stop-at)-/.test(id));
   return {
     pageMargins: [sheetMargin, mm(16), sheetMargin, mm(14)],
     header: () => null,

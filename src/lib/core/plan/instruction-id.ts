@@ -40,6 +40,7 @@ export type InstructionId =
   | 'set-amps'
   | 'stop-at-charge'
   | 'set-volts'
+  | 'has-volts'
   | 'stop-at-time'
   | 'batch-hangs'
   | 'jug-as-cube'
@@ -61,5 +62,6 @@ export type InstructionId =
   | 'dry-and-measure'
   | 'settle-and-keep'
   | 'update-label'
+  | 'update-label-minutes'
   | 'hand-over'
   | 'write-down';

@@ -92,7 +92,9 @@ export function instructionsFor(
     });
     add('settings', 'stop-at-charge', { charge: settings.stopCharge, minutes: settings.minutes });
   } else if (settings) {
-    add('settings', 'set-volts', { volts: { value: settings.volts, unit: 'V' } });
+    add('settings', job.supply.kind === 'bench' ? 'set-volts' : 'has-volts', {
+      volts: { value: settings.volts, unit: 'V' },
+    });
     add('settings', 'stop-at-time', { minutes: settings.minutes });
   }
   const { pieces_at_once: atOnce, batch_evenness: evenness } = figures;
@@ -122,7 +124,7 @@ export function instructionsFor(
   add('neutralise', 'dry-and-measure');
 
   add('bath', 'settle-and-keep', { family: `group-${family}` });
-  add('bath', 'update-label');
+  add('bath', job.supply.showsAmps ? 'update-label' : 'update-label-minutes');
   add('bath', 'hand-over', { family: `group-${family}` });
 
   add('sheet', 'write-down');

@@ -95,7 +95,14 @@ function panesOf({ settings, job }: Plan): Pane[] {
           { head: sheetTexts.set, value: plain(settings.volts), unit: 'V', note: sheetTexts.voltsKnob },
           { head: sheetTexts.stopAfter, ...shown(minutes), note: sheetTexts.currentOn },
         ];
-  return [...panes, { head: sheetTexts.firstLook, ...shown(settings.firstLook), note: sheetTexts.lookHow[offSignOf(job.supply.kind, job.supply.showsAmps)] }];
+  return [
+    ...panes,
+    {
+      head: sheetTexts.firstLook,
+      ...shown(settings.firstLook),
+      note: sheetTexts.lookHow[offSignOf(job.supply.kind, job.supply.showsAmps)],
+    },
+  ];
 }
 
 const paneContent = ({ head, value, unit, shown, note }: Pane): Content => ({

@@ -50,6 +50,7 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
     'Set the amps knob to {amps}, the volts knob to {ceiling} as a ceiling. The display will sit near {display}.',
   'stop-at-charge': 'Stop at {charge}: about {minutes} with current on.',
   'set-volts': 'Set {volts}.',
+  'has-volts': 'Your supply gives {volts} by itself: there is nothing to set.',
   'stop-at-time': 'Stop after {minutes} with current on, and look before that.',
   'batch-hangs':
     'Only {pieces} hang side by side in this tub, so these figures are rough. Set the number of pieces to {pieces}, plan again, and bite {lots} lots.',
@@ -85,6 +86,7 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'dry-and-measure': 'Dry the piece, weigh it, measure the depth, take a picture.',
   'settle-and-keep':
     'Let the bath settle, keep it closed but not airtight, in the {family} jar, for the next job.',
+  'update-label-minutes': 'Write today’s minutes with current on and the metal on its label.',
   'update-label': 'Write today’s amp-hours and the metal on its label.',
   'hand-over': 'Done with it: hand it over untreated to your hazardous-waste collection, labelled {family}.',
   'write-down': 'Write down what happened, so that the next piece is better.',

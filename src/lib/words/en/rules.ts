@@ -134,13 +134,13 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
   'no-amps-limit':
     'No limit was given for the supply, and it would pass {current}. Find its label: most small ones give {smallSupply}, and wires get hot beyond that.',
   'overloads-supply':
-    'At these volts the cell would take {asked}, and the supply gives {most}: it gets hot or cuts out. Hang fewer pieces at once, hang the plate further off, or use a supply with a knob for the amps.',
+    'At these volts the cell would take {asked}, and the supply gives {most}: it gets hot or cuts out. Hang fewer pieces at once, hang the plate further off, or use a stronger supply.',
   'bath-overheats':
     'Run in one go the bath would pass {stop}; it warms by {rate}. Run in parts and let it cool, or use fewer amps or a bigger bath. Stop at {stop}.',
   'bite-slower-in-practice':
     'In practice the bite takes about {ratio} times as long as this model says: believe the trade until the first look.',
   'film-limit':
-    'With the knobs as typed the bite runs at {density}, near the {limit} that the liquid at the metal can carry. Expect patches and a depth that cannot be foretold; use fewer amps.',
+    'As set the bite runs at {density}, near the {limit} that the liquid at the metal can carry. Expect patches and a depth that cannot be foretold; use fewer amps.',
   'no-ammeter': 'Without an ammeter time is all there is to go by. Look early and often.',
   'volts-capped': 'The knob stands at {volts}; the plan counts with {cap}. Turn it down.',
   'hydrogen-lid':
@@ -154,7 +154,7 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
     'With this run the bath has passed {used}; retire it at {limit}. Old baths bite badly and, with nitrate, make nitrite and ammonia. Mix a new one and hand this one over.',
   'rinse-before-pickle': '{family}',
   'solvent-vapour':
-    'The vapour of {remover} catches fire at a spark. Supply unplugged, nothing nitrate-wet near, window open, no flame. Never on one bench with peroxide pickle: they can explode.',
+    'The vapour of {remover} catches fire at a spark. Supply off and away, nothing nitrate-wet near, window open, no flame. Never on one bench with peroxide pickle: they can explode.',
   'silver-bath-ages':
     'An old silver nitrate bath makes ammonia. If it smells of ammonia, or a black crust shows: do not close, dry, shake or treat it; keep people away and call the collection or fire service.',
   'never-mix': '{family}',

@@ -98,7 +98,7 @@ const pluggedIn: SupplyOffTexts = {
   zeroAfter: 'Supply off: pulled out of the wall',
   notZero: 'It is still on',
   notSure: 'Not sure',
-  dead: withMeter.dead,
+  dead: 'Pull it out of the wall. Then it is off: press the first answer.',
 };
 const supplyOff: Readonly<Record<OffSign, SupplyOffTexts>> = {
   meter: withMeter,
