@@ -23,15 +23,21 @@ type Events = JobRecord['events'];
 const timeOf = (event: Events[number]): number => (typeof event['at'] === 'number' ? event['at'] : 0);
 const reasons: readonly unknown[] = ['done', 'look', 'wrong'] satisfies StopReason[];
 
+/** The answer after a page was gone that current no longer flows, or may not. */
+const isSeenOff = (event: Events[number]): boolean => event.type === 'supply.seen' && event['says'] !== 'on';
+
 /** How the run that is ending, or the last one, came to its stop; null before the first. */
 export function lastStop(events: Events): Stop | null {
   const started = events.findLastIndex(({ type }) => type === 'start.pressed');
   if (started < 0) return null;
-  const event = events
-    .slice(started + 1)
-    .find(({ type }) => type === 'stop.pressed' || type === 'job.restored');
-  if (!event) return null;
-  if (event.type === 'job.restored') return { why: 'page-went', symptom: null };
+  const since = events.slice(started + 1);
+  const event = since.find(
+    (one) => one.type === 'stop.pressed' || isSeenOff(one) || one.type === 'meter.read',
+  );
+  // an older procedure took a page that went for the stop itself
+  if (!event || event.type === 'meter.read')
+    return since.some(({ type }) => type === 'job.restored') ? { why: 'page-went', symptom: null } : null;
+  if (event.type === 'supply.seen') return { why: 'page-went', symptom: null };
   return {
     why: reasons.includes(event['why']) ? (event['why'] as StopReason) : 'done',
     symptom: typeof event['symptom'] === 'string' ? event['symptom'] : null,
@@ -56,11 +62,21 @@ export function unendedSince(events: Events): number | null {
 export function earliestOff(run: Run, events: Events, readings: readonly Reading[], now: number): number {
   const end = endOf(run, now);
   const stopped = run.stoppedAt ?? end;
-  const isRestored = events.some((event) => event.type === 'job.restored' && timeOf(event) === stopped);
-  if (!isRestored) return Math.max(run.startedAt, Math.min(stopped, end));
+  const isOfRun = (event: Events[number]): boolean =>
+    timeOf(event) >= run.startedAt && timeOf(event) <= stopped;
+  const isFoundOut = events.some(
+    (event) => (event.type === 'job.restored' || isSeenOff(event)) && timeOf(event) === stopped,
+  );
+  if (!isFoundOut) return Math.max(run.startedAt, Math.min(stopped, end));
+  // gone from the first return that nobody answered with "on"
+  const lastOn = events.findLastIndex(
+    (event) => isOfRun(event) && event.type === 'supply.seen' && !isSeenOff(event),
+  );
+  const back = events.find((event, n) => n > lastOn && isOfRun(event) && event.type === 'job.restored');
+  const gone = back === undefined ? stopped : timeOf(back);
   const heard = [...events, ...readings.map(({ at }) => ({ type: 'reading', at }))]
     .map(timeOf)
-    .filter((at) => at >= run.startedAt && at < stopped);
+    .filter((at) => at >= run.startedAt && at < gone);
   return Math.max(run.startedAt, ...heard);
 }
 

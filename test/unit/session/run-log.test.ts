@@ -37,6 +37,16 @@ describe('how a run came to its stop', () => {
       { why: 'done', symptom: null },
     ],
     ['because the page went', [start, gone, zero], { why: 'page-went', symptom: null }],
+    [
+      'because the page went and the supply was found off',
+      [start, gone, { type: 'supply.seen', says: 'off', at: at(60.5) }, zero],
+      { why: 'page-went', symptom: null },
+    ],
+    [
+      'by hand, though the page was gone meanwhile and found it on',
+      [start, { ...gone, at: at(5) }, { type: 'supply.seen', says: 'on', at: at(6) }, stop, zero],
+      { why: 'look', symptom: null },
+    ],
     ['by hand, the page gone only after', [start, stop, gone, zero], { why: 'look', symptom: null }],
     [
       'the last run counts',
@@ -59,6 +69,14 @@ describe('the earliest the current may have ended', () => {
   test('is when the page that went was last heard from', () => {
     expect(earliestOff(lostRun, [start, gone, zero], [], at(99))).toBe(at(0));
     expect(earliestOff(lostRun, [start, gone, zero], [reading], at(99))).toBe(at(4));
+  });
+  test('is when the page was last heard from before it went, not while it was asked', () => {
+    const off = { type: 'supply.seen', says: 'not-sure', at: at(62) };
+    const run: Run = { startedAt: at(0), stoppedAt: at(62), offAt: at(63) };
+    expect(earliestOff(run, [start, gone, off, zero], [reading], at(99))).toBe(at(4));
+    // found on once in between: current flowed till then at least
+    const on = { type: 'supply.seen', says: 'on', at: at(20) };
+    expect(earliestOff(run, [start, { ...gone, at: at(19) }, on, gone, off], [reading], at(99))).toBe(at(20));
   });
 });
 
