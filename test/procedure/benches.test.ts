@@ -90,13 +90,13 @@ function scriptOf(has: Partial<Draft>): readonly string[] {
       `# ${holdTexts[hold].title}`,
       ...checksOf(hold, basis).flatMap((check) => {
         const { asks, options, fixes } = checkTexts[check.id];
-        return [asks, ...Object.values(options), ...Object.values(fixes)].map((text) =>
+        return [asks, ...Object.values<string>(options), ...Object.values<string>(fixes)].map((text) =>
           fill(text, { salt: plan.job.bath.salt }, defaultReadingUnits),
         );
       }),
     ]),
     '# Off',
-    ...Object.values(off),
+    ...Object.values<string>({ ...off }),
     '# Card',
     ...cardHolds(plan).flatMap(([title, lines]) => [title, ...lines]),
   ];
