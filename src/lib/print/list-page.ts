@@ -1,7 +1,7 @@
 import type { Content, ContentSection } from 'pdfmake/interfaces';
 import { practice } from '../core/facts/bench-facts.ts';
 import { readingUnitsOf } from '../core/job/reading-units.ts';
-import { layOutOf } from '../core/plan/lay-out.ts';
+import { layOutOf, settingLinesOf } from '../core/plan/lay-out.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { layOutTexts } from '$words/lay-out.ts';
 import { hoursText, planTexts } from '$words/plan-page.ts';
@@ -26,7 +26,7 @@ const toTick = (text: string): Content => ({
 export function listPage(plan: Plan): ContentSection {
   const units = readingUnitsOf(plan.job);
   const isNew = plan.job.bath.record === null;
-  const set = plan.instructions.filter(({ id }) => /^(set|has|stop-at)-/.test(id));
+  const set = settingLinesOf(plan);
   return {
     pageMargins: [sheetMargin, mm(16), sheetMargin, mm(14)],
     header: () => null,

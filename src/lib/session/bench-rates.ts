@@ -8,10 +8,10 @@ import type { CellPoint } from '../core/run/knob.ts';
 import { lentBy } from '../core/learn/lent.ts';
 import type { Lent } from '../core/learn/lent.ts';
 import { pairOf } from './job-summary.ts';
-import type { VoltsAndAmps, JobSummary } from './job-summary.ts';
+import type { MetalAndSalt, JobSummary } from './job-summary.ts';
 
 /** The rates and readings of one metal and salt. */
-export interface PairRates extends VoltsAndAmps {
+export interface PairRates extends MetalAndSalt {
   readonly rates: readonly Rate[];
   readonly points: readonly CellPoint[];
 }
@@ -19,7 +19,7 @@ export interface PairRates extends VoltsAndAmps {
 /** Everything that a notebook tells, by what it belongs to. */
 export type BenchRates = ReadonlyMap<string, PairRates>;
 
-const keyOf = ({ family, anion }: VoltsAndAmps): string => `${family} ${anion}`;
+const keyOf = ({ family, anion }: MetalAndSalt): string => `${family} ${anion}`;
 
 /** @param except the job that is being planned: it does not teach itself */
 export function ratesIn(summaries: readonly JobSummary[], except: string): BenchRates {
@@ -37,10 +37,10 @@ export function ratesIn(summaries: readonly JobSummary[], except: string): Bench
   return pairs;
 }
 
-const tableOf = ({ family, anion }: VoltsAndAmps): number => yieldPriors[family][anion].median.value;
+const tableOf = ({ family, anion }: MetalAndSalt): number => yieldPriors[family][anion].median.value;
 
 /** What the bench's other metals and salts lend this one; null where there are none. */
-export const lentFor = (rates: BenchRates, pair: VoltsAndAmps): Lent | null =>
+export const lentFor = (rates: BenchRates, pair: MetalAndSalt): Lent | null =>
   lentBy(
     [...rates.values()]
       .filter((other) => keyOf(other) !== keyOf(pair))

@@ -19,7 +19,7 @@ import { rateOf } from './rate-of.ts';
 import { runsIn, soFar } from './run-log.ts';
 
 /** What a job is learnt with: others of the same are worked alike. */
-export interface VoltsAndAmps {
+export interface MetalAndSalt {
   readonly family: MetalFamily;
   readonly anion: Anion;
 }
@@ -40,14 +40,14 @@ export interface JobSummary {
   readonly id: string;
   readonly title: string;
   readonly touchedAt: number;
-  readonly pair: VoltsAndAmps | null;
+  readonly pair: MetalAndSalt | null;
   readonly rate: Rate | null;
   readonly points: readonly CellPoint[];
   readonly came: Came | null;
 }
 
 /** Metal family and salt's anion; null for what nobody bites. */
-export function pairOf(metal: string, salt: string): VoltsAndAmps | null {
+export function pairOf(metal: string, salt: string): MetalAndSalt | null {
   const found = findBoughtSalt(salt);
   return found !== null && isBitable(metal)
     ? { family: metals[metal].family, anion: found.facts.anion }

@@ -1,6 +1,7 @@
 import { resistFacts } from '../facts/resists.ts';
 import type { Params } from '../rules/rule.ts';
-import type { Plan } from './plan.ts';
+import type { InstructionId } from './instruction-id.ts';
+import type { Instruction, Plan } from './plan.ts';
 
 /** Something to buy or lay out; the words room has its text. */
 export interface LayOutLine {
@@ -74,3 +75,17 @@ export function layOutOf(plan: Plan): readonly LayOutLine[] {
   add('rinse-tubs');
   return lines;
 }
+
+const set: ReadonlySet<InstructionId> = new Set<InstructionId>([
+  'set-amps',
+  'set-volts',
+  'has-volts',
+  'stop-at-charge',
+  'stop-at-time',
+  'batch-lots',
+  'batch-swap',
+]);
+
+/** The lines of work that say what will be set, and when it ends. */
+export const settingLinesOf = ({ instructions }: Plan): readonly Instruction[] =>
+  instructions.filter(({ id }) => set.has(id));
