@@ -198,6 +198,9 @@ test('a run of an older procedure opens at the question whether the supply is of
 test('back from the power hold goes to the piece that was bitten, not past it', () => {
   let now = toLifted(toRunning(plan), 2_000);
   now = step(step(now, { type: 'depth.judged', verdict: 'deeper', at: 2_000 }), { type: 'step.back' });
+  // it hangs in the bath again: the hold before the lift stands between
+  expect(pathOf(now)).toBe('etch.lifting');
+  now = step(now, { type: 'step.finished', at: 2_000 });
   expect(pathOf(now)).toBe('etch.looking');
   now = step(now, { type: 'depth.judged', verdict: 'enough', at: 2_000 });
   // a new mask has nothing to judge yet

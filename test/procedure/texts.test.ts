@@ -23,6 +23,8 @@ describe('every check', () => {
           expect(optionText(id, option.id), option.id).not.toBe('');
           expect((fixText(id, option.id) ?? '') === '', option.id).toBe(option.ok);
         }
+        for (const id of Object.keys(text.means ?? {}))
+          expect(check.options.find((option) => option.id === id)?.ok, id).toBe(true);
         expect(check.options.filter(({ ok }) => ok).length).toBeGreaterThan(0);
         expect(check.options.filter(({ ok }) => !ok).length).toBeGreaterThan(0);
       }

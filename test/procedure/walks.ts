@@ -51,8 +51,8 @@ const lifted: Readonly<Record<string, string>> = {
   'etch.lifting': 'etch.looking',
   'etch.strip-lifting': 'etch.strip-between',
 };
-/** A piece that was lifted before may be judged again from here: nothing was powered since. */
-const canLookBack = new Set(['etch.hold', 'neutralise.rinsing']);
+/** A piece that is out of the bath may be judged again from here. */
+const canLookBack = new Set(['neutralise.rinsing']);
 
 /** What a maker, a browser or bad luck may do next; most of it leads onwards. */
 function nextEvent(snapshot: Snapshot, at: number, random: () => number): ProcedureEvent {

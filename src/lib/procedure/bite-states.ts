@@ -110,8 +110,8 @@ export const biteStates = {
   hold: {
     on: {
       ...hold(piece),
-      // a bitten piece can be judged deep enough here, without switching on again
-      'step.back': [{ guard: 'hasRunUnderMask', target: 'looking' }, { target: '#job.settings.knobs' }],
+      // a bitten piece can be judged deep enough here, without switching on again; it hangs in the bath till then
+      'step.back': [{ guard: 'hasRunUnderMask', target: 'lifting' }, { target: '#job.settings.knobs' }],
     },
   },
   running: running(piece),
@@ -130,7 +130,7 @@ export const biteStates = {
   'strip-hold': {
     on: {
       ...hold(strip),
-      'step.back': [{ guard: 'hasStripRun', target: 'strip-between' }, { target: '#job.settings.knobs' }],
+      'step.back': [{ guard: 'hasStripRun', target: 'strip-lifting' }, { target: '#job.settings.knobs' }],
     },
   },
   'strip-running': running(strip),

@@ -10,7 +10,7 @@ import type { Files } from '../work/plan-draft.ts';
 import type { Planner } from '../work/planner.ts';
 import type { BenchRates } from './bench-rates.ts';
 import type { Draft, FieldId } from './draft.ts';
-import { fieldOf, filledDraft, jobFileOf } from './job-file.ts';
+import { fieldOf, filledDraft, jobFileOf, unchosenIn } from './job-file.ts';
 import { benchIn, taughtFor } from './taught.ts';
 import type { Taught } from './taught.ts';
 
@@ -55,9 +55,10 @@ export class DraftPlan {
    * @returns false when a later call has overtaken this one: nothing has changed then
    */
   async settle(): Promise<boolean> {
+    const unchosen = unchosenIn(this.#parts.draft());
     const planned = await this.#parts.planner.plan(this.#files);
     if (planned === null) return false;
-    this.faults = planned.faults;
+    this.faults = [...unchosen, ...planned.faults];
     this.plan = planned.plan;
     return true;
   }

@@ -96,6 +96,10 @@ export function jobFileOf(draft: Draft): object {
   return { tub: {}, ...rest, piece: { ...(piece as object), ...depth }, untyped: nobodyTyped(full) };
 }
 
+/** A job file without a supply means a bench supply; a maker who has chosen none has not said so. */
+export const unchosenIn = (draft: Draft): readonly Fault[] =>
+  isBlank(draft, 'supply.kind') ? [{ path: 'supply.kind', found: 'nothing', expected: 'a supply' }] : [];
+
 const isBlank = (draft: Draft, field: FieldId): boolean => draft[field].trim() === '';
 
 /**

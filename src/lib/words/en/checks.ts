@@ -10,6 +10,8 @@ interface CheckText<Id extends CheckId> {
   readonly options: Readonly<Record<OptionId<Id>, string>>;
   /** `number` for a reading out of range */
   readonly fixes: Readonly<Record<WrongId<Id>, string>>;
+  /** what a right answer means that is not the usual one */
+  readonly means?: Readonly<Partial<Record<OptionId<Id>, string>>>;
 }
 
 export const holdTexts: Readonly<Record<HoldId, { readonly title: string; readonly lead: string }>> = {
@@ -143,7 +145,7 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
     },
     fixes: {
       'goggles-off': putOnGoggles,
-      ring: 'Take it off. A ring across the two leads grows hot enough to burn in a second.',
+      ring: 'Take it off. A ring across the two leads grows hot enough to burn at once.',
     },
   },
   air: {
@@ -253,7 +255,11 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
       yellow:
         'Clear yellow can be chromate, a poison. Touch nothing without gloves, close the jar, label it YELLOW, DO NOT TREAT, and hand it over.',
       'not-sure':
-        'Let a little stand in a clear glass for ten minutes, on white paper. Mud settles and is rust or copper; dye stays.',
+        'Let a little stand in a clear glass, on white paper, until it is still. Mud settles and is rust or copper; dye stays.',
+    },
+    means: {
+      'brown-orange':
+        'Copper or rust: usual, and no fault. Let it settle before you pour; the mud is kept with the bath.',
     },
   },
   crust: {
@@ -266,6 +272,10 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
     fixes: {
       'black-hard':
         'Do not close, dry, scrape, shake or treat it: it can explode. Keep people away. Call the fire service for advice.',
+    },
+    means: {
+      'black-soft':
+        'Fine silver, most likely. Leave it wet in the bath: never scrape, dry or heat it. A smell of ammonia later: hands off, and call your waste collection.',
     },
   },
   'mask-holds': {
@@ -333,4 +343,10 @@ export const optionText = <Id extends CheckId>(check: Id, option: OptionId<Id>):
 export function fixText(check: CheckId, answer: string): string | undefined {
   const fixes: Readonly<Partial<Record<WrongId<CheckId>, string>>> = checkTexts[check].fixes;
   return Object.hasOwn(fixes, answer) ? fixes[answer as WrongId<CheckId>] : undefined;
+}
+
+/** What an answer that lets the work go on means beyond that; most mean nothing more. */
+export function meaningText(check: CheckId, answer: string): string | undefined {
+  const means: Readonly<Partial<Record<OptionId<CheckId>, string>>> = checkTexts[check].means ?? {};
+  return Object.hasOwn(means, answer) ? means[answer as OptionId<CheckId>] : undefined;
 }

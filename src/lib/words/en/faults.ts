@@ -26,19 +26,25 @@ export type FaultField = FieldId | keyof typeof mixNames;
 
 const isMix = (field: FaultField): field is keyof typeof mixNames => Object.hasOwn(mixNames, field);
 
+/** Answers that are picked from a list, not typed. */
+const isChosen = (field: FieldId): boolean => jobFields[pathOfField(field)].kind === 'word';
+
 /** Units as they are written for a reader: °C for degC. */
 const withSymbols = (text: string): string =>
   text.replace(/(?<=\d )[A-Za-z][\w./]*/g, (unit) => (symbolOf(unit) === null ? unit : storedSymbol(unit)));
 
 /** A fault as a maker reads it: what was found, what is expected. */
 export function faultText({ path, found, expected }: Fault, field: FaultField): string {
+  const typed = found.replace(/^"(.*)"$/, '$1');
+  const isMissing = typed === 'nothing' || typed === '';
+  if (isMissing && !isMix(field) && isChosen(field))
+    return `The ${fieldNames[pathOfField(field)]} is missing: choose one.`;
   if (path === 'bath.salt') return 'A jar without a label makes no bath. Choose a salt that you can name.';
   const name = `The ${isMix(field) ? mixNames[field] : fieldNames[pathOfField(field)]}`;
   // typed in per cent, read as a share of one
   if (!isMix(field) && jobFields[pathOfField(field)].kind === 'share' && Number.isFinite(Number(found)))
     return `${name}: found ${plain(100 * Number(found))} %, expected more than 0 and at most 100 %.`;
-  const typed = found.replace(/^"(.*)"$/, '$1');
-  return typed === 'nothing' || typed === ''
+  return isMissing
     ? `${name} is missing: type a number.`
     : `${name}: found ${withSymbols(typed)}, expected ${withSymbols(expected)}.`;
 }

@@ -27,9 +27,9 @@ export function hoursText(isNew: boolean, standHours: number, biteMinutes: numbe
       : `Bite: ${withUnit(plain(biteMinutes, 2), 'min')} with the current on, and looks between. Stay with it.`;
   return isNew
     ? [
-        'Today: half an hour to mix, label, clean and mask.',
+        'Today: mix, label, clean and mask.',
         `Then it stands: ${withUnit(plain(standHours, 2), 'h')} at least, or overnight.`,
         bite,
       ]
-    : ['Half an hour to take the bath out, clean and mask.', bite];
+    : ['First: take the bath out, clean and mask.', bite];
 }

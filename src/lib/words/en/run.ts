@@ -54,6 +54,8 @@ export const wrongTexts = {
 export const resumingTexts = {
   title: 'Is the supply still on?',
   look: 'Look at it. The clock has kept running.',
+  stripSince: (startedAt: number): string =>
+    `A window of the test strip was biting when the page closed. It began at ${clockTime(startedAt)}.`,
   answers: {
     off: 'It is off',
     on: 'It is on, and the bite goes on',

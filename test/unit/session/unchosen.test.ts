@@ -1,0 +1,23 @@
+import { expect, test } from 'vitest';
+import { blankDraft } from '../../../src/lib/session/draft.ts';
+import { filledDraft, jobFileOf, unchosenIn } from '../../../src/lib/session/job-file.ts';
+import { planDraft } from '../../../src/lib/work/plan-draft.ts';
+import { faultText } from '../../../src/lib/words/en/faults.ts';
+import { pendantDraft } from '../../fixtures/job-at.ts';
+
+test('a supply that nobody has chosen is missing, though a job file may leave it out', () => {
+  expect(unchosenIn(blankDraft)).toEqual([]);
+  const draft = { ...pendantDraft, 'supply.kind': '' };
+  const [fault] = unchosenIn(draft);
+  expect(fault && faultText(fault, 'supply.kind')).toBe('The supply is missing: choose one.');
+});
+
+test.each([
+  ['piece.metal', 'The metal is missing: choose one.'],
+  ['bath.salt', 'The salt is missing: choose one.'],
+] as const)('%s that nobody has chosen is asked for as a choice', (field, text) => {
+  const draft = { ...pendantDraft, [field]: '' };
+  const { faults } = planDraft({ typed: jobFileOf(draft), filled: jobFileOf(filledDraft(draft)) });
+  const fault = faults.find(({ path }) => path === field);
+  expect(fault && faultText(fault, field)).toBe(text);
+});
