@@ -94,7 +94,7 @@ test('a jar of unknown strength: 100 mL on the scale give a range', async ({ pag
   await page.getByText('What a jar of unknown strength holds').click();
   await page.locator('[id="mix.weight"]').fill('');
   await page.getByRole('button', { name: 'Work it out' }).click();
-  await expect(page.getByRole('alert')).toContainText('The weight is missing: type a number.');
+  await expect(page.getByRole('alert')).toContainText('Missing: the weight. Type a number.');
   await page.locator('[id="mix.weight"]').fill('106,5');
   await page.getByRole('button', { name: 'Work it out' }).click();
   // CRC Handbook: sodium nitrate 10 % at 20 °C is 1.0674 g/cm³

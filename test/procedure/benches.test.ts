@@ -9,7 +9,9 @@ import { hoursText } from '../../src/lib/words/en/plan-page.ts';
 import { printPlan } from '../../src/lib/words/en/printed-plan.ts';
 import { fill } from '../../src/lib/words/en/render.ts';
 import { supplyOffTexts } from '../../src/lib/words/en/run.ts';
-import { cardHolds } from '../../src/lib/print/bench-card.ts';
+import { cardHolds, writeIns } from '../../src/lib/print/bench-card.ts';
+import { glance } from '../../src/lib/print/sheet/glance.ts';
+import { textsOf } from '../unit/print/definition-texts.ts';
 import { pendantDraft, planOfDraft } from '../fixtures/job-at.ts';
 import type { Draft } from '../../src/lib/session/draft.ts';
 
@@ -31,7 +33,7 @@ const adapter: Partial<Draft> = {
   'supply.maxAmps': '2',
 };
 const noKnobs = [/\bknobs?\b/i, /\bmeter\b/i, /^set \d/i];
-const noAmps = [/\bmeter at zero\b|meter reads/i, /write down amps/i, /amp-hours/i];
+const noAmps = [/\bmeter at zero\b|meter reads/i, /write down amps/i, /amp-hours/i, /^amps:/i];
 const noSilver = [/black crust/i, /silver bath/i];
 const noSalt = [/\bweigh \d/i, /dissolve .* in /i, /\bstir\b/i, /let it stand/i, /\bjar’s label says/i];
 const notTaught = [/\badult\b/i, /two have seen/i, /learner/i];
@@ -99,6 +101,9 @@ function scriptOf(has: Partial<Draft>): readonly string[] {
     ...Object.values<string>({ ...off }),
     '# Card',
     ...cardHolds(plan).flatMap(([title, lines]) => [title, ...lines]),
+    ...writeIns(plan).map(({ label, value, unit, note }) => `${label}: ${value ?? '___'} ${unit}, ${note}`),
+    '# At a glance',
+    ...textsOf({ content: [glance(plan)] }),
   ];
 }
 

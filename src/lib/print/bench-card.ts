@@ -1,5 +1,5 @@
 import type { Content } from 'pdfmake/interfaces';
-import { offSignOf } from '../core/facts/supplies.ts';
+import { hasKnobs, offSignOf } from '../core/facts/supplies.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { fromTo, plain } from '$words/locale.ts';
 import { readingUnitsOf } from '../core/job/reading-units.ts';
@@ -62,13 +62,24 @@ export function writeIns({ settings, figures, job }: Plan): WriteIn[] {
   const drawn = isDrawn ? figureParts(current, units) : null;
   return [
     { ...stop, note: limits },
-    { label: cardTexts.volts, value: plain(settings.volts), unit: 'V', note: cardTexts.knob },
     {
-      label: cardTexts.amps,
-      value: drawn?.number ?? null,
-      unit: 'A',
-      note: drawn ? cardTexts.drawn.replace('{range}', fromTo(drawn.low, drawn.high)) : cardTexts.noMeter,
+      label: cardTexts.volts,
+      value: plain(settings.volts),
+      unit: 'V',
+      note: hasKnobs(job.supply.kind) ? cardTexts.knob : cardTexts.byItself,
     },
+    ...(job.supply.showsAmps
+      ? [
+          {
+            label: cardTexts.amps,
+            value: drawn?.number ?? null,
+            unit: 'A',
+            note: drawn
+              ? cardTexts.drawn.replace('{range}', fromTo(drawn.low, drawn.high))
+              : cardTexts.readOff,
+          },
+        ]
+      : []),
   ];
 }
 

@@ -1,6 +1,7 @@
 import type { UnitId } from '../core/units/convert.ts';
 import { isBitable, metals } from '../core/facts/metals.ts';
 import { isResist, resistFacts } from '../core/facts/resists.ts';
+import { hasKnobs, supplyKindOf } from '../core/facts/supplies.ts';
 import type { CheckBasis } from './check-basis.ts';
 
 /*
@@ -96,8 +97,8 @@ const mayHoldChromate = (basis: CheckBasis): boolean => {
 const isNewBath = ({ inputs }: CheckBasis): boolean => inputs['bath.record'] === 'null';
 const isShelfBath = (basis: CheckBasis): boolean => !isNewBath(basis);
 const isClass = (basis: CheckBasis): boolean => wordIn(basis, 'place.use') === 'teaching';
-/** A bench supply has knobs; of an adapter or a battery only the label says what it gives. */
-const hasKnobs = (basis: CheckBasis): boolean => wordIn(basis, 'supply.kind') === 'bench';
+const isSetByHand = (basis: CheckBasis): boolean =>
+  hasKnobs(supplyKindOf(wordIn(basis, 'supply.kind') ?? ''));
 const isBattery = (basis: CheckBasis): boolean => wordIn(basis, 'supply.kind') === 'battery';
 /** A scale is coarse: a reading so much over what was planned is the same. */
 const isAtMost = (value: number, most: number, coarse: number): boolean =>
@@ -188,7 +189,7 @@ const table = [
       ...critical,
       inputs: ['supply', 'bath', 'piece', 'cathode'],
       figures: ['volts'],
-      when: (b) => !hasKnobs(b),
+      when: (b) => !isSetByHand(b),
     },
   ),
   {
@@ -200,7 +201,7 @@ const table = [
     unit: 'V',
     inputs: ['supply', 'bath', 'piece', 'cathode'],
     figures: ['current', 'volts', 'charge', 'run_time'],
-    when: hasKnobs,
+    when: isSetByHand,
     isOk: (value, { mostVolts }) => isAtMost(value, mostVolts, 0.1),
   },
   {
@@ -212,7 +213,7 @@ const table = [
     unit: 'A',
     inputs: ['supply', 'bath', 'piece', 'cathode'],
     figures: ['current', 'volts', 'charge', 'run_time'],
-    when: (basis) => hasKnobs(basis) && basis.mostAmps > 0,
+    when: (basis) => isSetByHand(basis) && basis.mostAmps > 0,
     isOk: (value, { mostAmps }) => isAtMost(value, mostAmps, Math.max(0.05, mostAmps / 10)),
   },
   choice(

@@ -9,12 +9,12 @@ test('a supply that nobody has chosen is missing, though a job file may leave it
   expect(unchosenIn(blankDraft)).toEqual([]);
   const draft = { ...pendantDraft, 'supply.kind': '' };
   const [fault] = unchosenIn(draft);
-  expect(fault && faultText(fault, 'supply.kind')).toBe('The supply is missing: choose one.');
+  expect(fault && faultText(fault, 'supply.kind')).toBe('Missing: the supply. Choose one.');
 });
 
 test.each([
-  ['piece.metal', 'The metal is missing: choose one.'],
-  ['bath.salt', 'The salt is missing: choose one.'],
+  ['piece.metal', 'Missing: the metal. Choose one.'],
+  ['bath.salt', 'Missing: the salt. Choose one.'],
 ] as const)('%s that nobody has chosen is asked for as a choice', (field, text) => {
   const draft = { ...pendantDraft, [field]: '' };
   const { faults } = planDraft({ typed: jobFileOf(draft), filled: jobFileOf(filledDraft(draft)) });

@@ -17,6 +17,9 @@ export type SupplyKind = keyof typeof supplyKinds;
 export const supplyKindOf = (stored: string): SupplyKind =>
   Object.hasOwn(supplyKinds, stored) ? (stored as SupplyKind) : 'unknown';
 
+/** Whether its volts and amps are set by hand; an adapter or a battery gives what its label says. */
+export const hasKnobs = (kind: SupplyKind): boolean => kind === 'bench';
+
 /**
  * How a maker sees that a supply is off: its meter reads zero, its plug is out of the wall, or a lead is off the
  * battery. Only a meter that is there can be read.

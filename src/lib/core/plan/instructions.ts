@@ -1,7 +1,7 @@
 import { boxOf, mostHung } from '../cell/tub.ts';
 import { practice } from '../facts/bench-facts.ts';
 import { resistFacts } from '../facts/resists.ts';
-import { offSignOf } from '../facts/supplies.ts';
+import { hasKnobs, offSignOf } from '../facts/supplies.ts';
 import type { Params } from '../rules/rule.ts';
 import type { Pairing } from './budget.ts';
 import type { JobInput } from './job-input.ts';
@@ -92,7 +92,7 @@ export function instructionsFor(
     });
     add('settings', 'stop-at-charge', { charge: settings.stopCharge, minutes: settings.minutes });
   } else if (settings) {
-    add('settings', job.supply.kind === 'bench' ? 'set-volts' : 'has-volts', {
+    add('settings', hasKnobs(job.supply.kind) ? 'set-volts' : 'has-volts', {
       volts: { value: settings.volts, unit: 'V' },
     });
     add('settings', 'stop-at-time', { minutes: settings.minutes });

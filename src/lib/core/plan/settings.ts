@@ -1,6 +1,7 @@
 import { batchArea } from '../cell/setup.ts';
 import type { Setup, Supply } from '../cell/setup.ts';
 import { limits, practice } from '../facts/bench-facts.ts';
+import { hasKnobs } from '../facts/supplies.ts';
 import { metalGroups } from '../facts/metal-groups.ts';
 import type { MetalGroup } from '../facts/metal-groups.ts';
 import type { MetalFamily } from '../facts/metals.ts';
@@ -50,12 +51,11 @@ export function proposeSupply(
   const { kind, showsAmps, leads } = supply;
   const base = { kind, showsAmps, leads };
   // an adapter or a battery has no knob
-  const fixed =
-    supply.control === 'volts' && kind !== 'bench' ? supply.volts : workVolts[metalGroups[family]];
+  const fixed = supply.control === 'volts' && !hasKnobs(kind) ? supply.volts : workVolts[metalGroups[family]];
   const volts = si<'voltage'>(Math.min(fixed, limits.planVolts.value));
   const most = supply.control === 'amps' ? supply.amps : supply.maxAmps;
   // an adapter with a meter in its line shows amps, and holds none
-  const holds = showsAmps && (kind === 'bench' || supply.control === 'amps');
+  const holds = showsAmps && (hasKnobs(kind) || supply.control === 'amps');
   if (!holds || most === null) return { ...base, control: 'volts', volts, maxAmps: most };
 
   const ceiling = limits.planVolts.value;

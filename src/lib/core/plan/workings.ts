@@ -258,7 +258,7 @@ const recipes: Readonly<Record<FigureId, Recipe>> = {
 
 /** What takes the place of the closed form once the cell has been solved. */
 const solvedResistance: Recipe = {
-  formula: '∇·(k∇φ) = 0 in the tub; R = V/I',
+  formula: 'div (k grad φ) = 0 in the tub; R = V/I',
   inputs: [
     'solved_field',
     'gap',

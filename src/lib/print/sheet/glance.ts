@@ -1,5 +1,5 @@
 import type { Column, Content } from 'pdfmake/interfaces';
-import { offSignOf } from '../../core/facts/supplies.ts';
+import { hasKnobs, offSignOf } from '../../core/facts/supplies.ts';
 import type { Plan } from '../../core/plan/plan.ts';
 import { plain } from '$words/locale.ts';
 import { readingUnitsOf } from '../../core/job/reading-units.ts';
@@ -58,6 +58,7 @@ function panesOf({ settings, job }: Plan): Pane[] {
   if (!settings) return [];
   const units = readingUnitsOf(job);
   const { minutes } = settings;
+  const isSet = hasKnobs(job.supply.kind);
   const shown = (figure: Figure): Pick<Pane, 'value' | 'unit' | 'shown'> => {
     const { number, unit, low, high } = figureParts(figure, units);
     return { value: number, unit, shown: { figure, low, high } };
@@ -92,7 +93,12 @@ function panesOf({ settings, job }: Plan): Pane[] {
           },
         ]
       : [
-          { head: sheetTexts.set, value: plain(settings.volts), unit: 'V', note: sheetTexts.voltsKnob },
+          {
+            head: isSet ? sheetTexts.set : sheetTexts.gives,
+            value: plain(settings.volts),
+            unit: 'V',
+            note: isSet ? sheetTexts.voltsKnob : sheetTexts.noKnob,
+          },
           { head: sheetTexts.stopAfter, ...shown(minutes), note: sheetTexts.currentOn },
         ];
   return [

@@ -38,13 +38,13 @@ export function faultText({ path, found, expected }: Fault, field: FaultField): 
   const typed = found.replace(/^"(.*)"$/, '$1');
   const isMissing = typed === 'nothing' || typed === '';
   if (isMissing && !isMix(field) && isChosen(field))
-    return `The ${fieldNames[pathOfField(field)]} is missing: choose one.`;
+    return `Missing: the ${fieldNames[pathOfField(field)]}. Choose one.`;
   if (path === 'bath.salt') return 'A jar without a label makes no bath. Choose a salt that you can name.';
-  const name = `The ${isMix(field) ? mixNames[field] : fieldNames[pathOfField(field)]}`;
+  const name = isMix(field) ? mixNames[field] : fieldNames[pathOfField(field)];
   // typed in per cent, read as a share of one
   if (!isMix(field) && jobFields[pathOfField(field)].kind === 'share' && Number.isFinite(Number(found)))
-    return `${name}: found ${plain(100 * Number(found))} %, expected more than 0 and at most 100 %.`;
+    return `The ${name}: found ${plain(100 * Number(found))} %, expected more than 0 and at most 100 %.`;
   return isMissing
-    ? `${name} is missing: type a number.`
-    : `${name}: found ${withSymbols(typed)}, expected ${withSymbols(expected)}.`;
+    ? `Missing: the ${name}. Type a number.`
+    : `The ${name}: found ${withSymbols(typed)}, expected ${withSymbols(expected)}.`;
 }

@@ -91,7 +91,7 @@ const withMeter: SupplyOffTexts = {
   zero: 'Supply off, meter reads zero',
   zeroAfter: 'Supply off: plug pulled',
   notZero: 'It reads something else',
-  notSure: 'Not sure, or no meter',
+  notSure: 'Not sure',
   dead: 'Pull the plug of the supply. Then it is zero: press the first answer.',
 };
 const pluggedIn: SupplyOffTexts = {
