@@ -168,7 +168,12 @@ const table = [
     { closed: false, open: true, covered: false, outdoors: true },
     { inputs: ['bath.salt', 'place'], figures: ['hydrogen'] },
   ),
-  choice('power', 'supply-stands', { above: false, beside: true, 'lead-drips': false }),
+  choice(
+    'power',
+    'supply-stands',
+    { above: false, beside: true, 'lead-drips': false },
+    { inputs: ['supply.kind'] },
+  ),
   choice(
     'power',
     'fuse',
@@ -226,7 +231,8 @@ const table = [
     'power',
     'piece-clip',
     { minus: false, plus: true, 'not-sure': false },
-    { ...lookedAtAnew, inputs: ['piece.metal', 'cathode.metal'] },
+    // another supply is wired anew
+    { ...lookedAtAnew, inputs: ['piece.metal', 'cathode.metal', 'supply.kind'] },
   ),
   initials('power', ['supply', 'bath', 'piece', 'cathode', 'tub']),
 
