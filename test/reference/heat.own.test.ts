@@ -1,5 +1,5 @@
 import { coolingOf, heatingRate, riseAfter } from '../../src/lib/core/chemistry/heat.ts';
-import { tubCooling } from '../../src/lib/core/facts/bench-facts.ts';
+import { tubCooling } from '../../src/lib/core/facts/limits.ts';
 import { si } from '../../src/lib/core/units/quantity.ts';
 import { check, near } from './check.ts';
 

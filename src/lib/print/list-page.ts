@@ -1,5 +1,5 @@
 import type { Content, ContentSection } from 'pdfmake/interfaces';
-import { practice } from '../core/facts/bench-facts.ts';
+import { practice } from '../core/facts/limits.ts';
 import { readingUnitsOf } from '../core/job/reading-units.ts';
 import { layOutOf, settingLinesOf } from '../core/plan/lay-out.ts';
 import type { Plan } from '../core/plan/plan.ts';

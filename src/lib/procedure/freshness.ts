@@ -1,4 +1,4 @@
-import { practice } from '../core/facts/bench-facts.ts';
+import { practice } from '../core/facts/limits.ts';
 import { checksOf, isOk } from './checks.ts';
 import type { Check, CheckId, HoldId } from './checks.ts';
 import type { CheckBasis } from './check-basis.ts';

@@ -1,4 +1,4 @@
-import { bankCard } from '../core/facts/bench-facts.ts';
+import { bankCard } from '../core/facts/limits.ts';
 import type { Wishes } from '../core/mask/design.ts';
 import type { Outline } from '../core/mask/mask.ts';
 import type { Loop } from '../core/mask/outline.ts';

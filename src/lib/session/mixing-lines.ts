@@ -1,5 +1,5 @@
 import { readingUnitsOf } from '../core/job/reading-units.ts';
-import { practice } from '../core/facts/bench-facts.ts';
+import { practice } from '../core/facts/limits.ts';
 import type { InstructionId } from '../core/plan/instruction-id.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import type { Params } from '../core/rules/rule.ts';

@@ -1,6 +1,6 @@
 import { complexes } from './complexes.ts';
 import { solubilityProducts } from './solubility-products.ts';
-import { practice } from '../../../src/lib/core/facts/bench-facts.ts';
+import { practice } from '../../../src/lib/core/facts/limits.ts';
 import type { MetalFamily } from '../../../src/lib/core/facts/metals.ts';
 import { findSalt } from '../../../src/lib/core/facts/salts.ts';
 import type { Anion } from '../../../src/lib/core/facts/salts/salt-facts.ts';

@@ -1,5 +1,5 @@
 import { expect, test, vi } from 'vitest';
-import type * as BenchFacts from '../../../src/lib/core/facts/bench-facts.ts';
+import type * as BenchFacts from '../../../src/lib/core/facts/limits.ts';
 import type * as Selling from '../../../src/lib/core/facts/selling.ts';
 import { defaultReadingUnits } from '../../../src/lib/core/job/reading-units.ts';
 import { checkTexts } from '../../../src/lib/words/en/checks.ts';
@@ -9,7 +9,7 @@ import { alarmText } from '../../../src/lib/words/en/readings.ts';
 import { fill } from '../../../src/lib/words/en/render.ts';
 import { refusalTexts } from '../../../src/lib/words/en/rules.ts';
 
-vi.mock('../../../src/lib/core/facts/bench-facts.ts', async (original) => {
+vi.mock('../../../src/lib/core/facts/limits.ts', async (original) => {
   const facts = await original<typeof BenchFacts>();
   const { limits, practice } = facts;
   return {

@@ -1,5 +1,5 @@
 import { readTable } from '../chemistry/curve.ts';
-import { landReserve, undercutRatio } from '../facts/bench-facts.ts';
+import { landReserve, undercutRatio } from '../facts/limits.ts';
 import { undercutTable } from '../facts/undercut.ts';
 import { greatestDepth } from '../mask/foresee.ts';
 import { converted } from '../units/convert.ts';

@@ -9,7 +9,7 @@ import {
   tubCooling,
   undercutRatio,
   ventilation,
-} from './bench-facts.ts';
+} from './limits.ts';
 import { plateMetals, plateRefusals } from './cathodes.ts';
 import { classFacts } from './class-facts.ts';
 import { copperSulfateOffset, filmTransport, offsets, valences, yieldPriors } from './electrode-facts.ts';

@@ -1,6 +1,6 @@
 import type { Setup, Supply } from '../cell/setup.ts';
 import { boxOf } from '../cell/tub.ts';
-import { limits } from '../facts/bench-facts.ts';
+import { limits } from '../facts/limits.ts';
 import { si } from '../units/quantity.ts';
 import type { Length } from '../units/quantity.ts';
 import type { CellOutcome } from './cell-chain.ts';

@@ -1,7 +1,7 @@
 import type { UnitId } from '../units/convert.ts';
 import { cellOffset } from '../cell/offset.ts';
 import type { Setup } from '../cell/setup.ts';
-import { leadResistance, tubCooling, undercutRatio } from '../facts/bench-facts.ts';
+import { leadResistance, tubCooling, undercutRatio } from '../facts/limits.ts';
 import { filmTransport, yieldPriors } from '../facts/electrode-facts.ts';
 import type { BitableMetal, MetalFamily } from '../facts/metals.ts';
 import { metals } from '../facts/metals.ts';

@@ -9,7 +9,7 @@ import { batchArea } from '../cell/setup.ts';
 import type { Setup, Supply } from '../cell/setup.ts';
 import { runForTime, runToCharge } from '../cell/warming.ts';
 import type { Ran, WarmingCell } from '../cell/warming.ts';
-import { landReserve, limits } from '../facts/bench-facts.ts';
+import { landReserve, limits } from '../facts/limits.ts';
 import { filmTransport } from '../facts/electrode-facts.ts';
 import type { ElementSymbol } from '../facts/elements.ts';
 import { metals } from '../facts/metals.ts';

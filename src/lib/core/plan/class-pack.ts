@@ -1,4 +1,4 @@
-import { limits } from '../facts/bench-facts.ts';
+import { limits } from '../facts/limits.ts';
 import { classFacts } from '../facts/class-facts.ts';
 import type { FigureId } from './outcome.ts';
 import type { Plan } from './plan.ts';

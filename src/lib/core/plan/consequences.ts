@@ -15,7 +15,7 @@ import type { Setup } from '../cell/setup.ts';
 import { boxOf } from '../cell/tub.ts';
 import { timeToWarm } from '../cell/warming.ts';
 import type { Ran, WarmingCell } from '../cell/warming.ts';
-import { limits, practice, tubCooling, ventilation } from '../facts/bench-facts.ts';
+import { limits, practice, tubCooling, ventilation } from '../facts/limits.ts';
 import type { Draw, Pairing } from './budget.ts';
 import type { FigureId, Outcome } from './outcome.ts';
 

@@ -1,5 +1,5 @@
 import { boxOf, mostHung } from '../cell/tub.ts';
-import { practice } from '../facts/bench-facts.ts';
+import { practice } from '../facts/limits.ts';
 import { resistFacts } from '../facts/resists.ts';
 import { hasKnobs, offSignOf } from '../facts/supplies.ts';
 import type { Params } from '../rules/rule.ts';

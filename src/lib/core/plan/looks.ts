@@ -1,4 +1,4 @@
-import { practice } from '../facts/bench-facts.ts';
+import { practice } from '../facts/limits.ts';
 import { metalGroups } from '../facts/metal-groups.ts';
 import type { Supply } from '../cell/setup.ts';
 import type { Figure } from '../units/figure.ts';

@@ -1,5 +1,5 @@
 import { cellOffset } from '../cell/offset.ts';
-import { limits } from '../facts/bench-facts.ts';
+import { limits } from '../facts/limits.ts';
 import { isBitable, metals } from '../facts/metals.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
 import { depthByLoss } from '../run/depth.ts';

@@ -1,6 +1,6 @@
 import { batchArea } from '../cell/setup.ts';
 import type { Setup, Supply } from '../cell/setup.ts';
-import { limits, practice } from '../facts/bench-facts.ts';
+import { limits, practice } from '../facts/limits.ts';
 import { hasKnobs } from '../facts/supplies.ts';
 import { metalGroups } from '../facts/metal-groups.ts';
 import type { MetalGroup } from '../facts/metal-groups.ts';

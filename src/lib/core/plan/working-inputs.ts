@@ -6,7 +6,7 @@ import type { JobField } from '../job/field-kinds.ts';
 import { jobFields } from '../job/fields.ts';
 import type { JobPath } from '../job/fields.ts';
 import { metals } from '../facts/metals.ts';
-import { landReserve, limits, practice, tubCooling, ventilation } from '../facts/bench-facts.ts';
+import { landReserve, limits, practice, tubCooling, ventilation } from '../facts/limits.ts';
 import { freeChloride } from '../facts/treatment.ts';
 import type { Datum } from '../facts/datum.ts';
 import { molarVolume } from '../chemistry/gas.ts';

@@ -1,4 +1,4 @@
-import { limits } from '../facts/bench-facts.ts';
+import { limits } from '../facts/limits.ts';
 import type { WarningRule } from './rule.ts';
 
 /** Run whole, the job would pass the temperature at which every run is stopped. */

@@ -1,4 +1,4 @@
-import { limits } from '../facts/bench-facts.ts';
+import { limits } from '../facts/limits.ts';
 import { celsiusOf } from '../units/quantity.ts';
 import type { RefusalRule } from './rule.ts';
 

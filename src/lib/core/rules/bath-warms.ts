@@ -1,4 +1,4 @@
-import { limits } from '../facts/bench-facts.ts';
+import { limits } from '../facts/limits.ts';
 import type { WarningRule } from './rule.ts';
 
 /** The bath may reach the temperature at which resist lifts. */

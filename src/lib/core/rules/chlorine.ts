@@ -1,4 +1,4 @@
-import { limits } from '../facts/bench-facts.ts';
+import { limits } from '../facts/limits.ts';
 import type { WarningRule } from './rule.ts';
 
 /** In salt water the metal dissolves first; chlorine comes when the metal is used up or the current collapses. */

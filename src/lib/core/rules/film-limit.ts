@@ -1,4 +1,4 @@
-import { limits } from '../facts/bench-facts.ts';
+import { limits } from '../facts/limits.ts';
 import type { WarningRule } from './rule.ts';
 
 /** Near the current that the film at the metal can carry, the bite turns patchy and depth cannot be foretold. */

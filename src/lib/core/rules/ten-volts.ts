@@ -1,4 +1,4 @@
-import { limits } from '../facts/bench-facts.ts';
+import { limits } from '../facts/limits.ts';
 import type { RefusalRule } from './rule.ts';
 
 /** At 10 V and over the resist lifts, the bath heats and gas takes over from the bite. */

@@ -1,4 +1,4 @@
-import { limits } from '../facts/bench-facts.ts';
+import { limits } from '../facts/limits.ts';
 import type { WarningRule } from './rule.ts';
 
 /** The knob stands between the plan's ceiling and the refused setting: the plan counts with its ceiling. */

@@ -1,4 +1,4 @@
-import { limits, practice } from '../../core/facts/bench-facts.ts';
+import { limits, practice } from '../../core/facts/limits.ts';
 import type { UnitId } from '../../core/units/convert.ts';
 import type { CheckId, HoldId, OptionId, WrongId } from '../../procedure/checks.ts';
 import { datumText, withUnit } from './units.ts';

@@ -1,7 +1,7 @@
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { averagingWindow } from '../../core/field/evenness.ts';
 import { plateThickness } from '../../core/cell/tub.ts';
-import { limits, ventilation } from '../../core/facts/bench-facts.ts';
+import { limits, ventilation } from '../../core/facts/limits.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
 import type { RemarkId } from '../../core/plan/workings.ts';
 import type { OwnInputId } from '../../core/plan/working-inputs.ts';

@@ -1,4 +1,4 @@
-import { limits } from '../../core/facts/bench-facts.ts';
+import { limits } from '../../core/facts/limits.ts';
 import { firstAid, minutes } from '../../core/facts/first-aid.ts';
 import type { FirstAidLine } from '../../core/facts/first-aid.ts';
 import { sources } from '../../core/facts/sources.ts';

@@ -2,7 +2,7 @@ import type { UnitId } from '../../core/units/convert.ts';
 import { TRACE } from '../../core/chemistry/alloy.ts';
 import { gasState } from '../../core/chemistry/gas.ts';
 import { advice } from '../../core/facts/advice.ts';
-import { limits, practice, ventilation } from '../../core/facts/bench-facts.ts';
+import { limits, practice, ventilation } from '../../core/facts/limits.ts';
 import { ATMOSPHERE } from '../../core/units/constants.ts';
 import { celsiusOf, si } from '../../core/units/quantity.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';

@@ -1,4 +1,4 @@
-import { limits } from '../../core/facts/bench-facts.ts';
+import { limits } from '../../core/facts/limits.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { Figures } from '../../core/plan/plan.ts';
 import { figureParts, phrase } from './render.ts';

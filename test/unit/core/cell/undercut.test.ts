@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { deepestFor, expectedUndercut } from '../../../../src/lib/core/cell/undercut.ts';
-import { landReserve, undercutRatio } from '../../../../src/lib/core/facts/bench-facts.ts';
+import { landReserve, undercutRatio } from '../../../../src/lib/core/facts/limits.ts';
 
 test('before an opening is known the usual ratio stands, then the table’s', () => {
   expect(expectedUndercut(0.2, null)).toBe(0.2 * undercutRatio.value);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { limits } from '../../../../src/lib/core/facts/bench-facts.ts';
+import { limits } from '../../../../src/lib/core/facts/limits.ts';
 import { defaultReadingUnits } from '../../../../src/lib/core/job/reading-units.ts';
 import { classPack } from '../../../../src/lib/core/plan/class-pack.ts';
 import type { ClassAsked } from '../../../../src/lib/core/plan/class-pack.ts';

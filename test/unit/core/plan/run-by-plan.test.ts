@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { depthByWeight, targetOf, watchRun } from '../../../../src/lib/core/plan/run-by-plan.ts';
-import { limits } from '../../../../src/lib/core/facts/bench-facts.ts';
+import { limits } from '../../../../src/lib/core/facts/limits.ts';
 import type { SaltId } from '../../../../src/lib/core/facts/salts.ts';
 import type { Plan } from '../../../../src/lib/core/plan/plan.ts';
 import type { Reading, Run } from '../../../../src/lib/core/run/run.ts';

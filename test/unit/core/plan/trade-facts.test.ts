@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { practice } from '../../../../src/lib/core/facts/bench-facts.ts';
+import { practice } from '../../../../src/lib/core/facts/limits.ts';
 import { printPlan } from '../../../../src/lib/words/en/printed-plan.ts';
 import type { Settings } from '../../../../src/lib/core/plan/plan.ts';
 import { amount, cuff, figureOf, pendant, planOf, tokens } from '../../../fixtures/jobs.ts';

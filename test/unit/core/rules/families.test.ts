@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { cellOffset } from '../../../../src/lib/core/cell/offset.ts';
 import { recessedLimit } from '../../../../src/lib/core/cell/limiting-current.ts';
-import { practice } from '../../../../src/lib/core/facts/bench-facts.ts';
+import { practice } from '../../../../src/lib/core/facts/limits.ts';
 import {
   copperSulfateOffset,
   filmTransport,
