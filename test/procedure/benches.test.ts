@@ -26,6 +26,14 @@ interface Bench {
   readonly never: readonly RegExp[];
 }
 
+/** Everything that a workshop may have. */
+const everything: Partial<Draft> = {
+  'workshop.has': 'thermometer multimeter calliper goggles gloves tray jar',
+  scale: '0.1',
+};
+/** Nothing but the supply. */
+const nothing: Partial<Draft> = { 'workshop.has': '', scale: 'none' };
+const noTools = [/thermometer/i, /multimeter/i, /calliper|gauge/i, /\bscale\b/i, /\bweigh (it|the bare)/i];
 const adapter: Partial<Draft> = {
   'supply.kind': 'adapter',
   'supply.amps': 'no',
@@ -41,21 +49,24 @@ const notSold = [/for sale/i, /hallmark/i];
 const copper: Partial<Draft> = { 'piece.metal': 'C11000', 'bath.salt': 'NaCl', 'bath.strength': '50' };
 
 const benches: Readonly<Record<string, Bench>> = {
-  'silver, bench supply with amps': { has: {}, never: [...notTaught, ...notSold, /\bbattery\b/i] },
+  'silver, bench supply with amps': { has: everything, never: [...notTaught, ...notSold, /\bbattery\b/i] },
   'bench supply without a meter': {
     has: { 'supply.amps': 'no', 'supply.maxAmps': '' },
     never: [...noAmps, ...notTaught, ...notSold],
   },
-  adapter: { has: adapter, never: [...noKnobs, ...noAmps, ...notTaught] },
+  adapter: {
+    has: { ...adapter, ...nothing },
+    never: [...noKnobs, ...noAmps, ...noTools, ...notTaught],
+  },
   'adapter with a multimeter in line': {
-    has: { ...adapter, 'supply.amps': 'yes' },
+    has: { ...adapter, 'supply.amps': 'yes', 'workshop.has': 'multimeter' },
     never: [/\bknobs?\b/i, ...notTaught],
   },
   battery: {
     has: { ...adapter, 'supply.kind': 'battery', 'supply.volts': '9' },
     never: [...noKnobs, ...noAmps, /unplug|pull(ed)? (the plug|out)|its plug/i, ...notTaught],
   },
-  'no fine scale': { has: { scale: 'none' }, never: notTaught },
+  'no scale': { has: { scale: 'none' }, never: [/\bscale\b/i, /weigh (it|the bare)/i, ...notTaught] },
   'room not known': { has: { 'place.room': '' }, never: notTaught },
   'a class': {
     has: { 'place.use': 'teaching' },

@@ -251,7 +251,8 @@ test('a job of any file is the same job after a draft was made of it, and carrie
         place: job.place,
         paper: job.paper,
         units: job.units ?? null,
-      } as Partial<JobInput>;
+        workshop: null,
+      } as unknown as Partial<JobInput>;
       const bath = { ...job.bath, record: null };
       const design = { ...job.piece, design: null };
       expect(isSame(without(read, own), without({ ...job, bath, piece: design }, own))).toBe(true);

@@ -135,6 +135,8 @@ export const preferences = v.object({
   authority: v.optional(authority),
   /** what is there to work with, by field of a draft, as typed */
   workshop: v.optional(v.record(text, text)),
+  /** every supply that is there, by its id in the workshop; each by field of a draft, as typed */
+  supplies: v.optional(v.record(text, v.record(text, text))),
   /** first free place on the sheet of labels that goes in again */
   labelPlace: v.optional(v.number()),
   /** of a gram of silver, in the maker's money, as typed */

@@ -35,8 +35,15 @@ export function listPage(plan: Plan): ContentSection {
       { text: `Etchwright · ${planTexts.layOut}`, fontSize: 10, bold: true, color: ink.accent },
       { text: typeset(plan.job.title), fontSize: 26, bold: true, lineHeight: 1 },
       { svg: testStrip(132, 26), margin: [0, 8, 0, 0] },
-      heading(planTexts.layOut),
-      ...layOutOf(plan).map(({ id, params }) => toTick(fill(layOutTexts[id], params, units))),
+      ...[false, true].flatMap((isThere): readonly Content[] => {
+        const lines = layOutOf(plan).filter((line) => line.isThere === isThere);
+        return lines.length === 0
+          ? []
+          : [
+              heading(isThere ? planTexts.have : planTexts.get),
+              ...lines.map(({ id, params }) => toTick(fill(layOutTexts[id], params, units))),
+            ];
+      }),
       ...(set.length > 0 ? [heading(planTexts.set)] : []),
       ...set.map(({ id, params }): Content => ({
         text: typeset(workLine(id, params, units)),

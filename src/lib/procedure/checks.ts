@@ -99,6 +99,8 @@ const isShelfBath = (basis: CheckBasis): boolean => !isNewBath(basis);
 const isClass = (basis: CheckBasis): boolean => wordIn(basis, 'place.use') === 'teaching';
 const isSetByHand = (basis: CheckBasis): boolean =>
   hasKnobs(supplyKindOf(wordIn(basis, 'supply.kind') ?? ''));
+const hasMultimeter = ({ inputs }: CheckBasis): boolean =>
+  inputs['workshop.has']?.includes('"multimeter"') ?? false;
 const isBattery = (basis: CheckBasis): boolean => wordIn(basis, 'supply.kind') === 'battery';
 /** A scale is coarse: a reading so much over what was planned is the same. */
 const isAtMost = (value: number, most: number, coarse: number): boolean =>
@@ -226,6 +228,12 @@ const table = [
     'between',
     { touching: false, 'clear-dry': true, 'clip-wet': false },
     { ...lookedAtAnew, inputs: ['piece', 'cathode', 'tub'] },
+  ),
+  choice(
+    'power',
+    'meter-sign',
+    { minus: false, 'no-minus': true, 'not-sure': false, 'not-here': true },
+    { inputs: ['supply.kind', 'piece.metal', 'cathode.metal', 'workshop.has'], when: hasMultimeter },
   ),
   choice(
     'power',

@@ -2,6 +2,7 @@ import type { Alternative } from '../core/plan/alternatives.ts';
 import type { Fault } from '../core/plan/fault.ts';
 import type { Influence } from '../core/plan/influence.ts';
 import type { Plan } from '../core/plan/plan.ts';
+import type { AmmeterGain } from '../core/plan/questions.ts';
 import type { Trial, Trying } from '../core/plan/what-if.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import type { MapReply } from '../work/map-bite.ts';
@@ -77,6 +78,11 @@ export class DraftPlan {
   /** Other ways to the same depth; worked out when asked for, as each gap is a cell of its own. */
   alternatives(): Promise<readonly Alternative[]> {
     return this.#parts.planner.alternatives(this.#files);
+  }
+
+  /** What an ammeter would change; null where there is one. */
+  ammeterGain(): Promise<AmmeterGain | null> {
+    return this.#parts.planner.ammeterGain(this.#files);
   }
 
   influences(): Promise<readonly Influence[]> {

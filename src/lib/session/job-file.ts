@@ -46,6 +46,9 @@ export const pieceSize = (draft: Draft): readonly [FieldId, FieldId] =>
       ? ['piece.length', 'piece.width']
       : ['piece.width', 'piece.height'];
 
+/** Said of the scale by who has none. */
+const NO_SCALE = 'none';
+
 /** The draft with everything that it says the short way said in full. */
 function inFull(draft: Draft): Draft {
   const attached = draft['piece.attached'].split(' ');
@@ -58,6 +61,7 @@ function inFull(draft: Draft): Draft {
     'piece.metal': (refused && refusedFor[refused]) ?? draft['piece.metal'],
     'piece.attached': attached.filter((thing) => !Object.hasOwn(refusedFor, thing)).join(' '),
     'piece.depth': depthWithPolish(draft),
+    scale: draft.scale === NO_SCALE ? '' : draft.scale,
     'cathode.metal': draft['cathode.metal'] === 'same' ? draft['piece.metal'] : draft['cathode.metal'],
     'cathode.size': 'own',
     'cathode.width': draft[width],

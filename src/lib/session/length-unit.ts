@@ -1,8 +1,10 @@
+import { advice } from '../core/facts/advice.ts';
 import { detailBounds } from '../core/job/typed-bounds.ts';
 import { unitsTyped } from '../core/job/reading-units.ts';
 import type { ReadingUnits } from '../core/job/reading-units.ts';
 import { converted } from '../core/units/convert.ts';
 import { numberIn, plainNumber } from '../core/units/typed-number.ts';
+import { readingUnitsIn } from './draft.ts';
 import type { Draft, FieldId } from './draft.ts';
 
 /** Lengths asked on later screens: they must stay as long when the unit changes. */
@@ -17,7 +19,8 @@ const elsewhere: readonly FieldId[] = [
 ];
 
 /** What short lengths are typed in beside a job. */
-export const shortUnit = ({ length }: ReadingUnits): 'mm' | 'in' => (length === 'in' ? 'in' : 'mm');
+export const shortUnit = ({ length }: Pick<ReadingUnits, 'length'>): 'mm' | 'in' =>
+  length === 'in' ? 'in' : 'mm';
 
 /** A short length as typed, mm; null where it is no number. */
 export function mmTyped(text: string, units: ReadingUnits): number | null {
@@ -71,28 +74,41 @@ function finer(to: 'mm' | 'in', draft: Draft): Partial<Draft> {
   };
 }
 
+/** To a tenth of a millimetre, or as near. */
+const digits = { mm: 1, cm: 2, in: 2 } as const;
+
 /**
  * Changes what lengths are typed in. Numbers on the same screen stay as typed, since the maker is just
  * saying what they were; the others are converted, to a tenth of a millimetre, and
  * depth and bare area to four digits.
  * @returns the answers that change
  */
-export function lengthsIn(to: 'mm' | 'in', draft: Draft): Partial<Draft> {
-  if (draft['unit.length'] === to) return {};
+export function lengthsIn(to: ReadingUnits['length'], draft: Draft): Partial<Draft> {
+  const { length: from } = readingUnitsIn(draft);
+  if (from === to) return {};
+  const short = shortUnit({ length: to });
   const lengths = elsewhere.flatMap((field) => {
     const typed = numberIn(draft[field]);
     if (typed === null) return [];
-    const length =
-      to === 'in' ? converted(typed, 'mm', 'in').toFixed(2) : converted(typed, 'in', 'mm').toFixed(1);
-    return [[field, String(Number(length))]];
+    return [[field, String(Number(converted(typed, from, to).toFixed(digits[to])))]];
   });
   const isThicknessBlank = draft['piece.thickness'].trim() === '';
   return {
     ...(Object.fromEntries(lengths) as Partial<Draft>),
-    ...finer(to, draft),
+    ...finer(short, draft),
     ...(isThicknessBlank && ['mm', 'in'].includes(draft['piece.thickness.unit'])
-      ? { 'piece.thickness.unit': to }
+      ? { 'piece.thickness.unit': short }
       : {}),
     'unit.length': to,
   };
+}
+
+/** Whether the sides, typed in mm, are those of a piece smaller than any jewel: most likely they are cm. */
+export function meansCm(draft: Draft, sides: readonly FieldId[]): boolean {
+  const typed = sides.map((side) => numberIn(draft[side]));
+  return (
+    readingUnitsIn(draft).length === 'mm' &&
+    typed.every((side) => side !== null && side > 0) &&
+    Math.max(...typed.map((side) => side ?? 0)) < advice.smallestPiece.value
+  );
 }

@@ -107,7 +107,7 @@ export async function openJob(
 /** The question that a job starts at once the workshop is known. */
 const FIRST_IN_A_KNOWN_WORKSHOP = 'metal.which';
 /** Of a first job nothing is chosen beforehand that only the maker can know. */
-const unchosen = { 'piece.metal': '', 'bath.salt': '', 'supply.kind': '' } as const;
+const unchosen = { 'piece.metal': '', 'bath.salt': '', 'supply.kind': '', 'workshop.has': '' } as const;
 
 /**
  * Starts a job and returns its id.

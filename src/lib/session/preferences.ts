@@ -5,6 +5,7 @@ import type { Preferences } from '../notebook/records.ts';
 import type { Notebook } from '../notebook/store.ts';
 import { blankDraft } from './draft.ts';
 import type { Draft, FieldId } from './draft.ts';
+import { supplyFields, withSupply } from './supplies.ts';
 
 /** Asked in the first job, and only shown in the next ones. */
 const kept = {
@@ -17,10 +18,10 @@ const kept = {
 /** What stands in the workshop; one record, since a supply's fields go together. */
 const workshop = [
   'workshop.known',
-  'supply.kind',
-  'supply.amps',
-  'supply.volts',
-  'supply.maxAmps',
+  'workshop.supply',
+  'workshop.has',
+  'place.openings',
+  ...supplyFields,
   'scale',
 ] as const satisfies readonly FieldId[];
 
@@ -77,7 +78,10 @@ export const keepPreferences = async (book: Notebook, draft: Draft): Promise<voi
     paper: draft[kept.paper],
     // a supply that was named for one job is not yet the workshop's
     ...(draft['workshop.known'] === 'yes'
-      ? { workshop: Object.fromEntries(workshop.map((field) => [field, draft[field]])) }
+      ? {
+          workshop: Object.fromEntries(workshop.map((field) => [field, draft[field]])),
+          supplies: withSupply((await keptPreferences(book))?.supplies ?? {}, draft),
+        }
       : {}),
   });
 };

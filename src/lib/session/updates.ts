@@ -2,6 +2,8 @@
  * A new version of the app never takes over during a run. Every page with a run on holds a shared lock;
  * the new version is offered, and let in, only while the lock can be had alone.
  */
+/** Time after which a new version that has not come is asked again, ms. */
+const ASK_AGAIN = 500;
 const BENCH = 'etchwright-bench';
 
 /**
@@ -75,8 +77,14 @@ export async function takeUpdate(): Promise<boolean> {
         { once: true },
       );
     });
-    waiting.postMessage('SKIP_WAITING');
+    const ask = (): void => {
+      waiting.postMessage('SKIP_WAITING');
+    };
+    ask();
+    // Chromium lets the new one in only while the old one has nothing to do, and does not look again by itself
+    const asking = setInterval(ask, ASK_AGAIN);
     await inCharge;
+    clearInterval(asking);
     location.reload();
     return true;
   });

@@ -5,7 +5,14 @@ import type { JobInput } from '../core/plan/job-input.ts';
 import type { Alternative } from '../core/plan/alternatives.ts';
 import type { Influence } from '../core/plan/influence.ts';
 import { planJob } from '../core/plan/plan-job.ts';
-import { alternativesFor, influencesFor, proposalFor, trialFor } from '../core/plan/questions.ts';
+import {
+  alternativesFor,
+  ammeterGainFor,
+  influencesFor,
+  proposalFor,
+  trialFor,
+} from '../core/plan/questions.ts';
+import type { AmmeterGain } from '../core/plan/questions.ts';
 import type { Trial, Trying } from '../core/plan/what-if.ts';
 import type { Plan } from '../core/plan/plan.ts';
 
@@ -52,6 +59,12 @@ export function planDraft({ typed, filled }: Files): Planned {
 export function alternativesOf({ typed }: Files): readonly Alternative[] {
   const strict = parseJob(typed);
   return 'job' in strict ? alternativesFor(strict.job, solve) : [];
+}
+
+/** What an ammeter would change; null where there is one, or the draft is not whole. */
+export function ammeterGainIn({ typed }: Files): AmmeterGain | null {
+  const strict = parseJob(typed);
+  return 'job' in strict ? ammeterGainFor(strict.job, solve) : null;
 }
 
 /** What moves a draft's depth, with its knobs as the plan proposes them; none while it is not whole. */

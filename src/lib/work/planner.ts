@@ -1,5 +1,6 @@
 import type { Influence } from '../core/plan/influence.ts';
 import type { Alternative } from '../core/plan/alternatives.ts';
+import type { AmmeterGain } from '../core/plan/questions.ts';
 import type { Trial, Trying } from '../core/plan/what-if.ts';
 import type { Files, Planned } from './plan-draft.ts';
 import type { WorkerRequest, Reply } from './plan.worker.ts';
@@ -10,6 +11,8 @@ export interface Planner {
   plan(files: Files): Promise<Planned | null>;
   /** Other ways to the same depth. */
   alternatives(files: Files): Promise<readonly Alternative[]>;
+  /** What an ammeter would change; null where there is one. */
+  ammeterGain(files: Files): Promise<AmmeterGain | null>;
   /** What moves the depth. */
   influences(files: Files): Promise<readonly Influence[]>;
   /** What another value would make of it; null where nothing can be reckoned. */
@@ -50,6 +53,10 @@ export function startPlanner(): Planner {
     alternatives: async (files) => {
       const reply = await ask({ files, asks: 'alternatives' });
       return 'alternatives' in reply ? reply.alternatives : [];
+    },
+    ammeterGain: async (files) => {
+      const reply = await ask({ files, asks: 'ammeter' });
+      return 'gain' in reply ? reply.gain : null;
     },
     influences: async (files) => {
       const reply = await ask({ files, asks: 'influences' });

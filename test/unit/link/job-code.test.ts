@@ -17,7 +17,14 @@ function read(text: string): JobInput {
 }
 
 /** What a plan shows but for what is the maker's own. */
-const shownOf = ({ title: _title, place: _place, paper: _paper, untyped: _left, ...job }: JobInput) => ({
+const shownOf = ({
+  title: _title,
+  place: _place,
+  paper: _paper,
+  untyped: _left,
+  workshop: _own,
+  ...job
+}: JobInput) => ({
   ...job,
   bath: { ...job.bath, record: null },
 });

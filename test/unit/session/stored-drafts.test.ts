@@ -12,11 +12,11 @@ const stored = storedLines('drafts-1') as readonly {
   readonly filled: object;
 }[];
 
-/** What a file is read as, but for whether its values were typed. */
+/** What a file is read as, but for whether its values were typed, and for what the workshop has: neither was said then. */
 function readAs(file: object): ParsedJob {
   const parsed = parseJob(file, { areaLater: true });
   if ('faults' in parsed) return parsed;
-  const { untyped: _left, ...job } = parsed.job;
+  const { untyped: _left, workshop: _unsaid, ...job } = parsed.job;
   return { job };
 }
 

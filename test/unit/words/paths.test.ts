@@ -93,7 +93,7 @@ test('every input of a plan has a name of its own, and every amount its unit', (
     expect(name, path).not.toContain('does not know');
     if (/^[-\d.e]+$/.test(value) && !counted.includes(path))
       expect(textOf({ path, before: value, after: null }), path).toMatch(
-        /\d (mm|cm²|mL|g\/L|mg\/L|°C|A·h|V|A|Ω|m³) before/,
+        /\d (mm|cm²|mL|g|g\/L|mg\/L|°C|A·h|V|A|Ω|m³) before/,
       );
   }
 });

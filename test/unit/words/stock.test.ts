@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { metalIds } from '../../../src/lib/core/job/choices.ts';
 import { bitableStock, otherStock, otherStockOf } from '../../../src/lib/words/en/stock.ts';
 
-const tiles: readonly string[] = [...bitableStock.map(({ id }) => id), 'unknown-yellow'];
+const tiles: readonly string[] = [...bitableStock.map(({ id }) => id), 'unknown-yellow', 'unknown-white'];
 
 test('every metal that a job can name is shown by a tile of its own or in the list of other stock', () => {
   for (const metal of metalIds) expect(otherStockOf(metal) === undefined, metal).toBe(tiles.includes(metal));

@@ -1,15 +1,18 @@
 import type { ElementSymbol } from '../facts/elements.ts';
-import type { areaKinds, Faces, Shape, Use, Water } from '../job/choices.ts';
+import { tools } from '../facts/advice.ts';
+import type { areaKinds, Equipment, Faces, Opening, Shape, Use, Water } from '../job/choices.ts';
 import type { Shares } from '../mask/shares.ts';
 import type { BitableMetal, RefusedMetal } from '../facts/metals.ts';
 import type { ResistKind } from '../facts/resists.ts';
 import type { SaltId } from '../facts/salts.ts';
 import type { SupplyKind } from '../facts/supplies.ts';
+import { toSi } from '../units/convert.ts';
 import type {
   Area,
   Charge,
   Current,
   Length,
+  Mass,
   MassConcentration,
   Ratio,
   Resistance,
@@ -87,6 +90,8 @@ export type Supply =
 export interface Place {
   readonly use: Use;
   readonly room: Volume | null;
+  /** how gas leaves; absent when nobody said */
+  readonly openings?: Opening;
   /** ISO 3166 alpha-2; null means the strictest rules */
   readonly country: string | null;
   /** the maker has recorded that their authority allows a used bath to be treated */
@@ -102,7 +107,29 @@ export interface Setup {
   readonly resist: ResistKind;
   readonly supply: Supply;
   readonly place: Place;
+  /** absent from plans stored before it was asked */
+  readonly workshop?: Workshop;
 }
+
+export interface Workshop {
+  readonly has: readonly Equipment[];
+  /** smallest step of the scale; null where nothing is weighed */
+  readonly scale: Mass | null;
+}
+type Told = Pick<Setup, 'workshop'>;
+
+/** Whether the workshop has a thing; where nobody was asked, a thermometer alone. */
+export const hasIn = ({ workshop }: Told, thing: Equipment): boolean =>
+  (workshop?.has ?? ['thermometer']).includes(thing);
+
+const FINE = toSi(tools.fineScale.value, tools.fineScale.unit, 'mass');
+
+/** Whether there is a scale; where nobody was asked, there is. */
+export const hasScale = ({ workshop }: Told): boolean => workshop === undefined || workshop.scale !== null;
+
+/** Whether the loss of a small piece can be weighed. */
+export const hasFineScale = ({ workshop }: Told): boolean =>
+  workshop === undefined || (workshop.scale !== null && workshop.scale <= FINE * (1 + 1e-9));
 
 /** Bare metal of the whole batch. */
 export const batchArea = (piece: Piece, openArea: Area): Area => (openArea * piece.count) as Area;

@@ -41,6 +41,7 @@ export const advice = {
   smallSupplyMost: advised(5, 'A', 'labels of small supplies'),
   waterDrop: recalled(0.05, 'g', 'a drop off a pipette, twenty to the millilitre'),
   nail: advised(0.1, 'mm', 'a step that a fingernail catches at'),
+  smallestPiece: advised(6, 'mm', 'the longer side; nothing smaller is etched with a design'),
   seal: advised(3, 'mm', 'left round what is laminated, so that no water creeps in'),
   /** weighed to tell the strength of a jar */
   sample: advised(100, 'mL', 'as much as a small measuring cylinder holds'),

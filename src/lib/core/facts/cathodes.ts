@@ -40,6 +40,7 @@ export const plateRefusals: Readonly<
   plated: 'unknown',
   unknown: 'unknown',
   'unknown-yellow': 'unknown',
+  'unknown-white': 'unknown',
   'cadmium-solder': 'unknown',
   titanium: 'foreign',
   niobium: 'foreign',

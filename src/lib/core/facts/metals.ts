@@ -23,6 +23,7 @@ export type RefusalReason =
   | 'galvanised'
   | 'unknownStock'
   | 'unknownYellow'
+  | 'unknownWhite'
   | 'cadmium'
   | 'oxide'
   | 'pits'
@@ -43,6 +44,7 @@ export const refusedMetals = {
   galvanised: 'galvanised',
   unknown: 'unknownStock',
   'unknown-yellow': 'unknownYellow',
+  'unknown-white': 'unknownWhite',
   'cadmium-solder': 'cadmium',
   titanium: 'oxide',
   niobium: 'oxide',

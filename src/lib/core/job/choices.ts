@@ -45,6 +45,22 @@ export const controls = ['volts', 'amps'] as const;
 export const uses = ['home', 'selling', 'teaching'] as const;
 export type Use = (typeof uses)[number];
 
+/** How the gas leaves the room. */
+export const openings = ['window', 'outdoors', 'none'] as const;
+export type Opening = (typeof openings)[number];
+
+/** What a workshop may have beside its supply: what is measured with, what is worn, what things stand in. */
+export const equipment = [
+  'thermometer',
+  'multimeter',
+  'calliper',
+  'goggles',
+  'gloves',
+  'tray',
+  'jar',
+] as const;
+export type Equipment = (typeof equipment)[number];
+
 export const papers = ['A4', 'Letter'] as const;
 
 export const resists = all<ResistKind>()([
@@ -103,6 +119,7 @@ export const metalIds = all<BitableMetal | RefusedMetal>()([
   'Al-1100',
   'niobium',
   'pewter',
+  'unknown-white',
 ]);
 
 /** As bought: a hydrate is a word of its own. */

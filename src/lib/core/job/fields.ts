@@ -5,9 +5,11 @@ import {
   attachments,
   controls,
   elementIds,
+  equipment,
   faces,
   hangers,
   metalIds,
+  openings,
   papers,
   resists,
   saltIds,
@@ -202,15 +204,31 @@ export const jobFields = {
   }),
   'bath.mixedAt': noted({ stays: 'what is mixed is mixed for one job' }),
 
-  /** smallest step of the maker's scale, g; none when there is no fine scale */
-  scale: noted({
-    blank: '1',
-    unit: 'g',
-    own: true,
-    stays: 'what a bench weighs with is no part of its plan',
-  }),
   /** whether the workshop has been told: what gives the current, where, and what it weighs with */
   'workshop.known': noted({ own: true, stays: 'a workshop is its maker’s own' }),
+  /** which of its supplies the job takes */
+  'workshop.supply': noted({ own: true, stays: 'a workshop is its maker’s own' }),
+  'workshop.has': usually(
+    words(equipment, {
+      // jobs begun before it was asked were told to read one
+      blank: 'thermometer',
+      own: true,
+      stays: 'a workshop is its maker’s own',
+    }),
+    [],
+  ),
+  /** smallest step of the scale; none where nothing is weighed */
+  'workshop.scale': optional(
+    quantity('mass', {
+      min: 0.0001,
+      max: 1000,
+      unit: 'g',
+      blank: '1',
+      draft: 'scale',
+      own: true,
+      stays: 'what a bench weighs with is its maker’s own',
+    }),
+  ),
   hanger: optional(word(hangers, { blank: 'wire', code: 11, bits: 4 })),
   'resist.kind': {
     ...word(resists, { blank: 'nail-varnish', code: 27, bits: 5 }),
@@ -237,6 +255,7 @@ export const jobFields = {
     text(v.pipe(v.string(), v.regex(/^[A-Z]{2}$/, 'two capital letters, such as NZ')), { ...mine }),
   ),
   'place.room': optional(quantity('volume', { min: 1, max: 100_000, unit: 'm3', blank: '20', ...mine })),
+  'place.openings': optional(word(openings, { ...mine })),
   'place.authorityAllowsTreatment': usually(
     flag({
       draft: null,

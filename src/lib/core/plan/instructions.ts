@@ -1,3 +1,4 @@
+import { hasFineScale, hasIn, hasScale } from '../cell/setup.ts';
 import { boxOf, mostHung } from '../cell/tub.ts';
 import { practice } from '../facts/limits.ts';
 import { resistFacts } from '../facts/resists.ts';
@@ -7,12 +8,10 @@ import type { Pairing } from './budget.ts';
 import type { JobInput } from './job-input.ts';
 import type { InstructionId } from './instruction-id.ts';
 import type { Figures, Instruction, Settings } from './plan.ts';
+import { weighingOf } from './weighing.ts';
 
 /** Pieces that differ less than this, %, may hang where they are. */
 const SWAP_BELOW = 90;
-
-/** A mass as a kitchen or letter scale can show it. */
-const grams = (value: number) => ({ value: Number(value.toPrecision(3)), unit: 'g' }) as const;
 
 /**
  * The whole job as lines of work, in order. Screens, job sheet and bench card all take their lines from
@@ -50,18 +49,30 @@ export function instructionsFor(
   }
 
   if (bath.record === null) {
+    const weighing = weighingOf(job, figures);
+    const kind = `water-${bath.water}` as const;
     add('electrolyte', 'tray');
-    add('electrolyte', tub.kind === 'jug' ? 'pour-jug' : 'pour-water', {
-      water: figures.water_volume ?? { value: 0, unit: 'mL' },
-      kind: `water-${bath.water}`,
-    });
+    if (weighing?.kind === 'pour') {
+      add('electrolyte', 'stock-water', { water: { value: weighing.waterMl, unit: 'mL' }, kind });
+    } else {
+      add('electrolyte', tub.kind === 'jug' ? 'pour-jug' : 'pour-water', {
+        water: figures.water_volume ?? { value: 0, unit: 'mL' },
+        kind,
+      });
+    }
     add('electrolyte', 'dress');
     // stuck on before the salt goes in: from then on nobody can see what is in the tub
-    add('electrolyte', 'label-tub');
-    if (figures.salt_mass) {
-      add('electrolyte', 'weigh-salt', { mass: grams(figures.salt_mass.value), salt: bath.salt });
+    add('electrolyte', weighing?.kind === 'pour' ? 'label-both' : 'label-tub');
+    if (weighing) {
+      const whole = weighing.kind === 'pour' && !hasScale(job);
+      add('electrolyte', whole ? 'whole-salt' : 'weigh-salt', {
+        mass: { value: weighing.grams, unit: 'g' },
+        salt: bath.salt,
+      });
     }
     add('electrolyte', 'stir-salt');
+    if (weighing?.kind === 'pour')
+      add('electrolyte', 'stock-pour', { volume: { value: weighing.pourMl, unit: 'mL' } });
     add('electrolyte', 'let-stand', { hours: { value: practice.dissolveHours.value, unit: 'h' } });
   } else {
     add('electrolyte', 'dress');
@@ -69,7 +80,7 @@ export function instructionsFor(
     add('electrolyte', 'top-up');
   }
 
-  add('resist', 'weigh-piece');
+  if (hasFineScale(job)) add('resist', 'weigh-piece');
   add('resist', 'degrease');
   add('resist', 'water-break');
   add('resist', `mask-${resist}`);
@@ -82,6 +93,8 @@ export function instructionsFor(
     plate: cathode.metal,
     gap: { value: cathode.gap * 1e3, unit: 'mm' },
   });
+  if (hasIn(job, 'multimeter'))
+    add('settings', hasKnobs(job.supply.kind) ? 'meter-clips-low' : 'meter-clips');
   add('settings', 'piece-on-plus');
   add('settings', 'plate-on-minus');
   if (settings?.control === 'amps') {
@@ -111,7 +124,10 @@ export function instructionsFor(
   if (settings) add('etch', 'first-look', { look: settings.firstLook });
   const off = offSignOf(job.supply.kind, job.supply.showsAmps);
   add('etch', `look-off-${off}`);
-  add('etch', job.supply.showsAmps ? 'watch-amps' : 'watch-bath');
+  add(
+    'etch',
+    !job.supply.showsAmps ? 'watch-bath' : hasIn(job, 'thermometer') ? 'watch-amps' : 'watch-amps-alone',
+  );
   add('etch', 'deep-enough');
 
   add('neutralise', `supply-off-${off}`);
@@ -121,7 +137,11 @@ export function instructionsFor(
   // what burns and gives off vapour is no step for a learner
   const isForAdult = job.place.use === 'teaching' && resistFacts[resist].remover !== null;
   add('neutralise', isForAdult ? 'adult-removes' : `remove-${resist}`);
-  add('neutralise', 'dry-and-measure');
+  const measuredBy = [
+    ...(hasFineScale(job) ? ['weigh' as const] : []),
+    ...(hasIn(job, 'calliper') ? ['gauge' as const] : []),
+  ];
+  add('neutralise', measuredBy.length === 2 ? 'dry-and-measure' : `dry-and-${measuredBy[0] ?? 'look'}`);
 
   add('bath', 'settle-and-keep', { family: `group-${family}` });
   add('bath', job.supply.showsAmps ? 'update-label' : 'update-label-minutes');

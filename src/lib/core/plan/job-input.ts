@@ -9,7 +9,7 @@ import { boughtSaltIds, canonicalSalt, refusedSalts } from '../facts/salts.ts';
 import { resistNames } from '../facts/resists.ts';
 import type { ResistKind } from '../facts/resists.ts';
 import { inTypedUnit } from '../job/amount.ts';
-import { attachments } from '../job/choices.ts';
+import { attachments, equipment } from '../job/choices.ts';
 import type { JobField } from '../job/field-kinds.ts';
 import { fieldRows, jobFields, valueAt } from '../job/fields.ts';
 import type { JobPath } from '../job/fields.ts';
@@ -219,6 +219,10 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
       units: typed.units,
       attached: attachments.filter((thing) => typed.piece.attached.includes(thing)),
       hanger: typed.hanger ?? null,
+      workshop: {
+        has: equipment.filter((thing) => typed.workshop.has.includes(thing)),
+        scale: typed.workshop.scale ?? null,
+      },
       bench: typed.bench ? { biteRate: typed.bench.biteRate ?? null, cell: typed.bench.cell ?? null } : null,
       untyped: nobodyTyped(unknown, typed.untyped),
       piece,
@@ -238,6 +242,7 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
       place: {
         use: place.use,
         room: place.room ?? null,
+        ...(place.openings === undefined ? {} : { openings: place.openings }),
         country: place.country === undefined ? null : countryOf(place.country),
         mayTreat: place.authorityAllowsTreatment,
       },

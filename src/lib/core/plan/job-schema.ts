@@ -57,6 +57,11 @@ export const jobSchema = v.strictObject({
   hanger: jobFields.hanger.schema,
   resist: v.strictObject(sections.resist),
   supply,
+  /** a file that does not say stands for a bench with a fine scale and a thermometer, as files always have */
+  workshop: v.optional(v.strictObject(sections.workshop), {
+    has: ['thermometer'],
+    scale: { value: 0.1, unit: 'g' },
+  }),
   place: v.optional(v.strictObject(sections.place), { use: 'home' }),
   paper: jobFields.paper.schema,
   units: v.optional(v.strictObject(sections.units), {}),

@@ -1,3 +1,4 @@
+import { hasFineScale, hasIn, hasScale } from '../cell/setup.ts';
 import { resistFacts } from '../facts/resists.ts';
 import type { Params } from '../rules/rule.ts';
 import type { InstructionId } from './instruction-id.ts';
@@ -7,6 +8,8 @@ import type { Instruction, Plan } from './plan.ts';
 export interface LayOutLine {
   readonly id: LayOutId;
   readonly params: Params;
+  /** the workshop has it: to lay out, not to buy */
+  readonly isThere: boolean;
 }
 
 export const layOutIds = [
@@ -24,7 +27,14 @@ export const layOutIds = [
   'leads',
   'supply',
   'battery',
-  'wear',
+  'scale',
+  'fine-scale',
+  'thermometer',
+  'multimeter',
+  'calliper',
+  'goggles',
+  'gloves',
+  'apron',
   'tongs',
 ] as const;
 export type LayOutId = (typeof layOutIds)[number];
@@ -42,8 +52,8 @@ export function layOutOf(plan: Plan): readonly LayOutLine[] {
   if (refusals.length > 0) return [];
   const { piece, cathode, bath, supply } = job;
   const lines: LayOutLine[] = [];
-  const add = (id: LayOutId, params: Params = {}): void => {
-    lines.push({ id, params });
+  const add = (id: LayOutId, params: Params = {}, isThere = false): void => {
+    lines.push({ id, params, isThere });
   };
   add('sheet', {
     count: { value: piece.count, unit: '1' },
@@ -51,7 +61,7 @@ export function layOutOf(plan: Plan): readonly LayOutLine[] {
     thickness: mm(piece.thickness),
   });
   add('plate', { plate: cathode.metal, width: mm(cathode.width), height: mm(cathode.height) });
-  add('tray');
+  add('tray', {}, hasIn(job, 'tray'));
   if (bath.record === null) {
     add('tub');
     if (figures.water_volume)
@@ -61,16 +71,20 @@ export function layOutOf(plan: Plan): readonly LayOutLine[] {
       });
     if (figures.salt_mass)
       add('salt', { mass: { value: upTo(figures.salt_mass.value, 1), unit: 'g' }, salt: bath.salt });
-    add('jar');
+    add('jar', {}, hasIn(job, 'jar'));
   } else {
-    add('bath', { record: { text: bath.record } });
+    add('bath', { record: { text: bath.record } }, true);
   }
   add('resist', { resist: job.resist });
   const { remover } = resistFacts[job.resist];
   if (remover !== null) add('remover', { remover });
   add('leads', { wires: { value: piece.count + 1, unit: '1' } });
-  add(supply.kind === 'battery' ? 'battery' : 'supply', {});
-  add('wear');
+  add(supply.kind === 'battery' ? 'battery' : 'supply', {}, true);
+  if (hasScale(job)) add(hasFineScale(job) ? 'fine-scale' : 'scale', {}, true);
+  for (const tool of ['thermometer', 'multimeter', 'calliper'] as const)
+    if (hasIn(job, tool)) add(tool, {}, true);
+  for (const worn of ['goggles', 'gloves'] as const) add(worn, {}, hasIn(job, worn));
+  add('apron');
   add('tongs');
   add('rinse-tubs');
   return lines;

@@ -1,5 +1,7 @@
+import { advice } from '../facts/advice.ts';
 import type { Supply } from '../cell/setup.ts';
 import type { CellSolver } from '../cell/solved-field.ts';
+import type { Figure } from '../units/figure.ts';
 import { si } from '../units/quantity.ts';
 import type { Area, Length } from '../units/quantity.ts';
 import { alternativesTo } from './alternatives.ts';
@@ -12,6 +14,7 @@ import type { CellOutcome } from './cell-chain.ts';
 import { influencesOf, inputsMoved } from './influence.ts';
 import type { Influence, Moved } from './influence.ts';
 import type { JobInput } from './job-input.ts';
+import { planJob } from './plan-job.ts';
 import { proposeSupply } from './settings.ts';
 import { triedIds, spansOf, withTried } from './what-if.ts';
 import type { TriedId, Span, Trial, Trying } from './what-if.ts';
@@ -57,6 +60,33 @@ export function alternativesFor(job: JobInput, solve: CellSolver = unsolved): re
     (supply) => at(supply, job.cathode.gap).median,
   );
   return alternativesTo(job, proposal, at);
+}
+
+/** Minutes to the wanted depth by the clock alone, and with the same job on a supply that holds and shows amps. */
+export interface AmmeterGain {
+  readonly without: Figure;
+  readonly with: Figure;
+}
+
+/**
+ * What a supply that shows and limits amps would change.
+ * @returns null where there is one, or the job cannot be planned
+ */
+export function ammeterGainFor(job: JobInput, solve: CellSolver = unsolved): AmmeterGain | null {
+  const { supply } = job;
+  if (supply.showsAmps || supply.control === 'amps') return null;
+  const minutesWith = (tried: Supply): Figure | null => {
+    const proposal = proposalFor({ ...job, supply: tried }, solve);
+    return proposal && (planJob({ ...job, supply: proposal }, solve).settings?.minutes ?? null);
+  };
+  const metered = minutesWith({
+    ...supply,
+    kind: 'bench',
+    showsAmps: true,
+    maxAmps: si<'current'>(advice.smallSupplyMost.value),
+  });
+  const timed = minutesWith(supply);
+  return metered && timed && { without: timed, with: metered };
 }
 
 /** Inputs of the budget that a maker can try another value of, and in what. */

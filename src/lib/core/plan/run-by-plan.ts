@@ -1,7 +1,9 @@
+import { hasIn } from '../cell/setup.ts';
 import { cellOffset } from '../cell/offset.ts';
 import { limits } from '../facts/limits.ts';
 import { isBitable, metals } from '../facts/metals.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
+import { hasKnobs } from '../facts/supplies.ts';
 import { depthByLoss } from '../run/depth.ts';
 import type { DepthSpread } from '../run/depth.ts';
 import type { Expected } from '../run/level.ts';
@@ -9,9 +11,18 @@ import type { Reading, Run, Target } from '../run/run.ts';
 import { watchOf } from '../run/watch.ts';
 import type { Watch } from '../run/watch.ts';
 import { converted } from '../units/convert.ts';
+import type { JobInput } from './job-input.ts';
 import type { Plan } from './plan.ts';
 
 /** A run held against the plan it was started with. */
+
+/** What can be read at this bench while it bites, in the order asked. */
+export const readableIn = (job: JobInput): readonly Quantity[] => [
+  ...(job.supply.showsAmps ? (['amps'] as const) : []),
+  ...(hasKnobs(job.supply.kind) || hasIn(job, 'multimeter') ? (['volts'] as const) : []),
+  ...(hasIn(job, 'thermometer') ? (['celsius'] as const) : []),
+];
+type Quantity = 'amps' | 'volts' | 'celsius';
 
 /** What a run goes by; null for a plan that cannot be run. */
 export function targetOf(plan: Plan | null): Target | null {

@@ -1,3 +1,4 @@
+import { hasIn } from '../cell/setup.ts';
 import { limits } from '../facts/limits.ts';
 import type { WarningRule } from './rule.ts';
 
@@ -8,9 +9,13 @@ export const bathWarms = {
   step: 'etch',
   signal: 'CAUTION',
   sources: ['tradePractice', 'bathCooling'],
-  applies: ({ figures }) => {
-    const { bath_temperature_end: end } = figures;
-    const warm = end && end.high >= limits.warnTemperature.value && end.value < limits.stopTemperature.value;
+  applies: (situation) => {
+    const { bath_temperature_end: end } = situation.figures;
+    const warm =
+      hasIn(situation, 'thermometer') &&
+      end &&
+      end.high >= limits.warnTemperature.value &&
+      end.value < limits.stopTemperature.value;
     return warm
       ? {
           end,

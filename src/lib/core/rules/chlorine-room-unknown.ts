@@ -8,5 +8,8 @@ export const chlorineRoomUnknown = {
   step: 'etch',
   signal: 'WARNING',
   sources: ['scoel76'],
-  applies: (situation) => (hasChloride(situation) && situation.place.room === null ? {} : null),
+  applies: (situation) =>
+    hasChloride(situation) && situation.place.room === null && situation.place.openings !== 'outdoors'
+      ? {}
+      : null,
 } as const satisfies WarningRule;

@@ -1,4 +1,5 @@
 import { limits } from '../facts/limits.ts';
+import { hasKnobs } from '../facts/supplies.ts';
 import type { WarningRule } from './rule.ts';
 
 /** Near the current that the film at the metal can carry, the bite turns patchy and depth cannot be foretold. */
@@ -8,9 +9,9 @@ export const filmLimit = {
   step: 'settings',
   signal: 'NOTICE',
   sources: ['wagner1949', 'budgetEstimate'],
-  applies: ({ figures }) => {
+  applies: ({ figures, supply }) => {
     const { current_density: density, limiting_current_density: limit } = figures;
     if (!density || !limit || density.value < limits.filmWarning.value * limit.value) return null;
-    return { density, limit };
+    return { density, limit, way: hasKnobs(supply.kind) ? 'film-knobs' : 'film-fixed' };
   },
 } as const satisfies WarningRule;

@@ -18,6 +18,7 @@ import { bathOverheats } from './bath-overheats.ts';
 import { silverBathWorn } from './silver-bath-worn.ts';
 import { bathWorn } from './bath-worn.ts';
 import { bathWarms } from './bath-warms.ts';
+import { bathWarmsUnread } from './bath-warms-unread.ts';
 import { biteSlowerInPractice } from './bite-slower-in-practice.ts';
 import { chlorideOnSilver } from './chloride-on-silver.ts';
 import { chlorine } from './chlorine.ts';
@@ -36,6 +37,7 @@ import { nitrateTinder } from './nitrate-tinder.ts';
 import { mixedMetals } from './mixed-metals.ts';
 import { overloadsSupply } from './overloads-supply.ts';
 import { noAmpsLimit } from './no-amps-limit.ts';
+import { noOpening } from './no-opening.ts';
 import { noAmmeter } from './no-ammeter.ts';
 import { nothingDownDrain } from './nothing-down-drain.ts';
 import { otherMetalInBath } from './other-metal-in-bath.ts';
@@ -68,6 +70,7 @@ export const refusalRules = [
   unsuitableStock,
   leadForSale,
   saltClosedToPublic,
+  noOpening,
   tenVolts,
   unfitSupply,
   silverBathWorn,
@@ -110,6 +113,7 @@ export const warningRules = [
   chlorine,
   chlorineRoomUnknown,
   bathWarms,
+  bathWarmsUnread,
   bathWorn,
   rinseBeforePickle,
   solventVapour,

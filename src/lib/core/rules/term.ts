@@ -30,7 +30,9 @@ export type ReasonId =
   | 'sale-other'
   | `pickle-${Exclude<Anion, 'sulfate'>}`
   | 'resist-hot'
-  | 'resist-light';
+  | 'resist-light'
+  | 'film-knobs'
+  | 'film-fixed';
 
 /** What takes the resist off, beside a nitrate bath or another. */
 export type SolventId = Remover | `${Remover}-nitrate`;

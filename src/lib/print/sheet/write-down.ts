@@ -1,6 +1,8 @@
 import type { Content, TableCell } from 'pdfmake/interfaces';
+import { hasFineScale, hasIn } from '../../core/cell/setup.ts';
 import type { FigureId } from '../../core/plan/outcome.ts';
 import { readingUnitsOf } from '../../core/job/reading-units.ts';
+import { readableIn } from '../../core/plan/run-by-plan.ts';
 import type { Plan } from '../../core/plan/plan.ts';
 import { figureParts } from '$words/render.ts';
 import { symbolRead, withSymbol } from '$words/units.ts';
@@ -14,7 +16,8 @@ const READINGS = 13;
 
 /** A table to fill in with a pencil: rows high enough for a hand that has just left a glove. */
 export function readings({ job }: Plan): Content {
-  const heads = readingHeads(readingUnitsOf(job));
+  const readable = readableIn(job);
+  const heads = readingHeads(readable, readingUnitsOf(job));
   return {
     unbreakable: true,
     margin: [0, 0, 0, 12],
@@ -22,7 +25,7 @@ export function readings({ job }: Plan): Content {
       sectionHeading(sheetTexts.readings, sheetTexts.readingsNote),
       {
         table: {
-          widths: [14, 58, 44, 46, 46, 40, '*'],
+          widths: [14, 58, 44, ...readable.map(() => 44), '*'],
           heights: (i) => (i === 0 ? 12 : 21),
           body: [
             heads.map((head): TableCell => ({ text: head, fontSize: 9, color: ink.soft })),
@@ -83,9 +86,18 @@ export function result(plan: Plan): Content {
     const { number, unit } = figureParts(figure, units);
     return resultTexts.plan.replace('{value}', withSymbol(number, unit));
   };
-  const blanks = resultLines.map(({ name, unit, plan: id }) =>
-    blank(name, symbolRead(unit, units), id === null ? null : foretold(id)),
-  );
+  const isThere = (needs: (typeof resultLines)[number]['needs']): boolean =>
+    needs === undefined ||
+    (needs === 'amps'
+      ? plan.job.supply.showsAmps
+      : needs === 'scale'
+        ? hasFineScale(plan.job)
+        : hasIn(plan.job, needs));
+  const blanks = resultLines
+    .filter(({ needs }) => isThere(needs))
+    .map(({ name, unit, plan: id }) =>
+      blank(name, symbolRead(unit, units), id === null ? null : foretold(id)),
+    );
   const half = Math.ceil(blanks.length / 2);
   const line = { type: 'line', x1: 0, x2: 380, lineWidth: 0.5, lineColor: ink.soft } as const;
   return {

@@ -1,5 +1,7 @@
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { Alternative } from '../../core/plan/alternatives.ts';
+import type { AmmeterGain } from '../../core/plan/questions.ts';
+import type { Figure } from '../../core/units/figure.ts';
 import { plain } from './locale.ts';
 import { amountText, withUnit } from './units.ts';
 
@@ -25,3 +27,16 @@ export function alternativeText(
   const care = id === 'gentler' ? '' : ' It warms and fizzes more: look sooner.';
   return `${heads[id]}: gap ${amountText(gap, 'mm', units, 2)}, ${knob}, about ${withUnit(plain(minutes, 2), 'min')}.${bite}${care}`;
 }
+
+/** What an ammeter would change, for a bench without one. */
+export const ammeterTexts = {
+  title: 'What an ammeter would change',
+  working: 'Planning it with an ammeter.',
+  cannot: 'Give the bare area first.',
+} as const;
+
+const spanOf = ({ low, high }: Figure): string => withUnit(`${plain(low, 2)} to ${plain(high, 2)}`, 'min');
+
+/** The minutes as they stand, and with a supply that holds and shows amps. */
+export const ammeterText = (gain: AmmeterGain): string =>
+  `By the clock alone the bite may take ${spanOf(gain.without)}. A bench supply that holds and shows amps: ${spanOf(gain.with)}, and you see at once when something is wrong.`;

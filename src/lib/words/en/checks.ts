@@ -223,6 +223,20 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
       'clip-wet': 'Lift it clear. A wet clip dissolves and spoils the bath.',
     },
   },
+  'meter-sign': {
+    asks: 'Clips apart, your meter’s red tip on the piece’s clip: it showed',
+    options: {
+      'no-minus': 'volts without a minus sign',
+      minus: 'a minus sign',
+      'not-sure': 'nothing, or I have not looked',
+      'not-here': 'the meter is not here today',
+    },
+    fixes: {
+      minus: 'Supply off. Swap the two leads at the supply, and measure again before a clip touches metal.',
+      'not-sure':
+        'Supply off, clips off the metal. Meter at DC volts: red tip on the clip meant for the piece. Supply on, read, supply off.',
+    },
+  },
   'piece-clip': {
     asks: 'Last: follow the wire from your piece, finger along it. It ends at',
     options: { plus: 'plus, +', minus: 'minus, −', 'not-sure': 'not sure' },

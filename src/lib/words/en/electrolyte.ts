@@ -51,6 +51,7 @@ export const electrolyteTexts = {
     { value: 'tap', label: 'Tap water' },
   ],
   temperatures: (['degC', 'degF'] as const).map((unit) => ({ value: unit, label: unitSymbol(unit) })),
+  asTheRoom: 'Without a thermometer: as warm as the room, once it has stood for some hours.',
   weigh: (grams: number, waterMl: number): string =>
     `Weigh ${amountText(grams, 'g')} into ${amountText(waterMl, 'mL')} of water.`,
   pour: (grams: number, waterMl: number, pourMl: number): string =>

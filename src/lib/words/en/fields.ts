@@ -3,8 +3,10 @@ import type {
   areaKinds,
   attachments,
   controls,
+  equipment,
   faces,
   hangers,
+  openings,
   papers,
   shapes,
   tubKinds,
@@ -65,6 +67,8 @@ export const fieldTexts = {
   'bath.temperature': { label: 'Bath temperature' },
   scale: { label: 'Your scale shows steps of' },
   'resist.kind': { label: 'Resist' },
+  'workshop.supply': { label: 'Which of your supplies?' },
+  'workshop.has': { label: 'What is there already?', hint: 'You are told to use only what you have.' },
   'supply.kind': { label: 'Supply' },
   'supply.amps': { label: 'Does it show amps?' },
   'supply.volts': { label: 'Volts on its label' },
@@ -74,6 +78,7 @@ export const fieldTexts = {
     label: 'Country',
     hint: 'Two letters, such as NZ. Left empty, the strictest rules are taken.',
   },
+  'place.openings': { label: 'Gas leaves by' },
   'place.room': { label: 'Room', hint: roomHint },
   paper: { label: 'Paper' },
 } as const satisfies Readonly<Record<string, FieldTexts>>;
@@ -128,8 +133,10 @@ export const fieldNames: Readonly<Record<JobPath, string>> = {
   'bath.chargePassed': 'charge the bath has passed',
   'bath.for': 'metal of the proposed recipe',
   'bath.mixedAt': 'time of mixing',
-  scale: 'step of the scale',
   'workshop.known': 'workshop',
+  'workshop.supply': 'supply of the workshop',
+  'workshop.has': 'what the workshop has',
+  'workshop.scale': 'step of the scale',
   hanger: 'hanger',
   'resist.kind': 'resist',
   strip: 'test strip',
@@ -144,6 +151,7 @@ export const fieldNames: Readonly<Record<JobPath, string>> = {
   'place.use': 'use',
   'place.country': 'country',
   'place.room': 'room',
+  'place.openings': 'openings',
   'place.authorityAllowsTreatment': 'authority’s word on treating the bath',
   paper: 'paper',
   'units.length': 'unit of lengths',
@@ -167,6 +175,8 @@ export const choiceNames: Readonly<
         | typeof controls
         | typeof uses
         | typeof papers
+        | typeof openings
+        | typeof equipment
         | typeof lengthUnits
         | typeof temperatureUnits
       )[number],
@@ -205,6 +215,16 @@ export const choiceNames: Readonly<
   home: 'home',
   selling: 'selling',
   teaching: 'teaching',
+  window: 'window that opens',
+  outdoors: 'outdoors',
+  none: 'nothing',
+  thermometer: 'thermometer',
+  multimeter: 'multimeter',
+  calliper: 'calliper',
+  goggles: 'goggles',
+  gloves: 'gloves',
+  tray: 'tray',
+  jar: 'jar',
   A4: 'A4',
   Letter: 'Letter',
   mm: 'mm',

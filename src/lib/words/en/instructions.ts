@@ -22,10 +22,13 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
     'Fix the hanger so that it holds the piece and carries the current; keep the clip above the liquid.',
   'lay-plate':
     'Lay the plate ready, {plate}, and a wire or clip for each of the two. Nothing is hung before the bath exists and the piece is masked.',
-  'weigh-piece':
-    'Weigh the bare piece now, before the mask, if your scale shows a tenth of a gram: the loss tells the depth.',
+  'weigh-piece': 'Weigh the bare piece now, before the mask: the loss tells the depth.',
   'top-up': 'Fill it up to its line with water. No salt: that has stayed.',
   'plate-opposite': 'Hang the plate, {plate}, exactly opposite the piece, {gap} away, level with it.',
+  'meter-clips':
+    'Before the clips touch any metal: clips apart, supply in, the meter at DC volts, its red tip on the clip meant for the piece, black on the other. No minus sign: it is plus. Supply out again.',
+  'meter-clips-low':
+    'Before the clips touch any metal: clips apart, volts knob low, supply on, the meter at DC volts, its red tip on the clip meant for the piece, black on the other. No minus sign: it is plus. Supply off again.',
   'piece-on-plus': 'Piece clip on plus. Say it aloud and look.',
   'plate-on-minus': 'Plate clip on minus.',
   tray: 'Put a tray under everything.',
@@ -33,6 +36,7 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'pour-jug': 'Pour {water} of {kind} by the jug.',
   dress: 'Goggles on, gloves on, apron on. Salt comes after.',
   'weigh-salt': 'Weigh {mass} of {salt}.',
+  'whole-salt': 'Take {mass} of {salt}: whole packets whose label says how much is in them.',
   'stock-water': 'Measure {water} of {kind} into a large jug that will never hold food again.',
   'stir-salt': 'Add the salt to the water and stir with plastic. No kitchen spoon.',
   'stock-pour': 'Pour {volume} of it into the tub, to your line. Keep the rest in a closed jar.',
@@ -71,6 +75,8 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
     'Write down amps and degrees every few minutes. Amps that jump: resist lifts. Amps that fall: film, or metal used up.',
   'watch-bath':
     'Look every few minutes: fine bubbles at the plate go on while it bites. Many at the piece: resist lifts. None: a clip has let go, or a film has grown.',
+  'watch-amps-alone':
+    'Write down the amps every few minutes. Amps that jump: resist lifts. Amps that fall: film, or metal used up.',
   'deep-enough': 'Deep enough? Decide while the mask is still on.',
   'supply-off-meter': 'Supply off, meter at zero. Then touch the clips.',
   'supply-off-unplugged': 'Supply off, its plug out. Then touch the clips.',
@@ -84,6 +90,9 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'adult-removes':
     'Hand the rinsed piece to the adult in charge, who takes the resist off away from the class: what takes it off burns.',
   'dry-and-measure': 'Dry the piece, weigh it, measure the depth, take a picture.',
+  'dry-and-weigh': 'Dry the piece, weigh it, take a picture: the weight lost tells the depth.',
+  'dry-and-gauge': 'Dry the piece, measure the depth, take a picture.',
+  'dry-and-look': 'Dry the piece, judge the depth by eye and fingernail, take a picture.',
   'settle-and-keep':
     'Let the bath settle, keep it closed but not airtight, in the {family} jar, for the next job.',
   'update-label-minutes': 'Write today’s minutes with current on and the metal on its label.',

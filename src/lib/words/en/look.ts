@@ -39,16 +39,20 @@ export const lookTexts = {
 } as const;
 
 /** Ways to judge a depth with the mask still on. */
-export const depthSigns = (units: ReadingUnits) => [
+export const depthSigns = (units: ReadingUnits, hasGauge: boolean) => [
   { name: 'Needle', text: 'Draw it across a bare edge: it feels a step sooner than a nail does.' },
   {
     name: 'Fingernail',
     text: `It catches at about ${amountText(advice.nail.value, advice.nail.unit, units, 1)}. Through a glove you feel less.`,
   },
-  {
-    name: 'Depth gauge or calliper tail',
-    text: 'From the resist to the floor; take off the resist’s own thickness.',
-  },
+  ...(hasGauge
+    ? [
+        {
+          name: 'Depth gauge or calliper tail',
+          text: 'From the resist to the floor; take off the resist’s own thickness.',
+        },
+      ]
+    : []),
   {
     name: 'Picture',
     text: 'Photograph it beside a ruler, lit from the side: the shadow tells one look from the next.',

@@ -23,6 +23,7 @@ export const metalNames: Readonly<Record<BitableMetal | RefusedMetal, string>> =
   galvanised: 'galvanised metal',
   unknown: 'unknown metal',
   'unknown-yellow': 'unknown yellow metal',
+  'unknown-white': 'unknown white metal',
   'cadmium-solder': 'metal with cadmium solder',
   titanium: 'titanium',
   'silver-935-lowtarnish': '935 silver',

@@ -13,7 +13,7 @@ export const metalTexts = {
     depth: 'How deep should it bite?',
     area: 'How much of the face stays bare?',
   },
-  unsure: 'Yellow, not sure which',
+  unsure: { 'unknown-yellow': 'Yellow, not sure which', 'unknown-white': 'White, not sure which' },
   other: 'Another metal',
   findOut: 'Finding out what it is',
   whichOther: 'Which one?',
@@ -22,6 +22,8 @@ export const metalTexts = {
     { value: 'disc', label: 'Disc' },
     { value: 'band', label: 'Band' },
   ],
+  tiny: 'That is smaller than any jewel. Are these centimetres?',
+  isCm: 'Yes, centimetres',
   boxAround: 'Another outline: type the box around it.',
   pieces: (count: string): string => (count === '1' ? 'piece' : 'pieces'),
   /** @param area cm² */
@@ -33,11 +35,18 @@ export const metalTexts = {
 
 export const lengthUnits = [
   { value: 'mm', label: 'mm' },
+  { value: 'cm', label: 'cm' },
+  { value: 'in', label: 'inch' },
+];
+
+/** Depths and sheet: nobody measures them in centimetres. */
+export const fineUnits = [
+  { value: 'mm', label: 'mm' },
   { value: 'in', label: 'inch' },
 ];
 
 export const thicknessUnits = [
-  ...lengthUnits,
+  ...fineUnits,
   { value: 'gauge-BS', label: 'Brown & Sharpe' },
   { value: 'gauge-SWG', label: 'British SWG' },
 ];

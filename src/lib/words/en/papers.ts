@@ -152,13 +152,17 @@ export const figureGroups: readonly { readonly title: string; readonly ids: read
 ];
 
 /** Heads of the table for readings. */
-export const readingHeads = (units: ReadingUnits): readonly string[] => [
+/** Heads of the readings' columns: only what this bench can read has one. */
+export const readingHeads = (
+  readable: readonly ('volts' | 'amps' | 'celsius')[],
+  units: ReadingUnits,
+): readonly string[] => [
   '',
   'clock',
   'min on',
-  'volts',
-  'amps',
-  symbolRead('degC', units),
+  ...(['volts', 'amps', 'celsius'] as const).flatMap((id) =>
+    !readable.includes(id) ? [] : [id === 'celsius' ? symbolRead('degC', units) : id],
+  ),
   'what it looks like',
 ];
 /** Lines to fill in after the job: name, unit to be read in the maker's own, and the figure to compare with. */
@@ -166,15 +170,17 @@ export const resultLines: readonly {
   readonly name: string;
   readonly unit: UnitId;
   readonly plan: FigureId | null;
+  /** only for a bench that has it */
+  readonly needs?: 'scale' | 'calliper' | 'amps';
 }[] = [
-  { name: 'Mass before', unit: 'g', plan: null },
-  { name: 'Mass after', unit: 'g', plan: null },
-  { name: 'Metal lost', unit: 'g', plan: 'mass_removed' },
+  { name: 'Mass before', unit: 'g', plan: null, needs: 'scale' },
+  { name: 'Mass after', unit: 'g', plan: null, needs: 'scale' },
+  { name: 'Metal lost', unit: 'g', plan: 'mass_removed', needs: 'scale' },
   { name: 'Depth in the middle', unit: 'um', plan: 'depth' },
-  { name: 'Depth near an edge', unit: 'um', plan: null },
+  { name: 'Depth near an edge', unit: 'um', plan: null, needs: 'calliper' },
   { name: 'Thinnest line that lasted', unit: 'um', plan: 'thinnest_line' },
   { name: 'Time with current on', unit: 'min', plan: null },
-  { name: 'Amp-hours', unit: 'A.h', plan: 'charge' },
+  { name: 'Amp-hours', unit: 'A.h', plan: 'charge', needs: 'amps' },
 ];
 export const resultTexts = {
   plan: 'plan {value}',

@@ -35,6 +35,7 @@ const inputs: Readonly<Record<Exclude<InputPath, JobPath | `bath.dissolved.${str
   'tub.water': as('tub.waterByJug'),
   attached: as('piece.attached'),
   resist: as('resist.kind'),
+  workshop: as('workshop.has'),
   'place.mayTreat': as('place.authorityAllowsTreatment'),
 };
 

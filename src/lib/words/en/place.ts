@@ -6,4 +6,9 @@ export const placeTexts = {
     { value: 'selling', label: 'For sale' },
     { value: 'teaching', label: 'In a class' },
   ],
+  openings: [
+    { value: 'window', label: 'A window or door that opens' },
+    { value: 'outdoors', label: 'Open air: I work outdoors' },
+    { value: 'none', label: 'Nothing opens' },
+  ],
 };

@@ -8,6 +8,8 @@ export const planTexts = {
   lead: 'Nothing is mixed yet. Print it, and come back when you like.',
   set: 'What you will set',
   layOut: 'What to buy and lay out',
+  get: 'To get, if it is not there',
+  have: 'There already: lay it out',
   hours: 'How the hours lie',
   papers: 'Print it',
   more: 'Look closer',

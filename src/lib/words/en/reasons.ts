@@ -11,6 +11,8 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   'stock-galvanised': 'its zinc fizzes off first, and old coats hold chromate or cadmium.',
   'stock-unknownStock': 'what comes off it cannot be known, and may be poison.',
   'stock-unknownYellow': 'yellow metal can be plated steel, or brass with lead.',
+  'stock-unknownWhite':
+    'white metal can be stainless steel, whose bath turns poisonous, nickel, aluminium or plate.',
   'stock-cadmium': 'old silver solder can hold cadmium, whose fumes and salts are deadly.',
   'stock-oxide': 'its own oxide stops the current before it bites.',
   'stock-pits': 'salt water pits it deep and uneven, and it gases on when the current is off.',
@@ -20,6 +22,10 @@ export const reasons: Readonly<Record<ReasonId, string>> = {
   'way-unknownStock': 'Find its name on the bill or the sheet’s edge, or take sheet whose alloy you know.',
   'way-unknownYellow':
     'Hold a magnet to it: if it sticks, do not etch it. Scratch it deep on the back: white, grey or red below is plated, do not etch it. Yellow all through: plan it as leaded brass C360, with lead’s cautions, and do not sell it.',
+  'way-unknownWhite':
+    'Hold a magnet to it: if it sticks, it is steel or nickel. Look for a stamp of its fineness, as on the tiles: silver has one. Scratch it deep on the back: yellow or red below is plated. Without a stamp have a jeweller or an assay office test it.',
+  'film-knobs': 'use fewer amps.',
+  'film-fixed': 'a wider gap, or a supply of fewer volts, bites gentler.',
   'way-cadmium': 'Cut the seam away, or take a piece soldered with solder you know is free of cadmium.',
   'way-oxide': 'It takes colour from current instead of a bite. For etching take silver, copper or brass.',
   'way-pits': 'Etch silver, copper or brass; stamp or engrave aluminium.',

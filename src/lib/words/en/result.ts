@@ -22,6 +22,7 @@ export const resultTexts = {
   gained: 'It weighs no less than before. Was one of the two with the mask on?',
   coarse: 'Your scale is coarse for this piece.',
   note: 'Note',
+  otherwise: 'Weighed or measured it some other way?',
   rebite: 'The mask is off and it is not deep enough',
   back: 'You go back to the resist step, and check everything before power again.',
   again: 'Mask it again and bite',

@@ -49,6 +49,10 @@ export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; r
       instead: 'Hang silver opposite silver, or stainless steel on the − side.',
     },
     'unsuitable-stock': { text: '{metal} is not etched here: {why}', instead: '{way}' },
+    'no-opening': {
+      text: 'Nothing can leave the room you named, and every bath gives off gas that burns.',
+      instead: 'Work by a window that opens, in an open garage or shed, or outdoors under a roof.',
+    },
     'ten-volts': {
       text: 'The volts knob stands at {volts}. At {refusedVolts} and over the resist lifts and gas takes over from the bite.',
       instead:
@@ -126,7 +130,7 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
     'Tin stays on {metal} as a grey skin in nitrate and slows the bite. Brush it off at each look, or use table salt.',
   'buying-is-watched': `Sellers of {salt} must report odd sales, and you a theft or loss within ${plain(lawAmounts.reportWithin.value)} hours. Buy little, keep it labelled and locked. Check your country.`,
   'heat-and-light': '{how}',
-  'weak-resist': '{resist} is the weakest resist. Three layers, fewer amps, and a look every few minutes.',
+  'weak-resist': '{resist} is the weakest resist. Three layers, a gentle bite, and a look every few minutes.',
   'class-in-charge':
     'In a class one adult starts and stops every supply. Nobody under age mixes salts. Nobody pregnant near lead or nickel. Ask the venue and the insurer before the day.',
   'other-metal-in-bath':
@@ -136,11 +140,11 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
   'overloads-supply':
     'At these volts the cell would take {asked}, and the supply gives {most}: it gets hot or cuts out. Hang fewer pieces at once, hang the plate further off, or use a stronger supply.',
   'bath-overheats':
-    'Run in one go the bath would pass {stop}; it warms by {rate}. Run in parts and let it cool, or use fewer amps or a bigger bath. Stop at {stop}.',
+    'Run in one go the bath would pass {stop}; it warms by {rate}. Run in parts and let it cool, or use a bigger bath. Stop at {stop}.',
   'bite-slower-in-practice':
     'In practice the bite takes about {ratio} times as long as this model says: believe the trade until the first look.',
   'film-limit':
-    'As set the bite runs at {density}, near the {limit} that the liquid at the metal can carry. Expect patches and a depth that cannot be foretold; use fewer amps.',
+    'As set the bite runs at {density}, near the {limit} that the liquid at the metal can carry. Expect patches and a depth that cannot be foretold: {way}',
   'no-ammeter': 'Without an ammeter time is all there is to go by. Look early and often.',
   'volts-capped': 'The knob stands at {volts}; the plan counts with {cap}. Turn it down.',
   'hydrogen-lid':
@@ -149,6 +153,8 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
     'Open window while it bites: next to no chlorine, at most {likely} in {room}. Only if the current falls away or the metal is used up does salt water give more: {limit}, the short limit, after {minutes}; {worst} at worst. Then supply off, as at any pool smell: leave, air the room.',
   'chlorine-room-unknown':
     'Open window while it bites. Only if the current falls away or the metal is used up does salt water give chlorine. Pool smell: supply off, leave, air the room.',
+  'bath-warms-unread':
+    'The bath may reach {end}. Feel the tub from outside, gloves on: as soon as it is warm, turn down or let it cool; hot: stop.',
   'bath-warms': 'The bath may reach {end}. Look at the thermometer: slow down at {warn}, stop at {stop}.',
   'bath-worn':
     'With this run the bath has passed {used}; retire it at {limit}. Old baths bite badly and, with nitrate, make nitrite and ammonia. Mix a new one and hand this one over.',

@@ -76,10 +76,12 @@ export const otherStock = [
 ] as const satisfies readonly { readonly id: Stock; readonly label: string; readonly why: string }[];
 
 type Other = (typeof otherStock)[number];
+/** Told apart by tests of their own. */
+type Unsure = 'unknown-yellow' | 'unknown-white';
 
 /** Metals too alike to be asked for one by one, and the stock that each is shown as: every metal stands in one list. */
 const shownAs: Readonly<
-  Record<Exclude<Stock, Other['id'] | (typeof bitableStock)[number]['id'] | 'unknown-yellow'>, Other['id']>
+  Record<Exclude<Stock, Other['id'] | (typeof bitableStock)[number]['id'] | Unsure>, Other['id']>
 > = {
   C23000: 'C22000',
   C27000: 'C27200',
@@ -101,18 +103,46 @@ export function otherStockOf(metal: string): Other | undefined {
   return otherStock.find((stock) => stock.id === id);
 }
 
-/** How to find out what a yellow metal is. Common practice, no source. */
-export const yellowTests: readonly { readonly title: string; readonly text: string }[] = [
-  {
-    title: 'Hold a magnet to it.',
-    text: 'It sticks: plated steel. Do not etch it.',
-  },
-  {
-    title: 'Scratch the back, deep, where it will not show.',
-    text: 'White or grey below: plated. Do not etch it. Red below: plated copper. Yellow all through: some brass.',
-  },
-  {
-    title: 'Look for its name.',
-    text: 'On the bill, the sheet’s edge or the seller’s page: C260, CZ106, CuZn30 or “cartridge” is brass 70/30. Choose that above. No name: treat it as leaded brass, and do not sell it; brass for turning holds lead.',
-  },
-];
+interface StockTest {
+  readonly title: string;
+  readonly text: string;
+}
+
+/** How to find out what a metal is. Common practice, no source. */
+export const stockTests: Readonly<Record<Unsure, readonly StockTest[]>> = {
+  'unknown-yellow': [
+    {
+      title: 'Hold a magnet to it.',
+      text: 'It sticks: plated steel. Do not etch it.',
+    },
+    {
+      title: 'Scratch the back, deep, where it will not show.',
+      text: 'White or grey below: plated. Do not etch it. Red below: plated copper. Yellow all through: some brass.',
+    },
+    {
+      title: 'Look for its name.',
+      text: 'On the bill, the sheet’s edge or the seller’s page: C260, CZ106, CuZn30 or “cartridge” is brass 70/30. Choose that above. No name: treat it as leaded brass, and do not sell it; brass for turning holds lead.',
+    },
+  ],
+  'unknown-white': [
+    {
+      title: 'Look for a stamp.',
+      text: 'A fineness, as on the tiles above, is silver: choose that. EPNS or “alpaca” is no silver.',
+    },
+    {
+      title: 'Hold a magnet to it.',
+      text: 'It sticks: steel or nickel. Do not etch it as silver.',
+    },
+    {
+      title: 'Lift it.',
+      text: 'As light as a plastic lid: aluminium. Do not etch it here.',
+    },
+    {
+      title: 'Scratch the back, deep, where it will not show.',
+      text: 'Yellow or red below: plated. White all through may still be stainless steel, which makes the bath poisonous. No stamp: have a jeweller or an assay office test it first.',
+    },
+  ],
+};
+
+/** Whether a metal is one that tests must tell first. */
+export const isUnsure = (metal: string): metal is Unsure => Object.hasOwn(stockTests, metal);

@@ -1,3 +1,8 @@
+import { supplyNames } from './materials.ts';
+import { sentenceCase } from './render.ts';
+import { storedText } from './stored-text.ts';
+import { withUnit } from './units.ts';
+
 /** The screen that asks for the supply. */
 export const supplyTexts = {
   title: 'What gives the current?',
@@ -14,6 +19,23 @@ export const supplyTexts = {
     { value: 'yes', label: 'Yes', hint: 'or a multimeter in its line does' },
     { value: 'no', label: 'No' },
   ],
+  another: 'Another one',
+  forget: 'I no longer have this one',
   onLabel: 'that its knob can hold; empty without such a knob',
   onLabelOrEmpty: 'as its label says; empty if it does not',
 };
+
+/** A supply of the workshop in one line, as it was described there. */
+export function supplyName({
+  kind,
+  amps,
+  volts,
+  maxAmps,
+}: Readonly<Record<'kind' | 'amps' | 'volts' | 'maxAmps', string>>): string {
+  return [
+    sentenceCase(storedText(supplyNames, kind)),
+    ...(kind === 'bench' || volts === '' ? [] : [withUnit(volts, 'V')]),
+    ...(maxAmps === '' ? [] : [`up to ${withUnit(maxAmps, 'A')}`]),
+    ...(amps === 'yes' ? ['shows amps'] : []),
+  ].join(', ');
+}

@@ -7,7 +7,17 @@ export const workshopTexts = {
   lead: 'Asked once: all that follows is for what you have. Change it any time.',
   current: 'What gives the current?',
   place: 'Where, and for whom?',
-  weighs: 'What do you weigh with?',
+  tools: 'What else is there?',
+  /** scales are asked apart, by their smallest step */
+  equipment: [
+    { value: 'goggles', label: 'Splash goggles' },
+    { value: 'gloves', label: 'Nitrile gloves' },
+    { value: 'tray', label: 'A tray with a rim' },
+    { value: 'jar', label: 'A jar with a tight lid, never used for food' },
+    { value: 'thermometer', label: 'A thermometer for the bath' },
+    { value: 'multimeter', label: 'A multimeter' },
+    { value: 'calliper', label: 'A calliper or depth gauge' },
+  ],
   nothing: 'Nothing yet?',
   get: `Get a bench supply with knobs for volts and amps, sealed from the mains, that gives ${datumText(advice.smallSupplyMost)}. One that shows amps makes the time surer: you stop by the amp-hours that have passed, not by the clock alone.`,
 } as const;

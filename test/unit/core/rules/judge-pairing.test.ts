@@ -46,6 +46,7 @@ const notOfPairing = [
   'does-not-fit',
   'too-few-volts',
   'silver-bath-worn',
+  'no-opening',
 ];
 
 test('every refusing rule is about what meets what, or known not to be', () => {

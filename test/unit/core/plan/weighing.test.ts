@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { weighingFor } from '../../../src/lib/session/stock.ts';
+import { weighingFor } from '../../../../src/lib/core/plan/weighing.ts';
 
 const bath = { grams: 29.6, strength: 60, bathMl: 500 };
 

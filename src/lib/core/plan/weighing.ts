@@ -1,3 +1,7 @@
+import { fromSi } from '../units/convert.ts';
+import type { JobInput } from './job-input.ts';
+import type { Figures } from './plan.ts';
+
 /** A recipe that a maker's scale can show. */
 export type PieceWeighing =
   | { readonly kind: 'weigh'; readonly grams: number }
@@ -12,6 +16,9 @@ const LEAST_STEPS = 5;
 const TOLERATED = 0.05;
 /** Marks on a jug, mL. */
 const JUG = 5;
+
+/** Plans stored before the scale was asked gave salt to a tenth of a gram. */
+const DIGIT = 0.1;
 
 const nearest = (value: number, step: number): number =>
   Number((Math.round(value / step) * step).toPrecision(6));
@@ -40,5 +47,19 @@ export function weighingFor({ grams, strength, bathMl }: Wanted, step: number | 
     grams: stock,
     waterMl: nearest((1000 * stock) / strength, JUG),
     pourMl: nearest(bathMl, JUG),
+  };
+}
+
+/** How the plan's salt is weighed on this bench's scale; null for a bath that is mixed already, or a plan without figures. */
+export function weighingOf(
+  { bath, workshop }: JobInput,
+  figures: Figures,
+): (PieceWeighing & { /** whole mL */ readonly tubWaterMl: number }) | null {
+  const { salt_mass: salt, bath_volume: volume } = figures;
+  if (!salt || !volume || bath.record !== null) return null;
+  const step = workshop === undefined ? DIGIT : workshop.scale === null ? null : fromSi(workshop.scale, 'g');
+  return {
+    ...weighingFor({ grams: salt.value, strength: bath.strength, bathMl: volume.value }, step),
+    tubWaterMl: Math.round(figures.water_volume?.value ?? 0),
   };
 }
