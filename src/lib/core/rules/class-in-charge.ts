@@ -1,6 +1,9 @@
 import type { WarningRule } from './rule.ts';
 
-/** In a class somebody answers for the others: who starts the supply, who must not be near, who was asked. */
+/**
+ * In a class one person is responsible: for who starts the supply, who must stay away, and who was asked
+ * about health.
+ */
 export const classInCharge = {
   id: 'class-in-charge',
   kind: 'watch',
