@@ -8,7 +8,7 @@ import type { Files, Planned } from './plan-draft.ts';
 export interface WorkerRequest {
   readonly id: number;
   readonly files: Files;
-  /** the plan itself, other ways to its depth, what moves it, or what another value would make of it */
+  /** the plan; other ways to its depth; what changes the depth; or a trial of another value */
   readonly asks: 'plan' | 'alternatives' | 'influences' | Trying;
 }
 
@@ -20,7 +20,7 @@ export type Reply = { readonly id: number } & (
   | { readonly ok: false; readonly error: string }
 );
 
-/** Where the bite of a job goes: asked of a worker that does nothing else. */
+/** Question for the bite map. Its worker does nothing else. */
 export interface MapQuestion {
   readonly asks: 'map';
   readonly file: unknown;
