@@ -1,8 +1,8 @@
 import type { WarningRule } from './rule.ts';
 
 /**
- * In a class one person is responsible: for who starts the supply, who must stay away, and who was asked
- * about health.
+ * In a class somebody is responsible: for who starts the supply, who must stay away, and whose permission is
+ * asked.
  */
 export const classInCharge = {
   id: 'class-in-charge',
