@@ -14,8 +14,8 @@ export interface MixingLine {
 }
 
 /**
- * How the plan's salt is weighed on the maker's scale, with the water that the tub takes, whole mL; null for a bath
- * that is mixed already.
+ * How to weigh the plan's salt on the maker's scale, with the water for the tub, whole mL; null for a bath
+ * that is already mixed.
  */
 export function weighingOf(
   { figures, job }: Plan,
@@ -31,8 +31,8 @@ export function weighingOf(
 }
 
 /**
- * The plan's lines of mixing, with the mass as the maker's scale can show it. A stock is mixed in a jug
- * and poured, so that its lines stand in for the tub's.
+ * The plan's lines for mixing, with the mass as the maker's scale can show it. A stock is mixed in a jug and
+ * poured, so its lines replace those of the tub.
  */
 export function mixingLines(plan: Plan, scale: string): readonly MixingLine[] {
   const weighing = weighingOf(plan, scale);
@@ -57,5 +57,5 @@ export function mixingLines(plan: Plan, scale: string): readonly MixingLine[] {
   });
 }
 
-/** When the last grain has dissolved, ms since 1970. */
+/** When all salt has dissolved, ms since 1970. */
 export const dissolvedAt = (mixedAt: number): number => mixedAt + fromHours(practice.dissolveHours.value);
