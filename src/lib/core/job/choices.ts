@@ -108,7 +108,7 @@ export const metalIds = all<BitableMetal | RefusedMetal>()([
   'pewter',
 ]);
 
-/** Salts as bought: each hydrate is a word of its own. */
+/** As bought: each hydrate is a word of its own. */
 export const saltIds = all<SaltId>()([
   'NaNO3',
   'KNO3',
