@@ -69,7 +69,7 @@ test('says plainly what is no picture, and keeps the last good one', async ({ pa
     ['broken.png', 'image/png', broken, 'damaged'],
     ['blank.svg', 'image/svg+xml', blank, 'one tone'],
     ['bomb.svg', 'image/svg+xml', bomb, 'grow when it is read'],
-    ['notes.txt', 'text/plain', Buffer.from('no picture'), 'no PNG, JPEG, WebP or SVG'],
+    ['notes.txt', 'text/plain', Buffer.from('no picture'), 'not a PNG, JPEG, WebP or SVG'],
   ] as const) {
     await choose(page, name, type, bytes);
     await expect(page.getByRole('status').filter({ hasText: says })).toBeVisible();
@@ -102,7 +102,7 @@ test('lists what may be dust, one by one; what is kept stays', async ({ page }) 
   await expect(page.getByText('1 island of resist')).toBeVisible();
   await page.getByText('Pinholes and specks, one by one').click();
   const speck = page.getByRole('checkbox', {
-    name: /^Take speck 2 away: 0\.1\d mm wide, 25 from the left, 30/,
+    name: /^Remove speck 2: 0\.1\d mm wide, 25 from the left, 30/,
   });
   await expect(
     page.getByRole('checkbox', { name: /^Fill pinhole 1: .* 12 from the left, 14/ }),

@@ -8,15 +8,15 @@ export const planTexts = {
   lead: 'Nothing is mixed yet. Print it, and come back when you like.',
   set: 'What you will set',
   layOut: 'What to buy and lay out',
-  hours: 'How the hours lie',
+  hours: 'When to do what',
   papers: 'Print it',
   more: 'Look closer',
   figures: 'Amps, volts, amp-hours, salt',
-  madeWith: 'What it is made with',
+  madeWith: 'Your answers',
   change: 'Change',
   changes: (text: string): string => `Change: ${text}`,
   noArea:
-    'How much stays bare is still missing: time and current come with it. You can mix, mask, and say it then.',
+    'The bare area is still missing: time and current depend on it. You can mix and mask, and give it then.',
 } as const;
 
 /** When what is done, for a new bath or one from the shelf. */
