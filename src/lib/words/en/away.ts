@@ -143,14 +143,14 @@ export const keepLines: readonly string[] = [
   'A jar of thick plastic with a screw lid, never one that held food or drink. A finger’s width of air on top.',
   'Upright, in a tray that holds all of it. Locked away from children, pets, food and frost.',
   'Apart from acids, ammonia, bleach and solvents, and from the other metal groups’ jars.',
-  'Dried-up salt on the rim is wiped off damp; the towel goes with the towels below.',
+  'Wipe dried salt off the rim with a damp towel; it goes with the towels below.',
 ];
 
 export const handOverLines: readonly string[] = [
   'Ask first, then bring it. Do not thin it, boil it down, or mix baths.',
   'In its own jar: sealed, not full to the brim. The label says salt, metal, dates, and the hazards.',
   'In the car: upright, in a second container with towels around it, not in the seat row. No bus, no post.',
-  'Say what it holds. Stay until somebody has taken it from you. Write down to whom.',
+  'Say what it holds. Stay until somebody has taken it from you. Write down who.',
 ];
 
 /** What to ask the service, filled for this bath. */

@@ -34,7 +34,7 @@ export const influencesIntro = (
 /** In words a maker uses, with what makes it surer. */
 export const inputWords: Readonly<Record<Influence['id'], string>> = {
   gap: 'Gap between piece and plate',
-  knob: 'Where the knob stands',
+  knob: 'How the knob is set',
   strength: 'Strength of the bath',
   temperature: 'Temperature of the bath',
   time: 'Time: when you stop',

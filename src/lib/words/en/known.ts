@@ -29,7 +29,7 @@ export const pairingsPage = {
   whole: 'All metals and salts',
   wholeHint: 'Tap a mark for its sentence.',
   instead: 'Instead',
-  versus: 'Why silver goes worse than copper',
+  versus: 'Why silver is harder to etch than copper',
   cell: (metal: string, salt: string, verdict: string): string => `${metal}, ${salt}: ${verdict}`,
 } as const;
 

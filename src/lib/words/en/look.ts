@@ -47,7 +47,7 @@ export const depthSigns = (units: ReadingUnits) => [
   },
   {
     name: 'Depth gauge or calliper tail',
-    text: 'From the resist to the floor; take off the resist’s own thickness.',
+    text: 'From the resist to the floor; subtract the resist’s own thickness.',
   },
   {
     name: 'Picture',

@@ -28,7 +28,7 @@ export function hoursText(isNew: boolean, standHours: number, biteMinutes: numbe
   return isNew
     ? [
         'Today: mix, label, clean and mask.',
-        `Then it stands: ${withUnit(plain(standHours, 2), 'h')} at least, or overnight.`,
+        `Then let it stand: ${withUnit(plain(standHours, 2), 'h')} at least, or overnight.`,
         bite,
       ]
     : ['First: take the bath out, clean and mask.', bite];
