@@ -163,7 +163,7 @@ test('squares up a photo by four corners, moved by keys', async ({ page }) => {
     '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 50 60" width="1000" height="1200"><rect width="50" height="60" fill="#777"/><rect x="10" y="10" width="30" height="40" fill="#fff"/><rect x="15" y="20" width="15" height="8"/></svg>',
   );
   await choose(page, 'lying.svg', 'image/svg+xml', lying);
-  await page.getByRole('radio', { name: /what lies around it/ }).check();
+  await page.getByRole('radio', { name: /what is around it/ }).check();
   const drag = (name: string, x: number, y: number) => dragTo(page, `${name} corner`, x, y);
   await drag('Upper left', 0.2, 1 / 6);
   await drag('Upper right', 0.8, 1 / 6);

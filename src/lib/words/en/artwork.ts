@@ -19,7 +19,7 @@ export const artTexts = {
   working: 'Working on it.',
   shows: 'The picture shows',
   wholePiece: 'the piece, edge to edge',
-  askew: 'the piece and what lies around it',
+  askew: 'the piece and what is around it',
   askewHint: 'a photo: move four corners to those of the piece',
   corners: ['Upper left corner', 'Upper right corner', 'Lower right corner', 'Lower left corner'],
   cornersHint: 'Drag each corner to that of the piece. On a keyboard the arrows move it, with Shift by ten.',

@@ -128,11 +128,11 @@ export const inputName = (id: string, units: ReadingUnits): string =>
 /** Remarks that belong to a working. */
 const remarkTexts: Readonly<Record<RemarkId, string>> = {
   'closed-form':
-    'Closed form, gap/(k·A) with end allowance, not a solved field: range widened for where the bare parts lie.',
+    'Closed form, gap/(k·A) with end allowance, not a solved field: range widened for where the bare parts may be.',
   'solved-field':
     'Solved in three dimensions for this piece, plate and tub; walls, floor and surface insulate. A round tub counts as the square of its floor.',
   'where-bare':
-    'Where the bare parts lie is not known without a drawing: scattered over the face and close together are both solved, and both lie inside the range.',
+    'Without a drawing it is not known where the bare parts are: scattered over the face and close together are both solved, and both are inside the range.',
   'lots-closed-form':
     'The cell is solved for the whole batch; for fewer pieces its resistance is scaled by the closed form.',
   'averaged-2-mm': 'Averaged over {averaging}; edges bite deeper still. Model, not measured.',

@@ -39,7 +39,7 @@ export const inputWords: Readonly<Record<Influence['id'], string>> = {
   temperature: 'Temperature of the bath',
   time: 'Time: when you stop',
   areaFactor: 'Bare area: measure it from a drawing',
-  geometryFactor: 'Tub, plate, and where the bare parts lie',
+  geometryFactor: 'Tub, plate, and where the bare parts are',
   conductivityFactor: 'How the salt conducts: the tables',
   thresholdVoltage: 'Volts that the surfaces take',
   leads: 'Leads and clips: measure them',

@@ -39,7 +39,7 @@ export const lawTexts: Readonly<Record<LawId, string>> = {
     'Nobody who is or may be pregnant works with leaded brass, nickel silver or their baths.',
   'teach-venue': 'Ask the venue and the insurer first: water, a window, a hand-over for waste, first aid.',
   'eu-household':
-    'European Union: your town must collect hazardous household waste apart. Hand baths over there.',
+    'European Union: your town must collect hazardous household waste separately. Hand baths over there.',
   'no-drain': 'Bath, first rinse and sludge never go down a drain, thinned or not.',
 };
 

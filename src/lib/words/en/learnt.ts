@@ -8,7 +8,7 @@ import { amountText, readIn, symbolRead, withUnit } from './units.ts';
 export const benchTexts = {
   without: 'Show the plan without it',
   with: 'Plan with it again',
-  first: 'Nothing measured with this metal and salt yet: the plan goes by the tables.',
+  first: 'Nothing measured with this metal and salt yet: the plan uses the tables.',
   doubted: 'One of them is far from the others. Look at it again: was its depth or its weight noted right?',
   repeatable:
     'It assumes that your jobs vary as most do. With fewer than eight jobs the range may be too narrow.',
@@ -113,7 +113,7 @@ export const stripTexts = {
   drawing: 'Depths of the windows against their minutes, with the line through them and the range expected',
   timeAxis: 'Minutes with current on',
   table: 'The four windows',
-  band: 'Hatched: where the plan’s range lies. Line: through your windows. Dots: your windows.',
+  band: 'Hatched: the plan’s range. Line: through your windows. Dots: your windows.',
   odd: (windows: string): string =>
     `Window ${windows} does not fit the others. Measure it again; was it stopped out in time, and was its resist whole?`,
   forStrip: 'This bite is for the test strip: the strip hangs on the clip, not the piece.',

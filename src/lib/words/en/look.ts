@@ -51,7 +51,7 @@ export const depthSigns = (units: ReadingUnits) => [
   },
   {
     name: 'Picture',
-    text: 'Photograph it beside a ruler, lit from the side: the shadow tells one look from the next.',
+    text: 'Photograph it beside a ruler, lit from the side, and compare its shadow with the last look.',
   },
 ];
 
