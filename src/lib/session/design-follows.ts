@@ -8,7 +8,7 @@ const drawnOn = new Set<FieldId | null>([
   ...fieldRows.flatMap(([path, row]) => (row.drawnOn ? [fieldIdOf(path)] : [])),
 ]);
 
-/** Answers that go back to their defaults because no screen asks them once this field has changed. */
+/** Answers that no screen asks go back to their defaults when an answer they depend on changes. */
 function hidden(field: FieldId): Partial<Draft> {
   // screens ask what the supply can give: its volts, and at most its amps
   if (field.startsWith('supply.')) return { 'supply.control': 'volts' };

@@ -161,7 +161,9 @@ function pieceShares(faces: readonly FaceCurrent[]): readonly number[] {
   return currents.map((one) => one / mean);
 }
 
-/** Depth map of the first piece, on the face with the most current. */
+/**
+ * Depth map of the first piece: of its back if only that is bitten, otherwise of its face towards the plate.
+ */
 export function faceMap(
   bitten: readonly FaceCurrent[],
   { faces }: Setup['piece'],
