@@ -5,27 +5,31 @@
 import { base, build, files, prerendered, version } from '$service-worker';
 
 /*
- * Two megabytes at most are kept for offline: ten seconds of a slow line. Fifty pages of what to wear were a
- * tenth of that, so one empty page stands for all and the app draws what the address names. Price: a reload
- * without network and without script shows nothing there.
+ * At most two megabytes are stored for offline use, ten seconds on a slow connection. The fifty pages on what
+ * to wear would be a tenth of that, so one empty page serves for all of them, and the app draws the one that
+ * the address names. The drawback: without network and without scripts, a reload of such a page shows
+ * nothing.
  */
 
 /**
- * Everything is fetched when a version is installed, so that any page opens with the network off. A new
- * version waits: it is let in by the last page's closing, or by the maker's tap when no run is on.
+ * Everything is loaded when a version is installed, so that any page opens without a network. A new version
+ * then waits until the last page is closed, or until the maker starts it while no run is on.
  */
 const worker = self as unknown as ServiceWorkerGlobalScope;
 
-// Several apps may share one host, each under its own folder.
+// Several apps may share one host, each in its own folder.
 const prefix = `etchwright:${base}:`;
 const cacheName = `${prefix}${version}`;
 
-/** Pages whose data is a file of its own, asked for when the page is opened from another. */
+/** Pages whose data is in a separate file, which is loaded when another page links to them. */
 const pagesWithData = [`${base}/`, `${base}/known/sources/`];
 const pages = new Set(prerendered);
-/** What the app draws into for an address that is not kept; it lies as deep as they do. */
+/**
+ * The empty page for addresses that are not stored. It is as many folders deep as they are, so that relative
+ * addresses work.
+ */
 const emptyPage = `${base}/wear/drawn/`;
-/** There are many, all of one kind: their script is kept once and draws any of them. */
+/** Whether a page is one of the many that the empty page stands for. */
 const isDrawn = (path: string): boolean => path.startsWith(`${base}/wear/`) && path !== `${base}/wear/`;
 const keptPages = prerendered.filter((path) => !isDrawn(path) || path === emptyPage);
 const wanted = [
@@ -38,12 +42,12 @@ worker.addEventListener('install', (event) => {
   event.waitUntil(
     (async () => {
       const cache = await caches.open(cacheName);
-      // names of chunks carry their content; all else must come fresh from the host
+      // files of the build have their content in their name; all others must be loaded again from the host
       const fresh = new Set(build);
       await cache.addAll(
         wanted.map((path) => new Request(path, { cache: fresh.has(path) ? 'default' : 'reload' })),
       );
-      // hosts serve it with a status of their own; what matters is the page
+      // hosts send this page with an error status, which `addAll` would reject
       const unknown = await fetch(unknownPage, { cache: 'reload' }).catch(() => null);
       if (unknown) await cache.put(unknownPage, unknown);
     })(),
@@ -55,7 +59,7 @@ worker.addEventListener('activate', (event) => {
     (async () => {
       const old = (await caches.keys()).filter((name) => name.startsWith(prefix) && name !== cacheName);
       await Promise.all(old.map((name) => caches.delete(name)));
-      // the page that installed the first version is served at once
+      // let this version also serve the page that installed it
       await worker.clients.claim();
     })(),
   );
@@ -68,14 +72,14 @@ worker.addEventListener('message', ({ data }) => {
 const fromCache = async (path: string): Promise<Response | undefined> =>
   (await caches.open(cacheName)).match(path);
 
-/** A page by its path: with its slash, without its query. */
+/** Serves a page by its path, without its query. A missing slash at the end is added. */
 async function page(request: Request, url: URL): Promise<Response> {
   const path = url.pathname.replace(/index\.html$/, '');
   if (pages.has(path)) {
     const found = await fromCache(isDrawn(path) ? emptyPage : path);
     return found ?? fetch(request);
   }
-  // without the slash the page's relative addresses would point elsewhere
+  // without the slash, relative addresses of the page would be wrong
   if (pages.has(`${path}/`)) return Response.redirect(`${path}/${url.search}`, 307);
   try {
     return await fetch(request);
@@ -89,7 +93,7 @@ async function page(request: Request, url: URL): Promise<Response> {
 worker.addEventListener('fetch', (event) => {
   const { request } = event;
   const url = new URL(request.url);
-  // in development nothing is built, and nothing is kept
+  // in development there is no build, so nothing is stored
   if (request.method !== 'GET' || url.origin !== location.origin || build.length === 0) return;
   if (request.mode === 'navigate') event.respondWith(page(request, url));
   else if (kept.has(url.pathname)) {

@@ -1,7 +1,7 @@
 import { createRequire } from 'node:module';
 import type { FontFiles } from '../lib/print/make-papers.ts';
 
-/** Finds the type in node_modules, also from a bundle that lies in its cache. */
+/** Finds the fonts in node_modules, also when run from a bundle in its cache. */
 export function fontFiles(): FontFiles {
   const { resolve } = createRequire(import.meta.url);
   const text = (weight: string): string =>

@@ -12,7 +12,7 @@ import { jobPapers } from '../lib/print/order.ts';
 import { printPlan } from '$words/printed-plan.ts';
 import { fontFiles } from './font-files.ts';
 
-/** What the caller's script reads: a plan, our own fault, faulty input, a refused job. */
+/** Exit codes for scripts: a plan, our own error, faulty input, a refused job. */
 const exit = { plan: 0, ours: 1, input: 2, refused: 3 } as const;
 
 const usage = `usage:
@@ -21,7 +21,7 @@ const usage = `usage:
   npm run --silent sheet -- job.json --out sheet.pdf   write the papers
 job.json may be - for standard input.`;
 
-/** Everything wrong with what was handed in. */
+/** All faults of the input. */
 class InputFaults extends Error {
   readonly faults: readonly Fault[];
   constructor(...faults: readonly Fault[]) {
@@ -104,8 +104,8 @@ const print = (value: unknown): void => {
 };
 
 /**
- * The same job without a browser.
- * @returns the exit code: 0 a plan, 3 refused, 2 faulty input, 1 our own fault
+ * Plans a job without a browser.
+ * @returns the exit code: 0 a plan, 3 refused, 2 faulty input, 1 our own error
  */
 export async function main(argv: readonly string[]): Promise<number> {
   try {

@@ -69,7 +69,7 @@ test('says plainly what is no picture, and keeps the last good one', async ({ pa
     ['broken.png', 'image/png', broken, 'damaged'],
     ['blank.svg', 'image/svg+xml', blank, 'one tone'],
     ['bomb.svg', 'image/svg+xml', bomb, 'grow when it is read'],
-    ['notes.txt', 'text/plain', Buffer.from('no picture'), 'no PNG, JPEG, WebP or SVG'],
+    ['notes.txt', 'text/plain', Buffer.from('no picture'), 'not a PNG, JPEG, WebP or SVG'],
   ] as const) {
     await choose(page, name, type, bytes);
     await expect(page.getByRole('status').filter({ hasText: says })).toBeVisible();
@@ -102,7 +102,7 @@ test('lists what may be dust, one by one; what is kept stays', async ({ page }) 
   await expect(page.getByText('1 island of resist')).toBeVisible();
   await page.getByText('Pinholes and specks, one by one').click();
   const speck = page.getByRole('checkbox', {
-    name: /^Take speck 2 away: 0\.1\d mm wide, 25 from the left, 30/,
+    name: /^Remove speck 2: 0\.1\d mm wide, 25 from the left, 30/,
   });
   await expect(
     page.getByRole('checkbox', { name: /^Fill pinhole 1: .* 12 from the left, 14/ }),
@@ -163,7 +163,7 @@ test('squares up a photo by four corners, moved by keys', async ({ page }) => {
     '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 50 60" width="1000" height="1200"><rect width="50" height="60" fill="#777"/><rect x="10" y="10" width="30" height="40" fill="#fff"/><rect x="15" y="20" width="15" height="8"/></svg>',
   );
   await choose(page, 'lying.svg', 'image/svg+xml', lying);
-  await page.getByRole('radio', { name: /what lies around it/ }).check();
+  await page.getByRole('radio', { name: /what is around it/ }).check();
   const drag = (name: string, x: number, y: number) => dragTo(page, `${name} corner`, x, y);
   await drag('Upper left', 0.2, 1 / 6);
   await drag('Upper right', 0.8, 1 / 6);

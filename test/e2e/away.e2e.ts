@@ -47,7 +47,7 @@ test('a silver bath: smelt at first, handed over untreated, dosed only by the au
 }) => {
   await open(page, 'SILVER 1');
   await expect(page.getByRole('row', { name: /silver 8000 4 5.mg\/L/ })).toBeVisible();
-  await expect(page.getByRole('row', { name: /copper 640 0.32 no line/ })).toBeVisible();
+  await expect(page.getByRole('row', { name: /copper 640 0.32 not listed/ })).toBeVisible();
   await expect(doses(page)).toHaveCount(0);
 
   await page.locator('summary', { hasText: 'My authority allows it' }).click();

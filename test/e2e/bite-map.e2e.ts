@@ -29,7 +29,7 @@ test('shows where it bites deepest: a first look, then a finer one, and can be l
   // again, and left at the first look
   await title.click();
   await title.click();
-  const leave = page.getByRole('button', { name: 'Leave it at this look' });
+  const leave = page.getByRole('button', { name: 'Stop at this look' });
   await leave.click({ timeout: 30_000 });
   await expect(page.getByRole('progressbar')).toHaveCount(0);
   await expect(map).toBeVisible();
@@ -52,10 +52,10 @@ test('a test strip that bites four fifths as deep as expected moves the plan', a
   const minutes = page.getByText(/^Stop at .* with current on/);
   await page.getByText('a test strip first').click();
   await page.getByRole('textbox', { name: 'Depth of window 1' }).fill('0.04');
-  await expect(page.getByText('Two depths or more tell your rate')).toBeVisible();
+  await expect(page.getByText('Two depths or more give your bite rate')).toBeVisible();
   await page.getByRole('textbox', { name: 'Depth of window 3' }).fill('0.088');
   await expect(page.getByText(/This strip counts as one job/)).toBeVisible();
-  await expect(page.getByText(/Your bench, 1 job, one of them a test strip/)).toBeVisible();
+  await expect(page.getByText(/From 1 of your jobs, one of them a test strip/)).toBeVisible();
   const moved = await minutes.innerText();
   await page.getByRole('button', { name: 'Show the plan without it' }).click();
   await expect(minutes).not.toHaveText(moved);

@@ -30,6 +30,6 @@ test('two jobs side by side: what differs, their curves, and the difference in a
   await expect(page.getByText(/No answer differs: “Seed-head pendant” ran/)).toBeVisible();
   // neither was measured: nothing is learnt, and it says what to do
   await page.goto('/look-back/');
-  await expect(page.getByText('No job has taught anything yet.')).toBeVisible();
+  await expect(page.getByText('No job has shown anything yet.')).toBeVisible();
   await expectAccessible(page);
 });

@@ -135,7 +135,7 @@ export const pendantPlan: readonly Screen[] = [
       await go(hand);
     },
   },
-  { heading: 'What hangs opposite?', act: go },
+  { heading: 'Which plate hangs opposite?', act: go },
   {
     heading: 'What do they hang in?',
     act: async (hand) => {

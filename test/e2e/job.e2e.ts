@@ -214,9 +214,9 @@ test('a returning maker starts from the last piece, told what to turn, with all 
   await expect(page.getByText('All answers are as they were then.')).toBeVisible();
   const before = hand.acts();
   // one line changed in its place, and back to the plan
-  await page.getByText('What it is made with').click();
+  await page.getByText('Your answers').click();
   await hand.press(/^Change: Plate of/);
-  await atHeading(page, 'What hangs opposite?');
+  await atHeading(page, 'Which plate hangs opposite?');
   await hand.press('Continue');
   await atHeading(page, 'What do they hang in?');
   await hand.type('Gap between piece and plate', '40');

@@ -180,11 +180,11 @@ test('what is no settings is said plainly, in the address and in the field, and 
   await page.goto(`/#start=${handed.slice(0, -3)}`);
   await expect(page.getByRole('alert')).toContainText('damaged on the way');
   await page.goto('/#start=%3Cscript%3E');
-  await expect(page.getByRole('alert')).toContainText('not Etchwright settings');
+  await expect(page.getByRole('alert')).toContainText('not an Etchwright job');
   await page.goto(`/#start=2${handed.slice(1)}`);
   await expect(page.getByRole('alert')).toContainText('later version');
   await page.goto('/#start=');
-  await expect(page.getByRole('alert')).toContainText('not Etchwright settings');
+  await expect(page.getByRole('alert')).toContainText('not an Etchwright job');
 
   await page.goto('/');
   await page.getByText('From a sheet: type its code').click();
@@ -192,7 +192,7 @@ test('what is no settings is said plainly, in the address and in the field, and 
   for (const [typed, said] of [
     ['AAAA-AAAB', 'a letter is wrong or missing'],
     [shortCode(handed), 'not in this notebook'],
-    ['good morning', 'not Etchwright settings'],
+    ['good morning', 'not an Etchwright job'],
   ] as const) {
     await field.fill(typed);
     await page.getByRole('button', { name: 'Look it up' }).click();

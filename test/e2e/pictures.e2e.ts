@@ -108,7 +108,7 @@ test('what a file says was checked is asked again: the same job, once this brows
   await expect(page.getByText('Checks do not come with the file')).toBeVisible();
   await page.getByRole('button', { name: 'Write to the notebook' }).click();
   await expect(page.getByText('Written. Everything is in the notebook.')).toBeVisible();
-  const locked = page.getByText('What was seen before mixing no longer holds');
+  const locked = page.getByText('The checks before mixing no longer hold');
   await page.goto('/job/?id=own');
   await expect(page.getByRole('button', { name: 'Clock on' })).toBeDisabled();
   await expect(locked).toHaveCount(0);

@@ -34,7 +34,7 @@ test('a test strip: windows to the scrap, every look before power each time, a c
 
   for (let n = 0; n < 4; n += 1) {
     await expect(title).toHaveText('Stop and look: before power');
-    await expect(page.getByText('This bite is the test strip’s')).toBeVisible();
+    await expect(page.getByText('This bite is for the test strip')).toBeVisible();
     await expect(page.getByRole('button', { name: 'Clock on' })).toBeDisabled();
     await answerHold(page);
     await press('Clock on');
@@ -64,11 +64,11 @@ test('a test strip: windows to the scrap, every look before power each time, a c
   for (const [n, depth] of ['0.04', '0.064', '0.2', '0.112'].entries()) {
     await page.getByRole('textbox', { name: `Depth of window ${String(n + 1)}` }).fill(depth);
   }
-  await expect(page.getByText('Window 3 stands apart.')).toBeVisible();
+  await expect(page.getByText('Window 3 does not fit the others.')).toBeVisible();
   await expect(page.getByRole('img', { name: /Depths of the windows against their minutes/ })).toBeVisible();
   await page.getByRole('textbox', { name: 'Depth of window 3' }).fill('0.088');
-  await expect(page.getByText('stands apart.')).toHaveCount(0);
-  await expect(page.getByText(/Your bench, 1 job, one of them a test strip/)).toBeVisible();
+  await expect(page.getByText('does not fit the others.')).toHaveCount(0);
+  await expect(page.getByText(/From 1 of your jobs, one of them a test strip/)).toBeVisible();
   await expectAccessible(page);
   if (process.env['ETCHWRIGHT_SHOT']) await page.screenshot({ path: '/tmp/strip.png', fullPage: true });
 });

@@ -1,21 +1,21 @@
-/** Digits a number keeps: what a maker types has fewer. */
+/** Digits that a number keeps: makers do not type more. */
 export const DIGITS = 6;
 
-/** Powers of ten that a number may carry, and the bits they take. */
+/** Powers of ten that a number may have, and the bits they take. */
 const exponent = { least: -8, most: 7, bits: 4 } as const;
 
-/** Bits of a mantissa that go in one group, before the bit that says whether another follows. */
+/** Bits in one group of a mantissa. One more bit says whether another group follows. */
 const GROUP = 3;
 
-/** More groups than any number of six digits needs. */
+/** No number of six digits needs more groups than this. */
 const MOST_GROUPS = 8;
 
-/** Nothing more to read, or a number that no writer writes. */
+/** Thrown when there are no more bits, or for a number that the writer never writes. */
 export class BadBits extends Error {
   override readonly name = 'BadBits';
 }
 
-/** Writes fields one after another, the first bit of a field first. */
+/** Writes fields one after another, each from its highest bit. */
 export class BitWriter {
   readonly #bits: boolean[] = [];
 
@@ -23,7 +23,7 @@ export class BitWriter {
     for (let at = width - 1; at >= 0; at -= 1) this.#bits.push(((value >> at) & 1) === 1);
   }
 
-  /** A number from zero up, to six digits. */
+  /** A number from zero up, kept to six digits. */
   putNumber(value: number): void {
     const { mantissa, power } = decimal(value);
     this.put(power - exponent.least, exponent.bits);
@@ -36,7 +36,7 @@ export class BitWriter {
     } while (rest > 0);
   }
 
-  /** All of it, the last byte filled up with zeros. */
+  /** All bytes written, the last one filled up with zeros. */
   bytes(): Uint8Array {
     const bytes = new Uint8Array(Math.ceil(this.#bits.length / 8));
     this.#bits.forEach((bit, i) => {
@@ -90,7 +90,7 @@ function decimal(value: number): { mantissa: number; power: number } {
     return { mantissa: found.mantissa * 10 ** (found.power - exponent.most), power: exponent.most };
   }
   if (found.power >= exponent.least) return found;
-  // too fine to carry all its digits: rounded at the finest place
+  // with more decimals than the smallest power allows, the number is rounded
   const rounded = Math.round(value * 10 ** -exponent.least);
   return rounded === 0 ? { mantissa: 0, power: 0 } : decimal(Number(`${rounded}e${exponent.least}`));
 }

@@ -1,10 +1,10 @@
 import { BadBits } from './bits.ts';
 import type { BitReader, BitWriter } from './bits.ts';
 
-/** One definition for both ways, so that what is read cannot drift from what is written. */
+/** Writing and reading are defined together, so that they cannot drift apart. */
 export interface Codec<T> {
   readonly put: (out: BitWriter, value: T) => void;
-  /** @throws BadBits when the bits say nothing that was ever written */
+  /** @throws BadBits for bits that no writer can have written */
   readonly take: (from: BitReader) => T;
 }
 
@@ -16,7 +16,7 @@ export const number: Codec<number> = {
   take: (from) => from.takeNumber(),
 };
 
-/** Below zero as well. */
+/** A number that may be negative. */
 export const signed: Codec<number> = {
   put: (out, value) => {
     out.put(value < 0 ? 1 : 0, 1);
@@ -33,7 +33,7 @@ export const flag: Codec<boolean> = {
 };
 
 /**
- * One word of a list, by its place.
+ * One word of a list, by its place in it.
  * @param width bits, with room for words to come
  */
 export const word = (words: readonly string[], width: number): Codec<string> => ({
@@ -50,7 +50,7 @@ export const word = (words: readonly string[], width: number): Codec<string> => 
   },
 });
 
-/** A value that is handled as text. */
+/** A value that the draft holds as text. */
 export const asText = <T>(
   inner: Codec<T>,
   valueOf: (text: string) => T,
@@ -62,7 +62,7 @@ export const asText = <T>(
   take: (from) => textOf(inner.take(from)),
 });
 
-/** Fields in the order they are named. */
+/** Fields in the order of their names in `parts`. */
 export function fields<T extends object>(parts: { readonly [K in keyof T]: Codec<T[K]> }): Codec<T> {
   const names = Object.keys(parts) as (keyof T)[];
   return {
@@ -77,7 +77,7 @@ export function fields<T extends object>(parts: { readonly [K in keyof T]: Codec
   };
 }
 
-/** At most fifteen of a kind. */
+/** A list of at most fifteen values. */
 export const few = <T>(inner: Codec<T>): Codec<readonly T[]> => ({
   put: (out, values) => {
     if (values.length > 15) throw new RangeError(`found ${values.length}, expected at most 15`);

@@ -9,24 +9,25 @@ import { fnv1a64, folded } from '../core/units/fnv.ts';
 import { layout } from './layout.ts';
 
 /*
- * A printed code carries what the plan is made from, some 45 letters, and no title, place or bath name: a
- * sheet is handed round. Every word has a number that is never given away again, so that old sheets stay
- * readable. Eight letters cannot hold a job; they name one in the notebook that printed it.
+ * A printed code holds everything that the plan is made from, in some 45 letters. It has no title, place or
+ * bath name, because sheets are handed round. Every word has a number that is never used again for another,
+ * so that old sheets stay readable. A short code of eight letters cannot hold a job; it names one in the
+ * notebook that printed it.
  */
 
-/** Opens every text, and says which layout follows. */
+/** First letter of every text: the version of the layout that follows. */
 const VERSION = '1';
-/** Bytes of fingerprint at the end. */
+/** Bytes of the fingerprint at the end. */
 const SEAL = 3;
-/** Longer than any settings: what is longer is not looked at. */
+/** No settings are longer than this; longer texts are not read. */
 const MOST_LETTERS = 600;
 
 const ALPHABET = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';
 
-/** Why a text is no settings: none of ours, from a later app, hurt on the way, or of no job. */
+/** Why a text holds no settings: not from this app; from a later version; damaged; or no valid job. */
 export type TextFault = 'foreign' | 'newer' | 'damaged' | 'no-job';
 
-/** Base 64 with the letters that an address takes, without padding (RFC 4648, section 5). */
+/** Base 64 with letters allowed in addresses, without padding (RFC 4648, section 5). */
 function lettersOf(bytes: Uint8Array): string {
   const writer = new BitWriter();
   for (const byte of bytes) writer.put(byte, 8);
@@ -55,10 +56,10 @@ function textOf(draft: Draft): string {
   return VERSION + lettersOf(Uint8Array.of(...content, ...sealOf(content)));
 }
 
-/** A job's settings as a short text for an address or a QR code; equal settings give equal texts. */
+/** A job's settings as a short text for an address or a QR code. Equal settings give equal texts. */
 export const jobCode = (job: JobInput): string => textOf(plainDraft({ ...job, units: defaultReadingUnits }));
 
-/** The settings in a text, or what is wrong with it. */
+/** The settings in a text, or why it holds none. */
 function settingsIn(text: string): Draft | TextFault {
   const bytes = bytesOf(text.slice(1));
   const content = bytes.slice(0, Math.max(0, bytes.length - SEAL));
@@ -66,7 +67,7 @@ function settingsIn(text: string): Draft | TextFault {
   if (!isSealed) return 'damaged';
   try {
     const draft = layout.take(new BitReader(content));
-    // one text for one job: anything else was never written
+    // each job has exactly one text: one that differs was not written by this app
     return textOf(draft) === text ? draft : 'damaged';
   } catch (error) {
     if (error instanceof BadBits || error instanceof RangeError) return 'damaged';
@@ -75,8 +76,8 @@ function settingsIn(text: string): Draft | TextFault {
 }
 
 /**
- * Reads settings that came from outside. Nothing in them is trusted: they are read as a job file is.
- * @returns the job, planned as if its file had been typed; or why there is none
+ * Reads settings from outside. Nothing in them is trusted: they are checked as a job file is.
+ * @returns the job, as if its file had been typed; or why there is none
  */
 export function readJobCode(text: string): { readonly job: JobInput } | { readonly fault: TextFault } {
   if (text.length < 2 || text.length > MOST_LETTERS || !/^[\w-]+$/.test(text)) return { fault: 'foreign' };

@@ -7,15 +7,15 @@ import { BadBits } from './bits.ts';
 import { asText, few, fields, flag, number, signed, word } from './codec.ts';
 import type { Codec } from './codec.ts';
 
-/** A job that was handed over has no title of its own. */
+/** Title for a job read from a code, since codes do not hold titles. */
 const HANDED_OVER = 'From a sheet';
-/** Bits of an element's number, and of how many of a place's fields follow. */
+/** Bits for an element's number, and for the number of fields at a place. */
 const ELEMENT = 5;
 const MANY = 4;
 
 type Held = Readonly<Record<string, number>>;
 
-/** A field's text in a plain draft, in the bits of its kind. */
+/** How a field's text in a plain draft becomes bits, by the kind of field. */
 function codecOf({ kind, of = [], bits = 0, min = 0 }: JobField): Codec<string> {
   switch (kind) {
     case 'word':
@@ -68,23 +68,25 @@ interface Field {
   readonly codec: Codec<string>;
 }
 
-/** Fields by their place in the code. Version 1 has places 0 to 33; one more place is another version. */
+/** Fields by their place in the code. Version 1 has places 0 to 33; adding a place needs a new version. */
 const places: readonly (readonly Field[])[] = fieldRows.reduce<Field[][]>((all, [path, row]) => {
   const id = fieldIdOf(path);
   if (row.code !== undefined && id !== null) (all[row.code] ??= []).push({ id, row, codec: codecOf(row) });
   return all;
 }, []);
 
-/** How many of a place's fields follow: counted, or known from the answers before. */
+/** Whether the number of fields at a place is written before them. Otherwise the answers before tell it. */
 const isCounted = (place: readonly Field[]): boolean => place.some(({ row }) => row.counted);
 const isOptional = (place: readonly Field[]): boolean =>
   place.some(({ row }) => row.optional && row.kind !== 'flag') && !isCounted(place);
 const askedOf = (place: readonly Field[], draft: Draft) => place.filter(({ row }) => isAsked(row, draft));
 
-/** A code says what every bath holds, and the plate's own sizes. */
+/**
+ * Answers that are the same for every code: it lists what the bath holds, and gives the plate's size in full.
+ */
 const always = { 'bath.from': 'shelf', 'cathode.size': 'own' } as const;
 
-/** The fields of a plain draft that a printed code carries, in the units of the table. */
+/** The fields of a plain draft that a printed code holds, in the units of the table of fields. */
 export const layout: Codec<Draft> = {
   put: (out, plain) => {
     const draft = { ...plain, ...always };

@@ -2,27 +2,27 @@ import { fnv1a64, folded } from '../core/units/fnv.ts';
 
 /** Crockford's base 32: no I, L, O or U. */
 const ALPHABET = '0123456789ABCDEFGHJKMNPQRSTVWXYZ';
-/** What a hand writes for another sign. */
+/** Letters that people write for a sign that looks alike. */
 const lookalikes: Readonly<Record<string, string>> = { O: '0', I: '1', L: '1' };
 
 const LETTERS = 7;
 const BITS_A_LETTER = 5;
 
-/** Doubles in the field of 32 elements, over x⁵ + x² + 1. */
+/** Doubles a value in the field of 32 elements, over x⁵ + x² + 1. */
 const doubled = (value: number): number => {
   const shifted = value << 1;
   return shifted & 0x20 ? shifted ^ 0x25 : shifted;
 };
 
 /**
- * The sum of the letters, each doubled once for every place after it: any one wrong letter and any two
- * neighbours changed round give another.
+ * The sum of the letters, each doubled once for every letter after it. Any one wrong letter, and any two
+ * neighbours swapped, give another sum.
  */
 const checkOf = (values: readonly number[]): number => values.reduce((sum, value) => doubled(sum ^ value), 0);
 
 const letter = (value: number): string => ALPHABET.charAt(value);
 
-/** Seven letters of the text's fingerprint and one that checks them, as "7K2M-9QXA". */
+/** Seven letters of the text's fingerprint and a check letter, as "7K2M-9QXA". */
 export function shortCode(text: string): string {
   const print = folded(fnv1a64(new TextEncoder().encode(text)), LETTERS * BITS_A_LETTER);
   const values = Array.from(
@@ -34,8 +34,8 @@ export function shortCode(text: string): string {
 }
 
 /**
- * Reads a code as typed: small letters, spaces and dashes are all one, O is 0, I and L are 1.
- * @returns the code as printed; null when it is none, or its check letter does not agree
+ * Reads a code as typed: capitals, spaces and dashes make no difference, O is 0, I and L are 1.
+ * @returns the code as printed; null when it is not a code, or its check letter is wrong
  */
 export function readShortCode(typed: string): string | null {
   const plain = typed
@@ -48,5 +48,5 @@ export function readShortCode(typed: string): string | null {
   return `${plain.slice(0, 4)}-${plain.slice(4)}`;
 }
 
-/** Looks like somebody meant a code: eight letters or digits, however grouped. */
+/** Whether a code was probably meant: eight letters or digits, in any grouping. */
 export const looksLikeCode = (typed: string): boolean => /^[0-9A-Z]{8}$/i.test(typed.replace(/[\s-]/g, ''));

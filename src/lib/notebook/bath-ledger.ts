@@ -1,14 +1,14 @@
 import type { BathEvent, BathRecord } from './records.ts';
 
 /*
- * A bath is its events: they are only added, and the last word of each job counts. Nothing is taken off for
- * what settles, so that a bath is never thought cleaner than it is.
+ * A bath is stored as its events. Events are only added, and the latest one of each job counts. Metal that
+ * settles is not subtracted, so that a bath is never taken for cleaner than it is.
  */
 
-/** What a bath is now, added up from its events. */
+/** The present state of a bath, added up from its events. */
 export interface BathState {
   readonly where: 'shelf' | 'handed-over';
-  /** where on the shelf, in the maker's words */
+  /** place on the shelf, in the maker's words */
   readonly place: string;
   readonly madeAt: number;
   readonly lastUsedAt: number;
@@ -17,13 +17,13 @@ export interface BathState {
   readonly waterMl: number;
   readonly volumeMl: number;
   readonly chargeAh: number;
-  /** charge that a litre has passed, A·h/L */
+  /** charge passed by each litre, A·h/L */
   readonly perLitre: number;
   /** mg by element */
   readonly heldMg: Readonly<Record<string, number>>;
   /** mg/L by element */
   readonly dissolved: Readonly<Record<string, number>>;
-  /** jobs that have used it, in order of their latest word */
+  /** jobs that have used it, in the order of their latest event */
   readonly jobs: readonly string[];
 }
 
@@ -41,7 +41,7 @@ const add = (a: Masses, b: Masses): Masses =>
     ]),
   );
 
-/** The last word of each job: a run that was corrected counts as corrected. */
+/** The latest use by each job, since a later event corrects an earlier one. */
 const lastUses = (events: readonly BathEvent[]): readonly Used[] => [
   ...new Map(
     events.filter((event): event is Used => event.type === 'used').map((use) => [use.job, use]),
@@ -57,7 +57,7 @@ const step = (now: BathState, event: BathEvent): BathState => {
     case 'used':
       return { ...now, lastUsedAt: event.at };
     case 'topped-up': {
-      // salt takes so little room that water alone is counted
+      // salt adds so little volume that only the water is counted
       const waterMl = now.waterMl + event.waterMl;
       const salt = (now.strength * now.waterMl) / PER_LITRE + event.saltG;
       return {
@@ -94,8 +94,8 @@ const blank: BathState = {
 };
 
 /**
- * Adds a bath's events up. Nothing is taken off for what settles on a plate or leaves with the rinse: what
- * it holds is at most this.
+ * Adds up a bath's events. Nothing is subtracted for metal that settles on a plate or leaves with the rinse:
+ * the bath holds at most this much.
  */
 export function bathNow({ events }: Pick<BathRecord, 'events'>): BathState {
   const inOrder = events.toSorted((a, b) => a.at - b.at);
@@ -117,13 +117,13 @@ export function bathNow({ events }: Pick<BathRecord, 'events'>): BathState {
   };
 }
 
-/** What each job has put in, by its last word; a job whose use was taken back is not among them. */
+/** The use of each job by its latest event, without jobs whose use was taken back. */
 export const usesOf = ({ events }: Pick<BathRecord, 'events'>): readonly Used[] =>
   lastUses(events.toSorted((a, b) => a.at - b.at)).filter(({ chargeAh }) => chargeAh > 0);
 
 /**
- * A use with the charge that really passed; metal goes with it. Nothing is struck out: it is a later word
- * of the same job.
+ * A use with the charge that really passed, and its metal in proportion. The earlier event stays; this is a
+ * later one of the same job.
  * @param chargeAh 0 takes the use back
  */
 export const correctedUse = (use: Used, chargeAh: number, at: number): Used => ({

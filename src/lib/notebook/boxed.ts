@@ -1,12 +1,10 @@
 /*
- * A job lies in the store as one text, copied and written several times faster than its thousands of parts;
- * the short facts of all jobs lie on one sheet, and every write leaves a mark for what is no longer true.
+ * A job is stored as one text, because a browser copies and writes one text several times faster than
+ * thousands of parts. Short facts about all jobs are kept together in one record, and every write marks those
+ * that are no longer true.
  */
 
-/**
- * A job as it lies in the store: its JSON as one text. A plan has thousands of small parts, and a browser copies and
- * writes one text several times faster than them.
- */
+/** A job as it is stored: its JSON as one text. */
 export interface Boxed {
   readonly id: string;
   readonly text: string;
@@ -24,7 +22,7 @@ export const isBoxed = (stored: unknown): stored is Boxed =>
   typeof stored.text === 'string' &&
   Object.keys(stored).length === 2;
 
-/** What lies in the store, taken out; jobs were once stored as they are. */
+/** A stored job as an object. Jobs from early versions were stored without a box. */
 export function unboxed(stored: unknown): unknown {
   if (!isBoxed(stored)) return stored;
   try {
@@ -34,5 +32,5 @@ export function unboxed(stored: unknown): unknown {
   }
 }
 
-/** Its JSON, without taking it apart. */
+/** The JSON of a stored job, without parsing a boxed one. */
 export const textOf = (stored: unknown): string => (isBoxed(stored) ? stored.text : JSON.stringify(stored));

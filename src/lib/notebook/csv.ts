@@ -4,7 +4,7 @@ import type { JobRecord } from './records.ts';
 
 type Cell = string | number | null | undefined;
 
-/** What a spreadsheet would take for a formula; it is told to leave it alone. */
+/** Text that a spreadsheet would run as a formula. It gets a prefix that prevents this. */
 const FORMULA = /^[=+\-@\t\r]/;
 
 function cellText(cell: Cell): string {
@@ -14,19 +14,19 @@ function cellText(cell: Cell): string {
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 
-/** Lines as RFC 4180 has them. */
+/** A table as RFC 4180 describes it. */
 const table = (rows: readonly (readonly Cell[])[]): string =>
   rows.map((row) => `${row.map(cellText).join(',')}\r\n`).join('');
 
 const iso = (at: number): string => new Date(at).toISOString();
 
-/** The wanted depth in the column's unit, however it was typed. */
+/** The wanted depth in the column's unit, whatever unit it was typed in. */
 function depthMm({ 'piece.depth': typed, 'piece.depth.unit': unit }: JobRecord['draft']): Cell {
   const depth = numberIn(typed ?? '');
   return unit === 'in' && depth !== null ? Number(converted(depth, 'in', 'mm').toPrecision(4)) : typed;
 }
 
-/** A line for each job: what it was, and what came of it. */
+/** A line for each job: its answers and its results. */
 export const jobsCsv = (records: readonly JobRecord[]): string =>
   table([
     [

@@ -1,20 +1,24 @@
 import type { DBSchema, IDBPDatabase } from 'idb';
 
-/** Kinds of short facts about a job, kept beside it so that long lists need not read every job. */
+/**
+ * Kinds of short facts about jobs. They are kept beside the jobs, so that long lists need not read every job.
+ */
 export const derivedKinds = ['line', 'told'] as const;
 export type DerivedKind = (typeof derivedKinds)[number];
 
-/** The facts of one kind, of all jobs, as one text: reading one value is twenty times faster than reading many. */
+/** All facts of one kind as one text, because reading one value is twenty times faster than reading many. */
 interface Sheet {
   /** version of the app that made it */
   readonly by: string;
-  /** of this state of the sheet */
+  /** changes with every new state of the sheet */
   readonly stamp: number;
   /** JSON of pairs, id and fact */
   readonly text: string;
 }
 
-/** Where they are kept: a sheet under its kind alone, and under kind and id a mark for a job written since. */
+/**
+ * Sheets are kept under their kind, and under kind and id a mark for each job written since the sheet was.
+ */
 export interface DerivedShape extends DBSchema {
   jobs: { key: string; value: unknown };
   derived: { key: [kind: string] | [kind: string, id: string]; value: Sheet | number };
@@ -26,14 +30,17 @@ const BATCH = 200;
 const isSheet = (value: Sheet | number | undefined): value is Sheet => typeof value === 'object';
 const marksOf = (kind: DerivedKind): IDBKeyRange => IDBKeyRange.bound([kind, ''], [kind, []]);
 
-/** Tells one state from another. */
+/** A number that differs for every state. */
 const stamp = (): number => Math.random();
 
-/** What is to be put down with every job written or deleted, in the same transaction: its facts are no longer true. */
+/**
+ * Marks to store in the same transaction when a job is written or deleted, because its facts are then out of
+ * date.
+ */
 export const marksFor = (id: string): readonly { readonly key: [string, string]; readonly value: number }[] =>
   derivedKinds.map((kind) => ({ key: [kind, id], value: stamp() }));
 
-/** Facts as last put down, and what has changed since. */
+/** The facts as last stored, and what has changed since. */
 async function standing<T>(db: IDBPDatabase<DerivedShape>, kind: DerivedKind, by: string) {
   const reading = db.transaction(['jobs', 'derived']);
   const derived = reading.objectStore('derived');
@@ -51,9 +58,9 @@ async function standing<T>(db: IDBPDatabase<DerivedShape>, kind: DerivedKind, by
 }
 
 /**
- * One short fact for each job, by its id: as kept, or made now and kept.
+ * One short fact for each job, by its id: read if it is stored and still true, otherwise made and stored.
  * @param make from a job as stored
- * @param by version of the app: what another one made is made anew
+ * @param by version of the app; facts of another version are made again
  */
 export async function derivedFrom<T>(
   db: IDBPDatabase<DerivedShape>,
@@ -75,7 +82,8 @@ export async function derivedFrom<T>(
   const writing = db.transaction('derived', 'readwrite', { durability: 'relaxed' });
   const now = await writing.store.get([kind]);
   const stampOf = (value: Sheet | number | undefined) => (isSheet(value) ? value.stamp : null);
-  // another page may have put down a newer sheet meanwhile, and taken marks away that this one has not seen
+  // write only if no other page has stored a newer sheet meanwhile: it may have removed marks that this page
+  // has not seen
   if (stampOf(now) === stampOf(sheet)) {
     await writing.store.put({ by, stamp: stamp(), text: JSON.stringify([...facts]) }, [kind]);
     for (const [id, seen] of marks) {

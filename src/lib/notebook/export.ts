@@ -5,7 +5,10 @@ import type { StoredPhoto } from './photo-store.ts';
 
 type Some<T> = AsyncIterable<T> | Iterable<T>;
 
-/** What goes into a file: every record as stored, those that cannot be read included; jobs and baths as JSON. */
+/**
+ * What goes into a file: every record as stored, also those that cannot be read. Jobs and baths are JSON
+ * texts.
+ */
 export interface Sources {
   readonly jobs: Some<string>;
   readonly baths: Some<string>;
@@ -40,6 +43,6 @@ export async function* notebookLines(
 
 const two = (n: number): string => String(n).padStart(2, '0');
 
-/** The file's name, by the maker's own calendar. Text, so that every phone can share it. */
+/** The file's name, with the local date. It ends in .txt, because every phone can share text. */
 export const notebookFileName = (day: Date): string =>
   `etchwright-notebook-${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}.txt`;

@@ -1,33 +1,33 @@
 import { sha256Of } from './sha256.ts';
 
 /*
- * The notebook file is text, a record a line with the SHA-256 of its JSON, and an end that counts: it is
- * read as it comes, and one changed letter refuses it whole. Pictures are named by their own hash. JSON for
- * the whole was simpler and fell over at a few hundred pictures; version 1 is still read. Text, not `.json`,
- * because phones share it.
+ * The notebook file is text with one record a line, each with the SHA-256 of its JSON, and a last line that
+ * counts them. So it can be read piece by piece, and one changed letter refuses the whole file. Pictures are
+ * named by their own hash. A single JSON value was simpler, but failed at a few hundred pictures; that
+ * version 1 is still read. The file is text and not `.json` because phones can share text.
  */
 
 /**
- * The one file that holds a whole notebook: text, a record a line, each with the SHA-256 of its JSON. The first line
- * says what it is, the last how many records came before. Version 1 was one JSON value without hashes.
+ * Version of the notebook file. Its first line says what the file is, the last how many records came before.
+ * Version 1 was one JSON value without hashes.
  */
 export const fileVersion = 2;
 
 export const lineKinds = ['head', 'job', 'bath', 'preferences', 'photo', 'end'] as const;
 export type LineKind = (typeof lineKinds)[number];
 
-/** Why a file is not taken. */
+/** Why a file is refused. */
 export interface BadFile {
   readonly found: string;
   readonly expected: string;
 }
 
-/** A line as it stands in a file, in UTF-8, without its end. */
+/** A line of a file in UTF-8, without its line end. */
 export type Bytes = Uint8Array<ArrayBuffer>;
 
 const encoder = new TextEncoder();
 const decoder = new TextDecoder('utf-8', { fatal: true });
-/** Reads what is only looked at to tell its kind. */
+/** Decodes text that is only needed to recognise its kind. */
 const loose = new TextDecoder();
 
 /** @param text JSON of the record */
@@ -43,10 +43,10 @@ export async function lineOf(kind: LineKind, text: string): Promise<Bytes> {
 
 const CLOSE = 0x7d;
 const HEAD = /^\{"sha256":"([0-9a-f]{64})","([a-z]+)":/;
-/** No head is longer than this, bytes. */
+/** The longest head of a line, bytes. */
 const LONGEST_HEAD = 120;
 
-/** What a line says that it is; null for one of another shape. */
+/** The head of a line: what kind of record it holds. Null when the line has another form. */
 export function headOf(
   line: Bytes,
 ): { readonly hash: string; readonly kind: string; readonly size: number } | null {
@@ -56,10 +56,10 @@ export function headOf(
     : { hash, kind, size: whole.length };
 }
 
-/** One line as written. */
+/** One line of a file, read. */
 export interface FileLine {
   readonly kind: LineKind;
-  /** its JSON, and what that says */
+  /** its JSON, and the parsed value */
   readonly text: string;
   readonly value: unknown;
 }

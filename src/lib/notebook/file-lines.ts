@@ -1,12 +1,12 @@
 import type { Bytes } from './file-format.ts';
 
-/** A line longer than this is no record of this app's, bytes. */
+/** Longest line of this app's files, bytes. */
 export const LONGEST_LINE = 4_000_000;
 
-/** The first version of the file was one line as long as the notebook. */
+/** Longest line in version 1, where the whole notebook was one line, bytes. */
 export const LONGEST_AT_ONCE = 20_000_000;
 
-/** A line is longer than any record. */
+/** Thrown for a line longer than any record. */
 export class TooLong extends Error {}
 
 const NEW_LINE = 0x0a;
@@ -27,12 +27,12 @@ function joined(parts: readonly Bytes[]): Bytes {
 const trimmed = (line: Bytes): Bytes => (line.at(-1) === RETURN ? line.subarray(0, -1) : line);
 
 /**
- * The lines of a file, read as they come: a notebook with pictures is too large to be held at once.
- * @throws TooLong for a line that no record is as long as
+ * The lines of a file, read piece by piece: a notebook with pictures is too large for memory.
+ * @throws TooLong for a line longer than any record
  */
 export async function* linesOf(file: Blob): AsyncGenerator<Bytes, void> {
   const reader = file.stream().getReader();
-  /** pieces of the line that is not ended yet */
+  /** pieces of the line that has not ended yet */
   let begun: Bytes[] = [];
   let length = 0;
   let isFirst = true;

@@ -3,23 +3,23 @@ import type { DryRun, Conflict } from './import.ts';
 import type { JobRecord } from './records.ts';
 import type { Everything } from './store.ts';
 
-/** What becomes of records that both have and that differ. */
+/** What to do with records that both notebooks have but that differ. */
 export type Choice = 'mine' | 'theirs' | 'both';
 
 export interface Choices {
   readonly jobs: Choice;
   readonly baths: Choice;
-  /** there is one set of preferences: both cannot stand */
+  /** only one set of preferences can be kept */
   readonly preferences: 'mine' | 'theirs';
 }
 
 const FROM_FILE = ' (from file)';
 
 /**
- * What to write, by the maker's choices. A job whose supply may be on is never written over: the file's
- * stands beside it.
+ * The records to write, by the maker's choices. A job whose supply may be on is never overwritten: the one
+ * from the file is added beside it.
  * @param newId makes an id for a copy
- * @param isPowered whether a job stands where current may flow
+ * @param isPowered whether current may flow in a job
  */
 export function toWrite(
   run: DryRun,
@@ -27,7 +27,7 @@ export function toWrite(
   newId: () => string,
   isPowered: (job: JobRecord) => boolean,
 ): Everything {
-  /** labels of baths that stand beside one of the same label here */
+  /** new names of the file's baths whose name is already taken here */
   const bathNames = new Map<string, string>();
   const wanted = <T extends { readonly id: string }>(
     conflicts: readonly Conflict<T>[],
@@ -54,7 +54,7 @@ export function toWrite(
       },
     ),
   ];
-  /** a job of the file draws on the file's bath, under the name that it now has */
+  /** a job from the file refers to its bath by the new name */
   const withBath = (job: JobRecord): JobRecord => {
     const bath = bathNames.get(job.draft['bath.record'] ?? '');
     return bath === undefined ? job : { ...job, draft: { ...job.draft, 'bath.record': bath } };

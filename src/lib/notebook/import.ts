@@ -7,37 +7,40 @@ import { preferences as preferencesSchema } from './records.ts';
 import type { BathRecord, JobRecord, Preferences, UnreadableRecord } from './records.ts';
 import { idOf, isUnreadable, readBath, readJob, readRecord } from './store.ts';
 
-/** Two records of one name that differ. */
+/** Two records with the same id that differ. */
 export interface Conflict<T> {
   readonly mine: T;
   readonly theirs: T;
 }
 
-/** One kind of record, sorted by what taking it would do; `F` is how a new one is kept until it is written. */
+/**
+ * One kind of record, sorted by what loading the file would do. `F` is how a new record is held until it is
+ * written.
+ */
 export interface Sorted<T, F = T> {
   readonly fresh: readonly F[];
   readonly same: number;
   readonly conflicts: readonly Conflict<T>[];
 }
 
-/** What taking a file would do: nothing has been written yet. */
+/** What loading a file would do. Nothing has been written yet. */
 export interface DryRun {
   readonly savedAt: number;
   readonly appVersion: string;
-  /** new ones stay texts: thousands of them, taken apart, would fill a phone */
+  /** new jobs stay texts: thousands of parsed jobs would fill a phone's memory */
   readonly jobs: Sorted<JobRecord, Boxed>;
   readonly baths: Sorted<BathRecord>;
   readonly preferences: Sorted<Preferences>;
-  /** ids of pictures that are not here */
+  /** `fresh`: ids of pictures that are not here yet */
   readonly photos: { readonly fresh: ReadonlySet<string>; readonly same: number };
-  /** cannot be read, but can be kept as they are: nothing here has their place */
+  /** jobs that cannot be read but can be kept unchanged, since their id is free here */
   readonly rawJobs: readonly unknown[];
   readonly rawBaths: readonly unknown[];
-  /** cannot be read, or their place is taken or unknown */
+  /** number of records that cannot be read and whose id is taken or unknown */
   readonly leftOut: number;
 }
 
-/** The notebook that a file is held against, asked record by record. */
+/** The notebook that a file is compared with, read record by record. */
 export interface Own {
   ids(of: 'jobs' | 'baths'): Promise<readonly string[]>;
   raw(of: 'jobs' | 'baths', id: string): Promise<unknown>;
@@ -54,11 +57,11 @@ export function canonical(value: unknown): string {
   );
 }
 
-/** Most records have come and gone unchanged: their texts are equal as they are. */
+/** Compares the texts first: most records are unchanged, so their texts are already equal. */
 const isEqual = (one: unknown, other: unknown): boolean =>
   JSON.stringify(one) === JSON.stringify(other) || canonical(one) === canonical(other);
 
-/** Sorts records of one kind as they come. */
+/** Sorts the records of one kind as they are read. */
 class Sorter<T extends { readonly id: string }, F> implements Sorted<T, F> {
   readonly fresh: F[] = [];
   readonly conflicts: Conflict<T>[] = [];
@@ -102,7 +105,7 @@ class Sorter<T extends { readonly id: string }, F> implements Sorted<T, F> {
       return;
     }
     const mine = this.#read(here);
-    // a record here that cannot be read must not be pushed out
+    // a record here that cannot be read must not be overwritten
     if (isUnreadable(mine)) this.leftOut += 1;
     else if (isEqual(mine, record)) this.same += 1;
     else this.conflicts.push({ mine, theirs: record });
@@ -122,11 +125,11 @@ function sortPreferences(theirs: unknown, own: unknown): Sorted<Preferences> {
     : { fresh: [], same: 0, conflicts: [{ mine, theirs: given }] };
 }
 
-/** A job goes into the store as its file has it: it is raised to today's version whenever it is read. */
+/** A job is stored as the file has it. It is migrated each time it is read. */
 const asText = ({ id }: JobRecord, text: string): Boxed => ({ id, text });
 
 /**
- * Reads a file against the notebook as it stands. Nothing is written.
+ * Compares a file with the notebook. Nothing is written.
  * @param lines of the file
  */
 export async function dryRun(

@@ -1,9 +1,9 @@
-/** A stored value while it is being raised: only its version is known for certain. */
+/** A stored value during migration: only its version is certain. */
 export type Stored = Readonly<Record<string, unknown>>;
 
-/** One step of a kind of record to its next version. */
+/** One step from a version of a kind of record to the next. */
 export interface Migration {
-  /** `kind/number`; number n raises version n to n + 1 */
+  /** `kind/number`; number n migrates version n to n + 1 */
   readonly id: string;
   readonly up: (old: Stored) => Stored;
 }
@@ -11,7 +11,7 @@ export interface Migration {
 /** All steps of one kind, from version 1. */
 export interface Sequence {
   readonly kind: string;
-  /** the version that the last step leads to */
+  /** the version after the last step */
   readonly latest: number;
   readonly migrations: readonly Migration[];
 }
@@ -25,10 +25,10 @@ export function sequenceOf(kind: string, migrations: readonly Migration[]): Sequ
   return { kind, latest: migrations.length + 1, migrations };
 }
 
-/** What a bath without a known volume is reckoned as, mL: its sums were per litre. */
+/** Volume assumed for a bath without one, mL, because its totals were per litre. */
 const LITRE = 1000;
 
-/** Sums as the events that they may have come from: one mixing, one use, and where it went. */
+/** Turns a bath's totals into events that give the same totals: one mixing, one use, and where it went. */
 function bathAsEvents(old: Stored): Stored {
   const { strength, madeAt, lastUsedAt, chargeAh, dissolved, volumeMl = LITRE, where, ...rest } = old;
   const litres = (volumeMl as number) / LITRE;
@@ -50,7 +50,7 @@ function bathAsEvents(old: Stored): Stored {
 
 const isStored = (raw: unknown): raw is Stored => typeof raw === 'object' && raw !== null;
 
-/** Names that working inputs had in plans of the first version. */
+/** Old names of inputs in workings, in plans of the first version. */
 const inputNames: Readonly<Record<string, string>> = {
   yield: 'currentEfficiency',
   offset: 'thresholdVoltage',
@@ -67,7 +67,7 @@ function renamedInputs(plan: unknown): unknown {
   );
 }
 
-/** What the checks of a job rest on was called its foundation. */
+/** Renames `foundation` to `basis`, the values that a job's checks depend on. */
 function basisNamed(snapshot: unknown): unknown {
   const context = isStored(snapshot) ? snapshot['context'] : null;
   if (!isStored(snapshot) || !isStored(context) || !('foundation' in context)) return snapshot;
@@ -89,8 +89,8 @@ export const sequences = {
 } as const satisfies Record<string, Sequence>;
 
 /**
- * Raises a stored value to the latest version. What has no version, or a later one than this app knows,
- * is handed back as it is: the schema then says what is wrong with it.
+ * Migrates a stored value to the latest version. A value without a version, or with a later one than this app
+ * knows, is returned unchanged, so that the schema reports it.
  */
 export function migrate(raw: unknown, { latest, migrations }: Sequence): unknown {
   if (!isStored(raw) || !Number.isInteger(raw['version'])) return raw;

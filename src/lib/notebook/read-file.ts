@@ -6,7 +6,7 @@ import { fromBase64, isPhoto } from './photo-store.ts';
 import type { StoredPhoto } from './photo-store.ts';
 import { sha256Of } from './sha256.ts';
 
-/** What a file says of itself. */
+/** What a file says about itself. */
 export interface Head {
   readonly savedAt: number;
   readonly appVersion: string;
@@ -14,7 +14,9 @@ export interface Head {
 
 type RecordKind = Exclude<LineKind, 'head' | 'end'>;
 
-/** Is handed one record after another: of a picture its id, of all others what they are, and their JSON. */
+/**
+ * Receives one record after another: the id of a picture, or the value of any other record, with its JSON.
+ */
 export type Take = (kind: RecordKind, value: unknown, text: string) => Promise<void>;
 
 type Lines = AsyncIterable<Bytes> | Iterable<Bytes>;
@@ -38,7 +40,7 @@ const picture = v.object({ id: v.string(), base64: v.string() });
 const expected = `a notebook file of Etchwright, version 1 to ${fileVersion}`;
 const bad = (found: string, wanted = expected): BadFile => ({ found, expected: wanted });
 
-/** Says what a file is that is no notebook. */
+/** Describes a file that is not a notebook, for the error message. */
 function describe(data: unknown): string {
   if (typeof data !== 'object' || data === null || Array.isArray(data)) return 'JSON of another kind';
   if ('etchwrightNotebook' in data)
@@ -47,7 +49,7 @@ function describe(data: unknown): string {
   return 'JSON without the mark "etchwrightNotebook"';
 }
 
-/** A value by its schema, or what is wrong with it. */
+/** A value checked by its schema, or what is wrong with it. */
 function shaped<S extends v.GenericSchema>(
   schema: S,
   data: unknown,
@@ -61,7 +63,7 @@ function shaped<S extends v.GenericSchema>(
   return isMarked ? bad(`${path}: ${issue.received}`, `${path}: ${issue.expected}`) : bad(describe(data));
 }
 
-/** A file of the first version: one JSON value, on however many lines. */
+/** Reads a file of version 1: one JSON value, on any number of lines. */
 async function readWhole(lines: readonly Bytes[], take: Take): Promise<Head | BadFile> {
   const decoder = new TextDecoder('utf-8', { fatal: true });
   let data: unknown;
@@ -79,7 +81,7 @@ async function readWhole(lines: readonly Bytes[], take: Take): Promise<Head | Ba
   return file;
 }
 
-/** The picture of a line; null when it is none, or not the one that its name says. */
+/** The picture on a line; null when it is not a picture, or does not match its name. */
 async function photoOf(value: unknown): Promise<StoredPhoto | null> {
   const parsed = v.safeParse(picture, value);
   if (!parsed.success) return null;
@@ -92,7 +94,7 @@ async function photoOf(value: unknown): Promise<StoredPhoto | null> {
   }
 }
 
-/** Goes through a file line by line, and minds that it is whole. */
+/** Reads a file line by line and checks that it is complete. */
 class Reader {
   #line = 0;
   #head: v.InferOutput<typeof head> | null = null;
@@ -150,12 +152,12 @@ class Reader {
 }
 
 /**
- * Reads a file of any version. Nothing is compared with the notebook here, and nothing written.
- * @param take is handed records as they come, before the file is known to be whole
+ * Reads a file of any version. It does not compare it with the notebook, and writes nothing.
+ * @param take receives records as they are read, before the file is known to be complete
  */
 export async function readFile(lines: Lines, take: Take): Promise<Head | BadFile> {
   const reader = new Reader(take);
-  /** lines of a file of the first version */
+  /** lines of a file of version 1 */
   const old: Bytes[] = [];
   let [isOld, size] = [true, 0];
   try {
@@ -177,7 +179,7 @@ export async function readFile(lines: Lines, take: Take): Promise<Head | BadFile
   return isOld ? readWhole(old, take) : reader.done();
 }
 
-/** The pictures that are wanted of a file that has been read. */
+/** The pictures with these ids in a file that has been read before. */
 export async function* photosIn(
   lines: Lines,
   wanted: ReadonlySet<string>,

@@ -1,13 +1,13 @@
 import * as v from 'valibot';
 import type { Reading } from '../core/run/run.ts';
 
-/** Shape of a stored job. Raise with a migration in `migrations.ts`, never in place. */
+/** Version of a stored job. Change its shape only with a migration in `migrations.ts`. */
 export const jobVersion = 2;
 
 const text = v.string();
 const time = v.number();
 
-/** One reading taken at the bench: core's, with a note. */
+/** One reading of the meters: the core's, with a note. */
 const reading = v.object({
   at: time,
   volts: v.nullable(v.number()),
@@ -16,21 +16,21 @@ const reading = v.object({
   note: text,
 }) satisfies v.GenericSchema<Reading & { note: string }>;
 
-/** What the finished piece showed. */
+/** Results of the finished piece. */
 const result = v.object({
-  /** mean of its points */
+  /** mean of the measured points */
   depthUm: v.nullable(v.number()),
   depthPointsUm: v.optional(v.array(v.number())),
-  /** what it was measured with: a gauge, or a witness tab snapped through */
+  /** measured by a gauge, or by a witness tab snapped through */
   depthBy: v.optional(text),
   massBeforeG: v.nullable(v.number()),
   massAfterG: v.nullable(v.number()),
-  /** judged by eye, by question: id of the answer */
+  /** answers of judging by eye, by question */
   seen: v.optional(v.record(text, text)),
   note: text,
 });
 
-/** A picture of a job; its content is kept apart, under the same id. */
+/** A picture of a job. Its content is stored separately, under the same id. */
 const photo = v.object({
   /** SHA-256 of its content */
   id: text,
@@ -46,21 +46,21 @@ export const jobRecord = v.object({
   updatedAt: time,
   appVersion: text,
   draft: v.record(text, text),
-  /** the question the maker stood at */
+  /** the question on screen when it was taken */
   at: text,
   procedureVersion: v.number(),
-  /** the procedure's snapshot; plain data, a cache of the events */
+  /** snapshot of the procedure, as plain data; it can be made again from the events */
   snapshot: v.nullable(v.unknown()),
-  /** every event, in order: the record proper */
+  /** every event, in order; these are what counts */
   events: v.array(v.looseObject({ type: text })),
-  /** the plan as it stood when the current was switched on, never recalculated */
+  /** the plan when the current was switched on; never computed again */
   planAtStart: v.nullable(v.unknown()),
   readings: v.array(reading),
   result: v.nullable(result),
   photos: v.optional(v.array(photo)),
-  /** when the supply went off, by the run's start, where the maker knows better than the clock of the page */
+  /** when the supply was switched off, by the run's start, where the maker knows it better than the page */
   switchedOff: v.optional(v.record(text, time)),
-  /** id of the job that this one started from */
+  /** id of the job that this one was copied from */
   copyOf: v.optional(text),
 });
 
@@ -69,13 +69,13 @@ export type NotedReading = v.InferOutput<typeof reading>;
 export type Result = v.InferOutput<typeof result>;
 export type Photo = v.InferOutput<typeof photo>;
 
-/** Shape of a stored bath. */
+/** Version of a stored bath. */
 export const bathVersion = 2;
 
 /** mg by element */
 const masses = v.record(text, v.number());
 
-/** What happens to a bath. Never changed: a correction is a later event. */
+/** What happened to a bath. Events are never changed: a correction is a later event. */
 export const bathEvent = v.variant('type', [
   v.object({
     type: v.literal('mixed'),
@@ -84,26 +84,26 @@ export const bathEvent = v.variant('type', [
     strength: v.number(),
     waterMl: v.number(),
     volumeMl: v.number(),
-    /** of another's bath: what it held before */
+    /** what a bath from elsewhere held before */
     heldMg: masses,
   }),
-  /** what a job put in; a later one of the same job takes its place */
+  /** a job's use; a later event of the same job replaces it */
   v.object({ type: v.literal('used'), at: time, job: text, chargeAh: v.number(), tookMg: masses }),
   v.object({ type: v.literal('topped-up'), at: time, waterMl: v.number(), saltG: v.number() }),
   v.object({ type: v.literal('moved'), at: time, to: text }),
   v.object({ type: v.literal('noted'), at: time, text }),
   v.object({ type: v.literal('handed-over'), at: time, to: text }),
-  /** back on the shelf, or never gone */
+  /** on the shelf, perhaps after being handed over */
   v.object({ type: v.literal('kept'), at: time }),
 ]);
 
 export type BathEvent = v.InferOutput<typeof bathEvent>;
 
-/** A bath: mixed once, used for long. What it is now, `bath-ledger.ts` adds up. */
+/** A bath, mixed once and used many times. `bath-ledger.ts` works out its present state. */
 export const bathRecord = v.object({
   version: v.literal(bathVersion),
   id: text,
-  /** what its label says, such as "SILVER 1" */
+  /** the name on its label, such as "SILVER 1" */
   name: text,
   salt: text,
   water: text,
@@ -113,39 +113,39 @@ export const bathRecord = v.object({
 
 export type BathRecord = v.InferOutput<typeof bathRecord>;
 
-/** Who takes the maker's waste, and what they said. */
+/** Who takes the maker's waste, and what they allowed. */
 const authority = v.object({
-  /** name, phone, hours, as typed */
+  /** name, phone and opening hours, as typed */
   name: text,
-  /** who allowed a bath to be treated, and when; empty when nobody did */
+  /** who allowed a bath to be treated, and when; empty when nobody has */
   mayTreat: text,
 });
 
-/** Shape of the stored preferences. */
+/** Version of the stored preferences. */
 export const preferencesVersion = 1;
 
-/** What is asked once and kept. */
+/** Answers that are asked once and kept for later jobs. */
 export const preferences = v.object({
   version: v.literal(preferencesVersion),
   use: text,
   country: text,
   paper: text,
-  /** m³, as typed */
+  /** volume of the room, m³, as typed */
   room: v.optional(text),
   authority: v.optional(authority),
-  /** what is there to work with, by field of a draft, as typed */
+  /** answers about the workshop, by field of a draft, as typed */
   workshop: v.optional(v.record(text, text)),
   /** every supply that is there, by its id in the workshop; each by field of a draft, as typed */
   supplies: v.optional(v.record(text, v.record(text, text))),
   /** first free place on the sheet of labels that goes in again */
   labelPlace: v.optional(v.number()),
-  /** of a gram of silver, in the maker's money, as typed */
+  /** price of a gram of silver, in the maker's currency, as typed */
   silverPrice: v.optional(text),
 });
 
 export type Preferences = v.InferOutput<typeof preferences>;
 
-/** A record that could not be read: kept as it is, shown, exportable, never overwritten. */
+/** A record that cannot be read. It is kept unchanged, shown, exported, and never overwritten. */
 export interface UnreadableRecord {
   readonly id: string;
   readonly raw: unknown;

@@ -1,12 +1,11 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 
-/** From so many bytes on the browser's own is faster, though it has to be waited for. */
+/** From this many bytes on, the browser's own digest is faster, although it is asynchronous. */
 const LARGE = 8192;
 
 /**
- * SHA-256 in hexadecimal. A page that came over plain http is given no digest by its browser: the library's is the
- * same.
+ * SHA-256 in hexadecimal. Over plain http the browser offers no digest; then the library computes the same.
  */
 export async function sha256Of(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
   const own = (globalThis.crypto as Crypto | undefined)?.subtle;

@@ -16,7 +16,10 @@ interface Shape extends DerivedShape {
   photos: { key: string; value: StoredPhoto };
 }
 
-/** `relaxed` for typing; `strict` waits for the disk: start, stop, hold answers, import. */
+/**
+ * `strict` waits for the disk: used for start, stop, answers of a hold, and loading a file. `relaxed` is for
+ * typing.
+ */
 export type Durability = 'relaxed' | 'strict';
 
 export interface Kept<T> {
@@ -24,16 +27,16 @@ export interface Kept<T> {
   readonly unreadable: readonly UnreadableRecord[];
 }
 
-/** Records to write together; jobs as they are, or as the store keeps them. */
+/** Records to write together. Jobs may be objects or in their stored form. */
 export interface Everything {
   readonly jobs: readonly unknown[];
   readonly baths: readonly unknown[];
   readonly preferences: unknown;
-  /** ids of jobs that come from a file: what they say was checked, nobody has checked here */
+  /** ids of jobs that come from a file: whatever was checked there must be checked again here */
   readonly takenIn?: readonly string[];
 }
 
-/** The notebook of this browser. A write resolves once the transaction has completed, never before. */
+/** The notebook in this browser. A write resolves only when its transaction has completed. */
 export interface Notebook {
   jobs(): Promise<Kept<JobRecord>>;
   job(id: string): Promise<JobRecord | UnreadableRecord | null>;
@@ -43,28 +46,28 @@ export interface Notebook {
   saveBath(record: BathRecord): Promise<void>;
   meta(key: string): Promise<unknown>;
   saveMeta(key: string, value: unknown): Promise<void>;
-  /** one short fact for each job, by its id: from what is kept beside the jobs where that can be */
+  /** one short fact for each job, by its id, read from the stored facts where they are still true */
   derived<T>(kind: DerivedKind, make: (raw: unknown) => T, by: string): Promise<ReadonlyMap<string, T>>;
-  /** JSON of every record, what cannot be read included; read a few at a time */
+  /** JSON of every record, also of those that cannot be read; read a few at a time */
   texts(of: 'jobs' | 'baths'): AsyncGenerator<string, void>;
   ids(of: 'jobs' | 'baths'): Promise<readonly string[]>;
-  /** one record as it is, readable or not */
+  /** one record as stored, readable or not */
   raw(of: 'jobs' | 'baths', id: string): Promise<unknown>;
-  /** writes all or nothing; preferences only when there are any */
+  /** writes all records or none; preferences only if given */
   saveAll(all: Everything): Promise<void>;
-  /** once the procedure has been told, and that is on the disk */
+  /** call this only after the procedure was told, and that is on the disk */
   forgetTakenIn(id: string): Promise<void>;
   photo(id: string): Promise<StoredPhoto | null>;
-  /** in a transaction of its own: no picture can make a text fail */
+  /** has a transaction of its own, so that a picture that fails cannot stop a job from being saved */
   savePhoto(photo: StoredPhoto): Promise<void>;
   deletePhoto(id: string): Promise<void>;
   photoIds(): Promise<readonly string[]>;
   close(): void;
 }
 
-/** Where what is asked once and kept is found among the meta values. */
+/** Key of the preferences among the meta values. */
 export const PREFERENCES = 'preferences';
-/** Ids of jobs that a file brought and that nobody has opened yet. */
+/** Key of the ids of jobs that came from a file and have not been opened yet. */
 export const TAKEN_IN = 'taken-in';
 
 export const idsIn = (stored: unknown): readonly string[] =>
@@ -73,7 +76,10 @@ export const idsIn = (stored: unknown): readonly string[] =>
 export const idOf = (raw: unknown): string =>
   typeof raw === 'object' && raw !== null && 'id' in raw && typeof raw.id === 'string' ? raw.id : '';
 
-/** Reads one stored value by its schema, raised to today's version; what does not fit is handed back whole. */
+/**
+ * Migrates one stored value and checks it by its schema. A value that does not fit is returned unchanged,
+ * with the reason.
+ */
 export function readRecord<S extends v.GenericSchema>(
   schema: S,
   raw: unknown,
@@ -112,14 +118,14 @@ const connect = (onStale: () => void): Promise<IDBPDatabase<Shape>> =>
       db.createObjectStore('photos', { keyPath: 'id' });
       db.createObjectStore('derived');
     },
-    // a newer version waits in another tab: let go, this page asks to be loaded again
+    // another tab waits with a newer version: close, and let this page ask to be reloaded
     blocking: (_current, _blocked, event) => {
       (event.target as IDBDatabase).close();
       onStale();
     },
   });
 
-/** Records read at once: a whole notebook in memory would be too much for a phone. */
+/** Number of records read at once: a whole notebook would be too much for a phone's memory. */
 const BATCH = 100;
 
 async function* batches(db: IDBPDatabase<Shape>, of: 'jobs' | 'baths'): AsyncGenerator<string, void> {
@@ -134,23 +140,23 @@ async function* batches(db: IDBPDatabase<Shape>, of: 'jobs' | 'baths'): AsyncGen
   for (;;) {
     const batch = await next;
     if (batch === null) return;
-    // the next ones are fetched while these are worked on
+    // read the next records while these are processed
     next = read(IDBKeyRange.lowerBound(batch.last, true));
     next.catch(() => undefined);
     yield* batch.stored.map(textOf);
   }
 }
 
-/** One of many requests of a transaction: when that fails as a whole, each would complain for itself. */
+/** Silences one request of a transaction: when the transaction fails, its own error is enough. */
 const quiet = <T>(request: Promise<T>): Promise<T> => {
   request.catch(() => undefined);
   return request;
 };
 
-/** @throws DOMException when the browser gives no storage, as in some private windows */
+/** @throws DOMException when the browser offers no storage, as in some private windows */
 export async function connectNotebook(onStale: () => void = () => undefined): Promise<Notebook> {
   const db = await connect(onStale);
-  /** what was derived from a job is no longer true */
+  /** marks that the facts derived from a job are out of date */
   const mark = (
     store: { put: (value: number, key: [string, string]) => Promise<unknown> },
     id: string,
@@ -215,7 +221,8 @@ export async function connectNotebook(onStale: () => void = () => undefined): Pr
         }
         await transaction.done;
       } catch (error) {
-        // a value that cannot be stored is refused at once, and what came before it would go through
+        // a value that cannot be stored throws at once; without an abort the records before it would be
+        // written
         transaction.done.catch(() => undefined);
         if (transaction.error === null) transaction.abort();
         throw error;

@@ -6,10 +6,10 @@ import { hazardStatements, labels, labelStatements, leadLabel } from '../core/fa
 import type { Pictogram, SubstanceLabel } from '../core/facts/substances.ts';
 import { pictogramsOf } from '../core/facts/substances/pictograms.ts';
 
-/** A label has room for so many statements; the gravest stand. */
+/** Highest number of statements on a label. The most serious are kept. */
 const ROOM = 6;
 
-/** What a label must say and show. */
+/** Words and pictograms that a label must have. */
 export interface BathHazards {
   readonly family: MetalFamily;
   readonly signal: 'Danger' | 'Warning' | null;
@@ -17,14 +17,14 @@ export interface BathHazards {
   readonly pictograms: readonly Pictogram[];
 }
 
-/** Family of the metal that the bath bites, or null for a metal that is not planned. */
+/** Family of the metal that the bath etches; null for a metal that is not planned. */
 export function familyOf({ job: { piece } }: Plan): MetalFamily | null {
   return isBitable(piece.metal) ? metals[piece.metal].family : null;
 }
 
 /**
- * Words and pictograms of a used bath, ingredient by ingredient: those of the salt and those of the
- * metal's worst salt, less what a stronger one says already.
+ * Words and pictograms of a used bath: those of its salt and of the metal's most harmful salt, without those
+ * that a stronger one covers.
  * @param salt id as bought
  */
 export function hazardsOf(family: MetalFamily | null, salt: string, hasLead: boolean): BathHazards | null {
@@ -50,10 +50,10 @@ export function hazardsOf(family: MetalFamily | null, salt: string, hasLead: boo
   };
 }
 
-/** Whether the piece sheds lead into its bath. */
+/** Whether the piece gives off lead into its bath. */
 export const hasLead = ({ job: { piece } }: Plan): boolean =>
   isBitable(piece.metal) && 'Pb' in metals[piece.metal].composition.massPercent;
 
-/** Those of the bath that a plan uses. */
+/** Those of a plan's bath. */
 export const bathHazards = (plan: Plan): BathHazards | null =>
   hazardsOf(familyOf(plan), plan.job.bath.salt, hasLead(plan));

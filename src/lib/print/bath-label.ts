@@ -8,12 +8,13 @@ import { ink, mm, tabular } from './paper.ts';
 import { place } from './place.ts';
 import { typeset } from './typeset.ts';
 
-/** The label, mm, but for its height. */
+/** The label without its height, mm. */
 export const label = { width: labelWidth, margin: 3.5, band: 10 } as const;
 
 /**
- * Height, mm. What must be said does not fit 74 × 52 at a legible size, so the label is a little over
- * 105 × 74, the next size that the law names; a bath of many metals, statements or signs gets more.
+ * Height, mm. What the law requires does not fit 74 × 52 at a legible size, so the label is slightly larger
+ * than 105 × 74, the next size that the law names. A bath with many metals, statements or pictograms gets a
+ * taller one.
  */
 export function labelHeight({ hazards, metals }: LabelledBath): number {
   const { pictograms: signs = [], statements = [] } = hazards ?? {};
@@ -21,10 +22,10 @@ export function labelHeight({ hazards, metals }: LabelledBath): number {
   return metals > 3 || statements.length > 4 ? 86 : 78;
 }
 
-/** Small print: an x-height of 1.4 mm, which the law asks of labels on up to 3 L. */
+/** Small print, pt: an x-height of 1.4 mm, which the law requires of labels on up to 3 L. */
 const BODY = 8;
 
-/** A cup struck out. */
+/** A crossed-out cup. */
 const noCup = svg(
   22,
   22,
@@ -32,7 +33,7 @@ const noCup = svg(
     '<path d="M5 6H15V14Q15 17 12 17H8Q5 17 5 14ZM15 8H17.500Q19 8 19 9.500V11Q19 13 17 13H15"/><path d="M2 20L20 2"/></g>',
 );
 
-/** Pictograms in zigzag: squares on their points fit into each other. */
+/** Pictograms in a zigzag, because squares standing on a corner fit together so. */
 function pictograms(codes: Parameters<typeof pictogram>[0][], right: number, top: number): Content[] {
   const step = pictogramAcross / 2 + 1;
   const left = right - (codes.length > 1 ? step : 0) - pictogramAcross;
@@ -58,7 +59,7 @@ function words({ head, jar, contents, hazards, never }: LabelledBath): Content[]
   ];
 }
 
-/** The label of the used bath. @param x,y pt */
+/** The label of the used bath. @param x,y upper left corner, pt */
 export function bathLabel(bath: LabelledBath, x: number, y: number): Content[] {
   const [width, height, margin, band] = [
     mm(label.width),

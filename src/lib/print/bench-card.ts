@@ -16,10 +16,10 @@ import { place } from './place.ts';
 import { hero } from './sheet/glance.ts';
 import { typeset } from './typeset.ts';
 
-/** The card, mm: two faces side by side that fold back to back. Nothing printed nears the trim. */
+/** The card, mm: two faces side by side, to be folded back to back. Nothing is printed near the cut. */
 export const card = { width: 190, height: 140, face: 95, safe: 5, corner: 4 } as const;
 
-/** Sizes for gloves: a box to tick, a box to write in, mm. */
+/** Sizes for gloved hands, mm: a box to tick and a box to write in. */
 export const box = { tick: 12, write: { width: 36, height: 12.5 } } as const;
 
 const inner = mm(card.face - 2 * card.safe);
@@ -56,7 +56,7 @@ export function writeIns({ settings, figures, job }: Plan): WriteIn[] {
       },
     ];
   }
-  // Amps belong to the volts they were worked out for, so they stand here only when those are the ones set.
+  // Amps are shown only when the maker sets the volts that they were computed for.
   const { current, volts } = figures;
   const isDrawn = current && volts?.value === settings.volts && job.supply.showsAmps;
   const drawn = isDrawn ? figureParts(current, units) : null;
@@ -173,7 +173,9 @@ function front(plan: Plan, marks: JobMarks | null): Content[] {
   ];
 }
 
-/** The four holds and their most critical checks; as many as stay large enough for a glove. */
+/**
+ * The four holds and their most critical checks, as many as can be printed large enough for a gloved hand.
+ */
 export const cardHolds = ({ job }: Plan): readonly (readonly [string, readonly string[]])[] => [
   [cardTexts.beforeMixing, [cardTexts.dressed]],
   [cardTexts.beforePower, [cardTexts.dry, cardTexts.open, cardTexts.polarity]],
@@ -208,7 +210,10 @@ function check(text: string, hold: string | null): Content {
   };
 }
 
-/** Side of the QR code on the card, quiet zone included, mm: it stands beside the shortest checks. */
+/**
+ * Side of the QR code on the card with its quiet zone, mm. It is next to the shortest checks, where there is
+ * room.
+ */
 const MARK = 26;
 
 function back(plan: Plan, marks: JobMarks | null): Content[] {
@@ -228,7 +233,10 @@ function back(plan: Plan, marks: JobMarks | null): Content[] {
   ];
 }
 
-/** Trim with rounded corners, and the fold; the front is the right half, so that it folds like a book. */
+/**
+ * The cut with rounded corners, and the fold. The front is the right half, so that the card folds like a
+ * book.
+ */
 function outline(x: number, y: number): Content {
   const [width, height, fold] = [mm(card.width), mm(card.height), mm(card.face)];
   return place(x, y, width, {
@@ -257,7 +265,7 @@ function outline(x: number, y: number): Content {
   });
 }
 
-/** The bench card, to be read with wet gloves at 0.7 m. @param x,y pt */
+/** The bench card, to be read from 0.7 m with wet gloves. @param x,y upper left corner, pt */
 export const benchCard = (plan: Plan, marks: JobMarks | null, x: number, y: number): Content[] => [
   outline(x, y),
   place(x + mm(card.safe), y + mm(card.safe), inner, ...back(plan, marks)),

@@ -24,7 +24,7 @@ interface Wanted {
   readonly marks: JobMarks | null;
 }
 
-/** The page to cut up: bench card above, bath label below, or one of them. */
+/** The page to cut up: bench card above, bath label below, or only one of them. */
 export function cardPage(plan: Plan, wanted: Wanted): ContentSection {
   const { marks } = wanted;
   const bath = labelOfPlan(plan, marks?.code ?? '');

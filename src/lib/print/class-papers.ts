@@ -30,7 +30,7 @@ const toTick = (text: string): Content => ({
   margin: [0, 0, 0, 3],
 });
 
-/** When each part begins, and how long it takes. */
+/** Start and duration of each part. */
 function evening({ parts }: ClassPack): Content {
   const head = [classTexts.begins, classTexts.takes, classTexts.part];
   return {
@@ -100,7 +100,7 @@ function leaderSheet(plan: Plan, pack: ClassPack): ContentSection {
   };
 }
 
-/** Papers for a class: the sheet of whoever leads it, and a page for each station. */
+/** Papers for a class: a sheet for the person who leads it, and a page for each station. */
 export function classPapers({ plan, pack, paper }: ClassOrder): TDocumentDefinitions {
   const stations = Array.from({ length: pack.asked.stations }, (_, n) => stationCard(plan, pack, n + 1));
   return {

@@ -5,20 +5,20 @@ import { scaleBar } from './drawing/scale-bar.ts';
 import { mm, pageSizes } from './paper.ts';
 import { place } from './place.ts';
 
-/** Area that prints on A4 and on US Letter alike with 10 mm margins, mm. */
+/** Area that both A4 and US Letter can print with 10 mm margins, mm. */
 export const safeArea = { width: 190, height: 259, margin: 10 } as const;
 
-/** Space between what is cut out and the bar, mm. */
+/** Space between the cut-outs and the test bar, mm. */
 const GUTTER = 7;
 
 interface CutOuts {
   readonly content: readonly Content[];
-  /** where the lowest of them ends, pt from the page's upper edge */
+  /** where the lowest cut-out ends, pt from the page's upper edge */
   readonly bottom: number;
 }
 
 /**
- * A page to cut up, with the bar under it that tells whether the printer kept to size.
+ * A page to cut up, with the test bar at its foot that shows whether the printer kept to size.
  * @param draw given the upper left corner of the safe area, pt
  */
 export function cutPage(
@@ -34,7 +34,7 @@ export function cutPage(
     header: () => null,
     footer: () => null,
     section: [
-      // A page exists only once something flows onto it; all else here stands at fixed places.
+      // The page needs flowing content: with only fixed positions the PDF library makes none.
       { text: ' ', fontSize: 1 },
       ...content,
       place(left, barTop, mm(102), scaleBar()),

@@ -19,14 +19,14 @@ import { typeset } from './typeset.ts';
 const pageText = (page: number, pages: number): string =>
   sheetTexts.page.replace('{page}', String(page)).replace('{pages}', String(pages));
 
-/** Letters from which a title is long. */
+/** Number of letters from which a title is too long. */
 const LONG = 36;
 
-/** A title that stays on one line at the head of a page. */
+/** A title short enough for one line at the head of a page. */
 const shortened = (title: string): string =>
   title.length > 2 * LONG ? `${title.slice(0, 2 * LONG)}…` : title;
 
-/** Side of the QR code at the head of the sheet, quiet zone included, mm. */
+/** Side of the QR code at the head of the sheet, with its white margin, mm. */
 const MARK = 29;
 
 function masthead({ title, piece }: JobInput, marks: JobMarks | null): Content {
@@ -67,7 +67,10 @@ function masthead({ title, piece }: JobInput, marks: JobMarks | null): Content {
 const running = (content: object): Content =>
   ({ ...content, fontSize: 8.5, color: ink.soft, font: faces.text }) as Content;
 
-/** On the first page the bar that tells whether the printer kept to size; later the title. */
+/**
+ * The head of a page: on the first page the test bar that shows whether the printer kept to size, on later
+ * pages the title.
+ */
 const headLeft = (title: string, page: number): Column =>
   page > 1
     ? { width: '*', text: typeset(shortened(title)) }
@@ -99,7 +102,7 @@ const footer = (dataVersion: string): Content =>
     ],
   });
 
-/** The job sheet: what to set, what to do, what to write down, and how every figure came about. */
+/** The job sheet: what to set, what to do, what to write down, and how every figure was computed. */
 export function jobSheet(plan: Plan, marks: JobMarks | null): ContentSection {
   const { title, paper } = plan.job;
   return {

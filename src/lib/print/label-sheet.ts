@@ -9,22 +9,22 @@ import { faces, ink, mm, pageSizes } from './paper.ts';
 import { place } from './place.ts';
 
 /*
- * What must stand on a label does not fit 52 × 74 mm at a legible size, so a sheet on its side takes two and
- * two of 105 mm.
+ * What must be on a label does not fit 52 × 74 mm at a legible size, so a sheet in landscape holds two by two
+ * labels of 105 mm.
  */
 
-/** A sheet of labels lies on its side: two and two, the tallest label's height apart. mm */
+/** A sheet of labels in landscape: two by two, spaced for the tallest label. mm */
 export const sheetOfLabels = { columns: 2, rows: 2, apart: 4, tallest: 90, margin: 10 } as const;
-/** Labels on a sheet. */
+/** Number of labels on a sheet. */
 export const places = sheetOfLabels.columns * sheetOfLabels.rows;
 
-/** Upper left corner of a place, mm from the safe area's: row by row. */
+/** Upper left corner of a place, mm from that of the safe area. Places are numbered row by row. */
 export const placeOf = (n: number): { readonly x: number; readonly y: number } => ({
   x: (n % sheetOfLabels.columns) * (label.width + sheetOfLabels.apart),
   y: Math.floor(n / sheetOfLabels.columns) * (sheetOfLabels.tallest + sheetOfLabels.apart),
 });
 
-/** Place on its sheet, and sheet, of each of so many labels, when the first places are used already. */
+/** Sheet, and place on it, of each label, when the first places are used already. */
 export const spread = (
   count: number,
   skip: number,
@@ -34,10 +34,13 @@ export const spread = (
     place: (i + skip) % places,
   }));
 
-/** First free place once so many labels are printed, for the sheet that goes in again. */
+/** First free place after printing, for a sheet that is used again. */
 export const nextFree = (count: number, skip: number): number => (count + skip) % places;
 
-/** What stands right of the labels: how to print, and the bar that tells whether the printer kept to size. */
+/**
+ * The text to the right of the labels: how to print, and the test bar that shows whether the printer kept to
+ * size.
+ */
 function margin(left: number, top: number, width: number): Content[] {
   const note = (text: string): Content => ({ text, fontSize: 9, lineHeight: 1.1, margin: [0, 0, 0, 5] });
   const barTop = top + mm(70);
@@ -58,7 +61,7 @@ function sheet(labels: readonly { readonly content: Content[] }[], order: Labels
     header: () => null,
     footer: () => null,
     section: [
-      // A page exists only once something flows onto it; all else here stands at fixed places.
+      // The page needs flowing content: with only fixed positions the PDF library makes none.
       { text: ' ', fontSize: 1 },
       ...labels.flatMap(({ content }) => content),
       ...margin(right, top, width - right - mm(sheetOfLabels.margin)),
@@ -66,7 +69,7 @@ function sheet(labels: readonly { readonly content: Content[] }[], order: Labels
   };
 }
 
-/** Labels of baths on the shelf, a copy for each of its copies, from the first free place on. */
+/** Labels of baths on the shelf, each as often as asked, from the first free place on. */
 export function labelSheets(order: LabelsOrder): TDocumentDefinitions {
   const wanted = order.baths.flatMap(({ bath, copies }) =>
     Array.from({ length: copies }, () => labelOfShelf(bath)),

@@ -17,26 +17,26 @@ import { withSymbol, withUnit } from '$words/units.ts';
 import { bathHazards, hazardsOf } from './bath-hazards.ts';
 import type { BathHazards } from './bath-hazards.ts';
 
-/** Everything that stands on a bath's label. */
+/** Everything on a bath's label. */
 export interface LabelledBath {
   readonly head: string;
-  /** name of the jar, or a line to write it on */
+  /** name of the jar; or a line to write it on */
   readonly jar: string;
   readonly contents: string;
-  /** metals in it, for the label's height */
+  /** number of metals in it, for the label's height */
   readonly metals: number;
   readonly hazards: BathHazards | null;
-  /** what it must never meet */
+  /** what it must never be mixed with */
   readonly never: string;
   readonly dates: readonly string[];
-  /** leads back to the job; empty from the shelf */
+  /** short code of the job; empty for a bath from the shelf */
   readonly code: string;
 }
 
 const joined = (text: string, metals: readonly string[], holds: string): string =>
   metals.length === 0 ? text : `${text} ${holds.replace('{metals}', metals.join(', '))}`;
 
-/** The label of the bath that a plan uses, to be filled in by hand. */
+/** The label of a plan's bath, to be completed by hand. */
 export function labelOfPlan(plan: Plan, code: string): LabelledBath {
   const { job, figures } = plan;
   const units = readingUnitsOf(job);
@@ -70,7 +70,7 @@ export function labelOfPlan(plan: Plan, code: string): LabelledBath {
   };
 }
 
-/** A bath as the shelf keeps it. */
+/** A bath on the shelf. */
 export interface ShelfBath {
   readonly name: string;
   readonly group: MetalGroup | 'unknown';
@@ -79,20 +79,20 @@ export interface ShelfBath {
   readonly strength: number;
   /** mg/L by element */
   readonly dissolved: Readonly<Record<string, number>>;
-  /** days, as the maker writes them */
+  /** dates, as the maker writes them */
   readonly madeOn: string;
   readonly lastUsedOn: string;
   readonly chargeAh: number;
 }
 
-/** What its worst salt is counted as: a bath of brass, or of copper alone. */
+/** The metal family whose salt counts as the most harmful: that of a brass bath, or of copper alone. */
 function familyIn({ group, dissolved }: ShelfBath): MetalFamily | null {
   if (group === 'unknown') return null;
   if (group !== 'copper and brass') return group;
   return (dissolved['Zn'] ?? 0) > 0 ? 'brass' : 'copper';
 }
 
-/** The label of a bath as it stands on the shelf now. */
+/** The label of a bath on the shelf in its present state. */
 export function labelOfShelf(bath: ShelfBath): LabelledBath {
   const held = (Object.entries(bath.dissolved) as [ElementSymbol, number][])
     .filter(([, mgPerLitre]) => mgPerLitre > 0)

@@ -22,7 +22,7 @@ const toTick = (text: string): Content => ({
   margin: [0, 0, 0, 6],
 });
 
-/** What to buy and lay out, what will be set, and how the hours lie: the paper to take to the shop. */
+/** The list for the shop: what to buy and lay out, what will be set, and how the time is divided. */
 export function listPage(plan: Plan): ContentSection {
   const units = readingUnitsOf(plan.job);
   const isNew = plan.job.bath.record === null;

@@ -3,17 +3,17 @@ import type { PressOrder } from './order.ts';
 import { faces } from './paper.ts';
 import { documentOf } from './papers.ts';
 
-/** Where the type lies: a file path for each weight. */
+/** Paths of the fonts, one for each weight. */
 export interface FontFiles {
   readonly light: string;
   readonly regular: string;
   readonly halfBold: string;
   readonly bold: string;
-  /** for the few letters that the text face lacks, bold or not */
+  /** for the few letters that the text font lacks, in bold text too */
   readonly rare: string;
 }
 
-/** Makes papers as one PDF: of a plan without refusals the same bytes each time. */
+/** Makes papers as one PDF. A plan without refusals gives the same bytes each time. */
 export async function makePapers(wanted: PressOrder, files: FontFiles): Promise<Uint8Array> {
   const own = new Set<string>(Object.values(files));
   pdfmake.setUrlAccessPolicy(() => false);

@@ -3,22 +3,22 @@ import type { ClassPack } from '../core/plan/class-pack.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import type { ShelfBath } from './labelled-bath.ts';
 
-/** The papers that can be made of a plan, in the order they lie in the file. */
+/** The papers that can be made from a plan, in the order in which the file has them. */
 export const paperKinds = ['sheet', 'card', 'label', 'strip', 'wear', 'list'] as const;
 export type PaperKind = (typeof paperKinds)[number];
 
-/** What leads from a paper back to its settings. */
+/** The codes on a paper that lead back to its settings. */
 export interface JobMarks {
   /** eight letters that name the job in the notebook that printed it */
   readonly code: string;
-  /** what the QR code says: the whole settings */
+  /** text of the QR code, with all settings */
   readonly carried: string;
 }
 
 /** Which papers to make. */
 export interface PapersOrder {
   readonly kinds: readonly PaperKind[];
-  /** null: the papers lead nowhere */
+  /** null: papers without codes */
   readonly marks: JobMarks | null;
 }
 
@@ -29,33 +29,33 @@ export const jobPapers: PapersOrder = { kinds: ['sheet', 'card', 'label'], marks
 export interface LabelsOrder {
   readonly paper: Plan['job']['paper'];
   readonly baths: readonly { readonly bath: ShelfBath; readonly copies: number }[];
-  /** places of the first sheet that are used already */
+  /** number of places on the first sheet that are used already */
   readonly skip: number;
 }
 
-/** A design in its true size, to be printed on film or paper. Lengths in mm. */
+/** A design in its true size, for printing on film or paper. Lengths in mm. */
 export interface StencilOrder {
   readonly paper: Plan['job']['paper'];
-  /** closed lines about the resist, filled by the even-odd rule */
+  /** closed lines around the resist, filled by the even-odd rule */
   readonly loops: readonly Loop[];
   readonly width: number;
   readonly height: number;
-  /** what makes good for a printer that shrinks or stretches */
+  /** factor that corrects a printer that shrinks or stretches */
   readonly scale: number;
   readonly copies: number;
   readonly isMirrored: boolean;
-  /** dark where metal is to be bare */
+  /** dark where metal will be bare */
   readonly isNegative: boolean;
 }
 
-/** Papers for a class: a sheet for whoever leads it, a card for each station. */
+/** Papers for a class: a sheet for the person who leads it, and a card for each station. */
 export interface ClassOrder {
   readonly paper: Plan['job']['paper'];
   readonly plan: Plan;
   readonly pack: ClassPack;
 }
 
-/** What the press is to make. */
+/** Everything that can be ordered. */
 export type PressOrder =
   | { readonly kind: 'job'; readonly plan: Plan; readonly order: PapersOrder }
   | { readonly kind: 'labels'; readonly order: LabelsOrder }

@@ -8,7 +8,7 @@ import type { PapersQuestion, PapersReply } from './papers.worker.ts';
 
 const files = { light, regular, halfBold, bold, rare };
 
-/** The worker knows no page to be relative to. */
+/** Absolute addresses of the fonts: inside a worker, relative ones would be wrong. */
 const fonts = () =>
   Object.fromEntries(
     Object.entries(files).map(([weight, url]) => [weight, new URL(url, location.href).href]),
@@ -17,7 +17,7 @@ const fonts = () =>
 let worker: Worker | null = null;
 let asked = 0;
 
-/** Makes papers in a worker of their own, started when first asked for and kept. */
+/** Makes papers in their own worker. It is started on the first call and kept. */
 export function makePapersHere(wanted: PressOrder): Promise<Blob> {
   worker ??= new Worker(new URL('./papers.worker.ts', import.meta.url), { type: 'module' });
   const press = worker;
@@ -37,7 +37,7 @@ export function makePapersHere(wanted: PressOrder): Promise<Blob> {
       });
     };
     const onError = ({ message }: ErrorEvent): void => {
-      // a worker that failed to load answers no more: the next call starts another
+      // a worker that failed to load never answers, so the next call starts another
       worker = null;
       settle(() => {
         reject(new Error(message));

@@ -16,11 +16,11 @@ import { wearPage } from './wear-page.ts';
 
 type Pages = (plan: Plan, order: PapersOrder) => readonly ContentSection[];
 
-/** Complete by type: a paper that can be ordered and is not made does not compile. */
+/** The pages of each kind of paper. The type requires an entry for every kind that can be ordered. */
 const pagesOf: Readonly<Record<PaperKind, Pages>> = {
   list: (plan) => [listPage(plan)],
   sheet: (plan, { marks }) => [jobSheet(plan, marks)],
-  // the label is cut from the card's page, and has a page of its own only without the card
+  // the label is on the card's page; it has its own page only without the card
   card: (plan, { kinds, marks }) => [cardPage(plan, { card: true, label: kinds.includes('label'), marks })],
   label: (plan, { kinds, marks }) =>
     kinds.includes('card') ? [] : [cardPage(plan, { card: false, label: true, marks })],
@@ -31,11 +31,11 @@ const pagesOf: Readonly<Record<PaperKind, Pages>> = {
 const sectionsOf = (plan: Plan, order: PapersOrder): ContentSection[] =>
   paperKinds.filter((kind) => order.kinds.includes(kind)).flatMap((kind) => pagesOf[kind](plan, order));
 
-/** What the file is called in a reader's title bar. */
+/** The title of the file. */
 const kindOf = ({ kinds }: PapersOrder): string =>
   kinds.includes('sheet') ? sheetTexts.kind : sheetTexts.papers;
 
-/** The papers ordered, as one document: the job sheet first, then a page for each thing to cut out. */
+/** The ordered papers as one document: the job sheet first, then a page for each cut-out. */
 export function papers(plan: Plan, order: PapersOrder = jobPapers): TDocumentDefinitions {
   return {
     pageSize: pageSizes[plan.job.paper],
@@ -53,7 +53,7 @@ export function papers(plan: Plan, order: PapersOrder = jobPapers): TDocumentDef
   };
 }
 
-/** Whatever was ordered, as a document. */
+/** The document for any order. */
 export function documentOf(wanted: PressOrder): TDocumentDefinitions {
   if (wanted.kind === 'job') return papers(wanted.plan, wanted.order);
   if (wanted.kind === 'labels') return labelSheets(wanted.order);

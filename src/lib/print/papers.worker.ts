@@ -7,7 +7,7 @@ import { documentOf } from './papers.ts';
 export interface PapersQuestion {
   readonly id: number;
   readonly wanted: PressOrder;
-  /** absolute addresses, on this app's own origin */
+  /** absolute addresses on this app's own origin */
   readonly fonts: FontFiles;
 }
 

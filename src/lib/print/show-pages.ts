@@ -1,20 +1,19 @@
 import { getDocument, PDFWorker } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
 /*
- * The app draws the preview itself: Android shows no PDF inside a page, iOS its first page only, and the
- * page's own policy forbids frames of blobs. Price: 0.45 MB of the offline files, fetched at the first
- * preview. Reopen when phones show PDFs in a page.
+ * The app draws the preview itself, because Android shows no PDF inside a page, iOS only its first page, and
+ * the page's own policy forbids frames of blobs. It costs 0.45 MB of the offline files, loaded for the first
+ * preview. Reconsider when phones show PDFs in a page.
  */
 
-/** More dots than this to a point of the screen nobody sees, and old phones run out of memory. */
+/** Highest resolution, dots to a point of the screen. Nobody sees more, and old phones run out of memory. */
 const MOST_DOTS = 2;
 
 /**
- * Draws the pages of a PDF of our own, one after another. Phones show no PDF inside a page (Android's
- * browsers none at all, iOS its first page only), so the app draws it itself.
+ * Draws the pages of one of our PDFs, one after another.
  * @param width of a page on screen, px
- * @param onpage called as each page is done
- * @param isWanted asked before each page: the maker may have gone on
+ * @param onpage called when a page is done
+ * @param isWanted asked before each page, because the maker may have left
  */
 export async function showPages(
   file: Blob,
@@ -29,7 +28,7 @@ export async function showPages(
     worker,
     isEvalSupported: false,
     useWasm: false,
-    // letters as outlines: the page's own fonts stay as they are
+    // draw letters as outlines, so that no fonts are added to the page
     disableFontFace: true,
   });
   try {

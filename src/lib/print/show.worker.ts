@@ -1,2 +1,2 @@
-/** Reads PDFs for the preview; it listens as soon as it is loaded. */
+/** Reads PDFs for the preview. The imported module starts listening by itself. */
 import 'pdfjs-dist/legacy/build/pdf.worker.min.mjs';

@@ -12,7 +12,7 @@ import { bare, checkBox } from './drawing/plate-mark.ts';
 import { ink, mm } from './paper.ts';
 import { typeset } from './typeset.ts';
 
-/** A box for one set of initials, mm: a pencil in a wet hand. */
+/** A box for one person's initials, mm: large enough for a pencil in a wet hand. */
 const INITIALS = { width: 30, height: 12 } as const;
 
 const initialsBox = (label: string): Column => ({
@@ -54,7 +54,7 @@ const hold = ([title, checks]: readonly [string, readonly string[]]): Content =>
   ],
 });
 
-/** A page to stand at one station: what to set, and what two people have to see. */
+/** The page for one station: what to set, and what two people have to check. */
 export function stationCard(plan: Plan, { asked }: ClassPack, n: number): ContentSection {
   const family = familyOf(plan);
   const units = readingUnitsOf(plan.job);
@@ -66,7 +66,7 @@ export function stationCard(plan: Plan, { asked }: ClassPack, n: number): Conten
     },
     units,
   );
-  // an adult mixes beforehand: that hold is not this page's
+  // an adult mixes the bath beforehand, so that hold is not on this page
   const holds = cardHolds(plan).filter(([title]) => title !== cardTexts.beforeMixing);
   return {
     pageMargins: [mm(15), mm(12), mm(15), mm(12)],

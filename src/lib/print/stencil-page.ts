@@ -2,9 +2,9 @@ import { printedBar } from '../core/units/printed.ts';
 import type { StencilOrder } from './order.ts';
 import { mm, pageSizes } from './paper.ts';
 
-/** mm: about the page, between copies, and what the note and the bar take of its foot. */
+/** Sizes in mm: margin of the page, space between copies, and height of the note and the bar at its foot. */
 export const PAGE = { margin: 12, apart: 6, foot: 34 } as const;
-/** Columns and rows of copies that a page holds, 0 where not even one fits. */
+/** Columns and rows of copies that fit on a page; 0 when not even one fits. */
 export function copiesOn({
   paper,
   width,
@@ -23,6 +23,9 @@ export function copiesOn({
   };
 }
 
-/** What to scale by, so that a bar that came out so long becomes as long as drawn; null for a length that is not believed. @param measured mm */
+/**
+ * The scale that makes a bar of this measured length as long as drawn; null for a length that is not
+ * plausible. @param measured mm
+ */
 export const barScale = (measured: number): number | null =>
   measured >= printedBar.least && measured <= printedBar.most ? printedBar.drawn / measured : null;

@@ -7,17 +7,17 @@ import { faces, ink, mm, pageSizes } from './paper.ts';
 import { place } from './place.ts';
 import { copiesOn, PAGE } from './stencil-page.ts';
 
-/** Decimals of a millimetre in a path: a thousandth is finer than any printer. */
+/** Decimals of a millimetre in a path: no printer is finer than a thousandth. */
 const DIGITS = 3;
 
-/** The design as one path, mm: dark where resist is, or where metal is bare. */
+/** The design as one path, mm: dark where there is resist, or where metal is bare. */
 function pathOf({ loops, width, height, isNegative }: StencilOrder): string {
   const at = (value: number): string => String(Number(value.toFixed(DIGITS)));
   const own = loops.map((loop) => `M${loop.map(([x, y]) => `${at(x)} ${at(y)}`).join('L')}Z`).join('');
   return isNegative ? `M0 0H${at(width)}V${at(height)}H0Z${own}` : own;
 }
 
-/** The stencil in its true size, as often as asked and the page holds. */
+/** The stencil in its true size, as many copies as asked for and as fit on the page. */
 export function stencil(order: StencilOrder): TDocumentDefinitions {
   const { paper, width, height, scale, isMirrored, copies } = order;
   const page = pageSizes[paper];

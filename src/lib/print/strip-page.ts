@@ -13,10 +13,10 @@ import { bare } from './drawing/plate-mark.ts';
 import { ink, mm } from './paper.ts';
 import { place } from './place.ts';
 
-/** The strip, mm: it hangs on the wall and is read from a step away. */
+/** The first-aid strip, mm. It hangs on the wall and is read from a step away. */
 export const strip = { width: 190, height: 241, inset: 6 } as const;
 
-/** What is done otherwise for the things of this job. */
+/** The lines that this job's salt and metal need. */
 function ownLines(plan: Plan): ReadonlySet<FirstAidLine> {
   const { salt } = plan.job.bath;
   const lines: FirstAidLine[] = ['eye-metal', 'mouth-metal'];
@@ -47,7 +47,7 @@ function row({ name, lines, differs }: HelpPage, own: ReadonlySet<FirstAidLine>)
   ];
 }
 
-/** First aid on one strip to hang by the bench, with what this job's salt and metal need. */
+/** First aid on one strip to hang by the bench, with the lines that this job's salt and metal need. */
 export function stripPage(plan: Plan): ContentSection {
   const own = ownLines(plan);
   const inner = mm(strip.width - 2 * strip.inset);

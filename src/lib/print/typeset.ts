@@ -2,13 +2,13 @@ import type { Style } from 'pdfmake/interfaces';
 import { faceOf } from './glyphs.ts';
 import { faces } from './paper.ts';
 
-/** A run of text in one face. */
+/** A run of text in one font. */
 export type TextRun = Style & { readonly text: string };
 
-/** Stands where a letter cannot be shown: seen at once, and no empty box. */
+/** Shown for a letter that no font has: easier to notice than an empty box. */
 const STAND_IN = '?';
 
-/** Spellings with the same meaning that the type has. */
+/** Characters replaced by others with the same meaning, which the fonts have. */
 const sameMeaning: Readonly<Record<string, string>> = {
   Σ: '∑',
   µ: 'μ',
@@ -26,7 +26,7 @@ const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' });
 
 const isShown = (text: string): boolean => Array.from(text).every((character) => faceOf(character) !== null);
 
-/** What can be shown of one letter as a reader sees it: itself, its plain letter, or the stand-in. */
+/** A letter as it can be shown: itself, its plain form, or the stand-in. */
 function shownLetter(letter: string): string {
   const composed = Array.from(letter.normalize('NFC'))
     .map((character) => sameMeaning[character] ?? character)
@@ -37,10 +37,10 @@ function shownLetter(letter: string): string {
   return plain !== '' && isShown(plain) ? plain : STAND_IN;
 }
 
-/** Letters that every face has, so that nothing need be looked up. */
+/** Whether a text has only letters that every font has, so that none need be looked up. */
 const isPlain = (text: string): boolean => /^[\x20-\x7e\xa0-\xac\xb0-\xb4\xb7]*$/.test(text);
 
-/** The text with every letter that no face can show replaced, for places that take a bare string. */
+/** The text with every letter replaced that no font has, for places that need a plain string. */
 export const showable = (text: string): string =>
   isPlain(text)
     ? text
@@ -55,8 +55,8 @@ function styleOf(character: string): { text: string; style: Style } {
 }
 
 /**
- * A text as runs, each in a face that has all its letters; subscript digits become small runs.
- * @param style of every run that stays in the face around it
+ * A text as runs, each in a font that has all its letters. Subscript digits become small runs.
+ * @param style of every run in the surrounding font
  */
 export function typeset(text: string, style: Style = {}): TextRun[] {
   if (isPlain(text)) return [{ ...style, text }];
@@ -73,7 +73,7 @@ export function typeset(text: string, style: Style = {}): TextRun[] {
   return runs.length > 0 ? runs : [{ ...style, text: '' }];
 }
 
-/** A formula: as a text, but the letter that tells one V, R or ρ from another is set small and low. */
+/** A formula as runs. The letter that tells one V, R or ρ from another becomes a subscript. */
 export const typesetFormula = (formula: string, style: Style = {}): TextRun[] =>
   formula
     .split(/(?<=[VRρ])([wlm])(?![a-z])/)

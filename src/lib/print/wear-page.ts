@@ -24,7 +24,7 @@ import { bare } from './drawing/plate-mark.ts';
 import { ink, mm } from './paper.ts';
 import { place } from './place.ts';
 
-/** The card, mm. */
+/** Size of the card, mm. */
 export const wearCard = { width: 190, height: 156, inset: 7 } as const;
 
 const saltThings: Readonly<Record<BathSalt, ThingId>> = {
@@ -38,7 +38,7 @@ const saltThings: Readonly<Record<BathSalt, ThingId>> = {
 };
 const removerThings = { acetone: 'acetone', alcohol: 'isopropanol', 'white-spirit': null } as const;
 
-/** The bath by the worst that is in it: what the metal sheds before what the salt can give off. */
+/** The bath, by the worst substance in it: dissolved metal comes before what the salt can give off. */
 function bathThing(plan: Plan, isChloride: boolean): ThingId {
   const family = familyOf(plan);
   if (hasLead(plan)) return 'leaded-brass-bath';
@@ -48,7 +48,7 @@ function bathThing(plan: Plan, isChloride: boolean): ThingId {
   return isChloride ? 'salt-water-bath' : 'copper-bath';
 }
 
-/** What is open at the bench in this job: the dry salt, the bath, what takes the resist off. */
+/** What is open during this job: the dry salt, the bath, and what removes the resist. */
 export function thingsOf(plan: Plan): readonly ThingId[] {
   const facts = findBoughtSalt(plan.job.bath.salt)?.facts;
   const { remover } = resistFacts[plan.job.resist];
@@ -126,7 +126,7 @@ function table(things: readonly ThingId[]): Content {
   };
 }
 
-/** What to wear for this job's salt, bath and remover, on one card. */
+/** The card with what to wear for this job's salt, bath and remover. */
 export function wearPage(plan: Plan): ContentSection {
   return cutPage(plan.job.paper, (left, top) => ({
     content: [

@@ -2,7 +2,7 @@ import { createSubscriber } from 'svelte/reactivity';
 import type { Actor, EventFromLogic, SnapshotFrom } from 'xstate';
 import type { Procedure } from '../procedure/machine.ts';
 
-/** The procedure as components read it: reading the snapshot inside an effect subscribes to it. */
+/** The procedure for components: an effect that reads the snapshot runs again when it changes. */
 export function viewOf(actor: Actor<Procedure>) {
   const subscribe = createSubscriber((update) => {
     const subscription = actor.subscribe({ next: update, error: update, complete: update });

@@ -1,26 +1,32 @@
 const PULSES = [0, 0.45, 0.9];
 const PULSE = 0.28;
-/** Hz: carries through a closed door, and a phone's small speaker has it */
+/** Hz: carries through a closed door, and even a phone's small speaker can play it */
 const PITCH = 880;
 const LOUD = 0.6;
 
 let sound: AudioContext | null = null;
 
-/** Lets the bell sound later. Browsers grant that only inside a tap, so every look before power asks for it. */
+/**
+ * Allows the bell to sound later. Browsers only allow it inside a tap, so every look before power asks for
+ * it.
+ */
 export function unlockBell(): void {
   if (!('AudioContext' in globalThis)) return;
   sound ??= new AudioContext();
   if (sound.state !== 'running') sound.resume().catch(() => undefined);
 }
 
-/** The same once the tap has been answered on screen: making a bell takes a phone a while, and the tap still counts. */
+/**
+ * The same, but after the screen has answered the tap: making a bell is slow on a phone, and the tap still
+ * counts.
+ */
 export function unlockBellSoon(): void {
   requestAnimationFrame(() => {
     setTimeout(unlockBell, 0);
   });
 }
 
-/** Three pulses, and three shakes where the phone can. */
+/** Sounds three pulses, and vibrates three times on phones that can. */
 export function ring(): void {
   if (sound) {
     for (const after of PULSES) {
@@ -28,7 +34,7 @@ export function ring(): void {
       const tone = sound.createOscillator();
       const volume = sound.createGain();
       tone.frequency.value = PITCH;
-      // a bare start and end click
+      // without a ramp, the start and end of a pulse would click
       volume.gain.setValueAtTime(0, start);
       volume.gain.linearRampToValueAtTime(LOUD, start + 0.02);
       volume.gain.setValueAtTime(LOUD, start + PULSE - 0.03);
@@ -41,10 +47,10 @@ export function ring(): void {
   if ('vibrate' in navigator) navigator.vibrate([280, 170, 280, 170, 280]);
 }
 
-/** Whether the bell would be heard now, as far as a page can know. */
+/** Whether the bell can be heard now, as far as a page can tell. */
 export const canRing = (): boolean => sound?.state === 'running';
 
-/** Rests the bell between runs, so that an idle page takes no power. */
+/** Suspends the bell between runs, so that an idle page uses no power. */
 export function restBell(): void {
   sound?.suspend().catch(() => undefined);
 }

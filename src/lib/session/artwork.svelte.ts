@@ -9,7 +9,7 @@ import { startArtist } from '../work/artist.ts';
 import type { Look, Pixels } from '../work/art.worker.ts';
 import { bringIn } from './bring-in.ts';
 
-/** The piece that a picture is of. Lengths in mm. */
+/** The piece that the picture is for. Lengths in mm. */
 export interface PieceFace {
   readonly width: number;
   readonly height: number;
@@ -17,16 +17,19 @@ export interface PieceFace {
   readonly undercut: number;
 }
 
-/** What a picture shows: the piece alone; more, told apart by its corners; or the piece beside a bank card. */
+/**
+ * What a picture shows: only the piece; the piece and its surroundings, with its corners marked; or the piece
+ * beside a bank card.
+ */
 export type Shows = 'whole' | 'askew' | 'card';
 
 type Own = Omit<Wishes, keyof PieceFace>;
 
-/** Dust below this width is listed unless the maker says otherwise, mm. */
+/** Default size below which small parts are listed as dust, mm. */
 const DUST = 0.2;
-/** Undercuts that differ by less are one. */
+/** Undercuts that differ by less than this share count as equal. */
 const SAME = 0.02;
-/** Points as shares of the picture's sides, where they stand before they are moved. */
+/** First positions of the points, as shares of the picture's sides. */
 const ABOUT: Readonly<Record<Exclude<Shows, 'whole'>, readonly Point[]>> = {
   askew: [
     [0.06, 0.06],
@@ -34,7 +37,7 @@ const ABOUT: Readonly<Record<Exclude<Shows, 'whole'>, readonly Point[]>> = {
     [0.94, 0.94],
     [0.06, 0.94],
   ],
-  // the card below, then the upper edge of the piece above it
+  // the card at the bottom, then the upper edge of the piece above it
   card: [
     [0.1, 0.55],
     [0.6, 0.55],
@@ -46,22 +49,25 @@ const ABOUT: Readonly<Record<Exclude<Shows, 'whole'>, readonly Point[]>> = {
 };
 const CARD = [bankCard.width.value, bankCard.height.value] as const;
 
-/** A picture on its way to a mask: what was brought in, what is wished of it, and what came of it. */
+/** Turns a picture into a mask: the picture, the maker's wishes and the result. */
 export class Artwork {
   look = $state.raw<Look | null>(null);
   fault = $state.raw<PictureFault | BringInFault | null>(null);
   trouble = $state('');
   busy = $state(false);
-  /** how far the work is, 0 to 1 */
+  /** progress of the work, 0 to 1 */
   far = $state(0);
-  /** address of what was brought in, to move points on; and its size, pixels */
+  /** address of the loaded picture, for moving points on it, and its size in pixels */
   shown = $state.raw<{ url: string; width: number; height: number } | null>(null);
   shows = $state<Shows>('whole');
-  /** points on the picture, pixels: four of the piece; or four of the card, then two of the piece */
+  /**
+   * points on the picture, pixels: the four corners of the piece; or the four of the card, then two of the
+   * piece
+   */
   points = $state.raw<readonly Point[]>([]);
-  /** width of the piece by the card, mm */
+  /** width of the piece, measured by the card, mm */
   across = $state<number | null>(null);
-  /** outline drawn by hand, shares of the piece's sides; null: as the piece is */
+  /** outline drawn by hand, in shares of the piece's sides; null: the piece's own */
   traced = $state.raw<readonly Point[] | null>(null);
   wishes = $state.raw<Own>({
     corners: null,
@@ -76,15 +82,18 @@ export class Artwork {
   readonly #artist = startArtist();
   readonly #face: (gap: number | null) => PieceFace;
   #works = 0;
-  /** what the last good look was made of */
+  /** the state from which the last good look was made */
   #good: Pick<Artwork, 'shows' | 'points' | 'across' | 'traced' | 'wishes'> | null = null;
 
-  /** @param face the piece, its undercut by the width of the thinnest opening, mm; null while none is known */
+  /**
+   * @param face gives the piece and its undercut, from the width of the thinnest opening, mm; null while that
+   *   is unknown
+   */
   constructor(face: (gap: number | null) => PieceFace) {
     this.#face = face;
   }
 
-  /** Takes a file; the last good picture stays when it is none. */
+  /** Loads a file. If it is not a picture, the last good one stays. */
   take(file: Blob): Promise<void> {
     return this.#work(async () => {
       const opened = await bringIn(file);
@@ -117,7 +126,7 @@ export class Artwork {
     return this.#work(() => this.#look());
   }
 
-  /** Puts points where they can be moved from, or takes them away. */
+  /** Shows the points in their first positions, or removes them. */
   square(shows: Shows): Promise<void> {
     const { width, height } = this.shown ?? { width: 0, height: 0 };
     this.shows = shows;
@@ -130,7 +139,7 @@ export class Artwork {
     return this.#squared();
   }
 
-  /** Leaves what is being worked on: the last good state comes back. */
+  /** Stops the current work and returns to the last good state. */
   leave(): void {
     this.#artist.leave();
     if (this.#good) Object.assign(this, this.#good);
@@ -145,7 +154,7 @@ export class Artwork {
     this.#forget();
   }
 
-  /** The piece's corners by the points. */
+  /** Sets the piece's corners from the points. */
   async #squared(): Promise<void> {
     const [a, b, c, d, left, right] = this.points;
     let corners: Corners | null = a && b && c && d ? [a, b, c, d] : null;
@@ -200,7 +209,7 @@ export class Artwork {
     this.fault = null;
     const { shows, points, across, traced, wishes } = this;
     this.#good = { shows, points, across, traced, wishes };
-    // how far it creeps depends on the opening, which has only now been measured
+    // the undercut depends on the opening, whose width is known only now
     const { undercut } = this.#face(made.look.measured.gap?.width ?? null);
     if (Math.abs(undercut / face.undercut - 1) > SAME) await this.#look();
   }
@@ -210,7 +219,7 @@ export class Artwork {
   }
 }
 
-/** What was brought in, without what else its file held. */
+/** The loaded picture as a file, without the other data in the original. */
 async function asFile({ rgba, width, height }: Pixels): Promise<Blob> {
   const canvas = document.createElement('canvas');
   canvas.width = width;

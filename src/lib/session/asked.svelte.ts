@@ -1,11 +1,14 @@
-/** An answer that takes a moment: none yet, there, or why not. */
+/** An answer that takes a moment: still missing, there, or the reason why not. */
 export class Asked<T> {
   value = $state.raw<T | null>(null);
   trouble = $state('');
   isAsking = $state(false);
   #asked = 0;
 
-  /** Asks anew: an answer given before may no longer hold, and one that comes late is dropped. */
+  /**
+   * Asks again. The old answer is dropped because it may no longer hold, and so is a late answer to an older
+   * question.
+   */
   async ask(question: () => Promise<T>): Promise<void> {
     this.#asked += 1;
     const own = this.#asked;

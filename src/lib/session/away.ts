@@ -10,13 +10,13 @@ import { changePreferences, keptPreferences } from './preferences.ts';
 import { allBaths } from './shelf.ts';
 import type { Shelved } from './shelf.ts';
 
-/** Whose bath it is, in law, and who takes it. */
+/** Where the maker lives, who takes the waste, and what they allowed. */
 export interface Keeper {
   readonly use: Use;
-  /** ISO 3166 alpha-2; null: not told */
+  /** ISO 3166 alpha-2; null: not known */
   readonly country: string | null;
   readonly authority: string;
-  /** who allowed treatment and when; empty: nobody */
+  /** who allowed treatment, and when; empty: nobody */
   readonly mayTreat: string;
   readonly silverPrice: string;
 }
@@ -31,23 +31,23 @@ const keeperOf = (kept: Preferences | null): Keeper => ({
   silverPrice: kept?.silverPrice ?? '',
 });
 
-/** A bath of the shelf and who answers for it; null when there is no such bath. */
+/** A bath on the shelf and its keeper; null when there is no such bath. */
 export async function bathAndKeeper(id: string): Promise<{ shelved: Shelved; keeper: Keeper } | null> {
   const shelved = (await allBaths()).find(({ bath }) => bath.id === id);
   if (!shelved) return null;
   return { shelved, keeper: keeperOf(await keptPreferences(await openNotebook())) };
 }
 
-/** Writes down what was changed about the keeper. */
+/** Saves what was changed about the keeper. */
 export async function keepKeeper({ authority, mayTreat, silverPrice }: Keeper): Promise<Keeper> {
   const change = { authority: { name: authority, mayTreat }, silverPrice };
   return keeperOf(await changePreferences(await openNotebook(), change));
 }
 
-/** Whether a bath has passed all the charge that it is used for. */
+/** Whether a bath has passed all the charge that it may be used for. */
 export const isWornOut = (shelved: Shelved): boolean => awayOf(shelved, keeperOf(null)).worn.isWorn;
 
-/** Where this bath may go, as it stands now. */
+/** Where this bath may go in its present state. */
 export const awayOf = ({ bath, now }: Shelved, { use, mayTreat }: Keeper): Away =>
   awayFor(
     {

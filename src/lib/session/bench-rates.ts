@@ -16,12 +16,12 @@ export interface PairRates extends MetalAndSalt {
   readonly points: readonly CellPoint[];
 }
 
-/** Everything that a notebook tells, by what it belongs to. */
+/** What all jobs of a notebook show, by metal and salt. */
 export type BenchRates = ReadonlyMap<string, PairRates>;
 
 const keyOf = ({ family, anion }: MetalAndSalt): string => `${family} ${anion}`;
 
-/** @param except the job that is being planned: it does not teach itself */
+/** @param except id of the job that is being planned: it must not learn from itself */
 export function ratesIn(summaries: readonly JobSummary[], except: string): BenchRates {
   const pairs = new Map<string, PairRates>();
   for (const { id, pair, rate, points } of summaries) {
@@ -39,7 +39,7 @@ export function ratesIn(summaries: readonly JobSummary[], except: string): Bench
 
 const tableOf = ({ family, anion }: MetalAndSalt): number => yieldPriors[family][anion].median.value;
 
-/** What the bench's other metals and salts lend this one; null where there are none. */
+/** What the maker's other metals and salts suggest for this one; null where there are none. */
 export const lentFor = (rates: BenchRates, pair: MetalAndSalt): Lent | null =>
   lentBy(
     [...rates.values()]
@@ -47,7 +47,7 @@ export const lentFor = (rates: BenchRates, pair: MetalAndSalt): Lent | null =>
       .map((other) => ({ table: tableOf(other), rates: other.rates })),
   );
 
-/** What this bench has taught of a metal and a salt; null before the first job of any. */
+/** What earlier jobs show about a metal and a salt; null before the first job of any. */
 export function learntFor(
   rates: BenchRates,
   metal: string,
@@ -60,7 +60,7 @@ export function learntFor(
   return learnt(tableOf(pair), own, lentFor(rates, pair));
 }
 
-/** What volts and amps have taught of this bench's cell; null before the first job with both. */
+/** What volts and amps of earlier jobs show about the cell; null before the first job with both. */
 export function cellFor(rates: BenchRates, metal: string, salt: string): LearntCell | null {
   const pair = pairOf(metal, salt);
   const points = pair && rates.get(keyOf(pair))?.points;

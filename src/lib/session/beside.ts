@@ -13,26 +13,26 @@ import type { AnswerChange } from '../procedure/freshness.ts';
 import { runsIn, soFar } from './run-log.ts';
 import type { SoFar } from './run-log.ts';
 
-/** The job that this one started from, as it was run. */
+/** The job that this one was copied from, as it was run. */
 export interface Earlier {
   readonly title: string;
   readonly plan: Plan;
-  /** what to turn from there; null when it came out as wanted, or nobody measured */
+  /** what to change from there; null when the depth was as wanted, or was not measured */
   readonly next: NextTime | null;
 }
 
-/** A measured depth beside the wanted one, μm, and what would have reached it. */
+/** A measured and a wanted depth, μm, and what would have reached it. */
 export interface NextTime extends Adjustment {
   readonly gotUm: number;
   readonly wantedUm: number;
-  /** minutes that gave what was got */
+  /** minutes that gave the measured depth */
   readonly atMinutes: number;
 }
 
-/** A depth within this share of the wanted one came out as wanted. */
+/** A depth within this share of the wanted one counts as reached. */
 const NEAR = 0.05;
 
-/** What a job is compared by. */
+/** Figures by which jobs are compared. */
 const compared: readonly FigureId[] = ['current', 'volts', 'run_time', 'charge', 'depth'];
 
 export interface Row {
@@ -41,7 +41,7 @@ export interface Row {
   readonly now: Figure | null;
 }
 
-/** The earlier job of a copy, from its record; null when it never ran. */
+/** The job that a copy was made from; null when it never ran. */
 export function earlierOf(record: JobRecord | null): Earlier | null {
   if (record === null || record.planAtStart === null) return null;
   const plan = record.planAtStart as Plan;
@@ -49,7 +49,7 @@ export function earlierOf(record: JobRecord | null): Earlier | null {
   return { title: record.draft['title'] ?? '', plan, next: nextTime(plan, record.result, so) };
 }
 
-/** Every answer that differs from the earlier job's, in SI as the basis has it. */
+/** Every answer that differs between two plans, in SI. */
 export function changesFrom(earlier: Plan, now: Plan): readonly AnswerChange[] {
   const before = checkBasisOf(earlier).inputs;
   const after = checkBasisOf(now).inputs;
@@ -58,16 +58,16 @@ export function changesFrom(earlier: Plan, now: Plan): readonly AnswerChange[] {
     .map((path) => ({ path, before: before[path] ?? null, after: after[path] ?? null }));
 }
 
-/** Old and new figures in rows, those left out that neither plan has. */
+/** Old and new figures in rows, without those that neither plan has. */
 export const besides = (earlier: Plan, now: Plan): readonly Row[] =>
   compared
     .map((id) => ({ id, before: earlier.figures[id] ?? null, now: now.figures[id] ?? null }))
     .filter(({ before, now: after }) => before !== null || after !== null);
 
 /**
- * What to turn next time, from what was measured; null when nothing was, or when it came out as wanted.
+ * What to change next time, from the measured depth; null when it was not measured, or was as wanted.
  * @param on ms with current on
- * @param chargeAh counted over them
+ * @param chargeAh counted during that time
  */
 export function nextTime(
   plan: Plan,

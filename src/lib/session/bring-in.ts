@@ -3,12 +3,12 @@ import { LIMITS } from '../core/mask/raster.ts';
 import type { BringInFault } from '../core/mask/raster.ts';
 import type { Closed, Pixels } from '../work/art.worker.ts';
 
-/** Pixels that a phone works on in a second; a drawing is drawn that large. */
+/** Number of pixels that a phone can process in a second. Drawings are drawn at this size. */
 const WORK = 4_000_000;
-/** Bytes of a file that are read to learn its size, and of a drawing at most. */
+/** Bytes of a file to read for its size. A drawing may not be larger. */
 const HEAD = 512 * 1024;
 const LARGEST_DRAWING = 4 * 1024 * 1024;
-/** Side of a drawing without a size of its own, pixels. */
+/** Longest side for a drawing that has no size of its own, pixels. */
 const DRAWING = 1600;
 
 function drawnOn(source: CanvasImageSource, width: number, height: number): Pixels {
@@ -25,9 +25,9 @@ function drawnOn(source: CanvasImageSource, width: number, height: number): Pixe
   return { width, height, rgba: new Uint8ClampedArray(data.buffer) };
 }
 
-/** Draws a vector drawing as an image: scripts, links and what lies outside it do nothing there. */
+/** Draws a vector drawing as an image, so that its scripts, links and outside resources are not used. */
 async function drawing(file: Blob): Promise<Pixels> {
-  // a copy with a type of our own: what the file calls itself does not matter
+  // a copy gets our own type, so that the type given by the file does not matter
   const url = URL.createObjectURL(new Blob([file], { type: 'image/svg+xml' }));
   try {
     const image = new Image();
@@ -41,7 +41,7 @@ async function drawing(file: Blob): Promise<Pixels> {
   }
 }
 
-/** Opens a picture on the page itself, where a worker cannot. */
+/** Opens a picture on the page, for browsers whose workers cannot. */
 async function openedHere({ file, shrink }: Closed): Promise<Pixels> {
   const bitmap = await createImageBitmap(file);
   const picture = drawnOn(bitmap, Math.round(bitmap.width * shrink), Math.round(bitmap.height * shrink));
@@ -50,9 +50,9 @@ async function openedHere({ file, shrink }: Closed): Promise<Pixels> {
 }
 
 /**
- * Makes a file ready for work: nothing leaves the device, and of what a camera wrote beside the picture only the
- * turning is heeded.
- * @returns pixels; or, where a worker can open it, the file and how much it is to be shrunk
+ * Prepares a picture file. Nothing leaves the device. Of the data that a camera adds, only the rotation is
+ * used.
+ * @returns pixels; or, where a worker can open the file, the file and by how much to shrink it
  */
 export async function bringIn(
   file: Blob,

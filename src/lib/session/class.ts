@@ -8,13 +8,13 @@ import { draftFrom } from './draft.ts';
 import { filledDraft, jobFileOf, typedNumber } from './job-file.ts';
 import tokens from '../../../static/examples/evening-class-tokens.json';
 
-/** A class as it is asked for at first. */
+/** The answers that a new class starts with. */
 export const usualClass: ClassAsked = { stations: 4, learners: 2, adults: 2, minutes: 120 };
 
 /**
- * The plan of every station: a job of this notebook, planned for a class whatever it was planned for.
+ * The plan for every station: a job of this notebook, planned for teaching whatever its own use is.
  * @param id of the job; empty for the example
- * @returns null for a job that is not there, cannot be read, or is not answered yet
+ * @returns null for a job that does not exist, cannot be read, or is incomplete
  */
 export async function classPlan(book: Notebook, planner: Planner, id: string): Promise<Plan | null> {
   if (id === '') return (await planner.plan({ typed: tokens, filled: tokens }))?.plan ?? null;
@@ -25,7 +25,7 @@ export async function classPlan(book: Notebook, planner: Planner, id: string): P
   return planned && planned.faults.length === 0 ? planned.plan : null;
 }
 
-/** What was typed for one answer; null for what is no whole number within its bounds. */
+/** A typed number; null when it is not whole or outside its bounds. */
 export function classNumber(which: keyof ClassAsked, typed: string): number | null {
   const number = typedNumber(typed);
   const [least, most] = classBounds[which];

@@ -2,7 +2,10 @@ import { createSubscriber } from 'svelte/reactivity';
 
 const SECOND = 1000;
 
-/** Wall time as screens read it: redraws once a second while something looks, and when the page comes back. */
+/**
+ * The time of day for screens. It updates once a second while a component reads it, and when the page becomes
+ * visible.
+ */
 export function wallClock(now: () => number = Date.now) {
   const subscribe = createSubscriber((update) => {
     const timer = setInterval(update, SECOND);

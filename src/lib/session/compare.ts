@@ -13,27 +13,27 @@ import { summariesIn } from './job-summary.ts';
 /** Amps against minutes with current on. */
 export type Curve = readonly { readonly minutes: number; readonly amps: number }[];
 
-/** A job as it is held beside another: run, or only planned. */
+/** One job of a comparison: run, or only planned. */
 export interface ComparedSide {
   readonly id: string;
   readonly title: string;
   readonly plan: Plan;
   readonly hasRun: boolean;
   readonly curve: Curve;
-  /** with current on, as run or as planned */
+  /** minutes with current on, as run or as planned */
   readonly minutes: number;
   readonly chargeAh: number;
   /** measured mean depth, um */
   readonly gotUm: number | null;
 }
 
-/** A plan has one current until its end. */
+/** A plan has the same current until its end. */
 const plannedCurve = (amps: number, minutes: number): Curve => [
   { minutes: 0, amps },
   { minutes, amps },
 ];
 
-/** One side of a comparison. @param plan of a job that has not run, worked out now */
+/** One side of a comparison. @param plan for a job that has not run, the plan of its present answers */
 export function sideOf(record: JobRecord, plan: Plan): ComparedSide {
   const { id, draft, readings, result } = record;
   const own = { id, title: draft['title'] ?? '', plan, gotUm: result?.depthUm ?? null };
@@ -52,7 +52,7 @@ export function sideOf(record: JobRecord, plan: Plan): ComparedSide {
   return { ...own, hasRun: true, curve, minutes: toMinutes(so.on), chargeAh: so.chargeAh };
 }
 
-/** A job that may be chosen, the latest first. */
+/** A job that may be chosen. */
 export interface Choosable {
   readonly id: string;
   readonly title: string;
@@ -68,8 +68,8 @@ export async function choosableIn(book: Notebook): Promise<readonly Choosable[]>
 }
 
 /**
- * A job with its plan as it stood at its start, or as its answers make it now.
- * @returns null for a job that is not there, cannot be read, or cannot be planned
+ * A job with its plan at its start, or with the plan of its present answers if it has not run.
+ * @returns null for a job that does not exist, cannot be read, or cannot be planned
  */
 export async function sideFor(book: Notebook, planner: Planner, id: string): Promise<ComparedSide | null> {
   const record = await book.job(id);

@@ -1,4 +1,4 @@
-/** The wanted depth of a stored draft as the list of jobs shows it, and as it is looked for: as typed, with its unit. */
+/** The wanted depth as the list of jobs shows and searches it: as typed, with its unit. */
 export const depthLine = ({
   'piece.depth': typed = '',
   'piece.depth.unit': unit = 'mm',

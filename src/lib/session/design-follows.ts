@@ -2,31 +2,34 @@ import { fieldIdOf, fieldRows } from '../core/job/fields.ts';
 import { blankDraft } from './draft.ts';
 import type { Draft, FieldId } from './draft.ts';
 
-/** Answers that the picture was laid on: with another size it is another design. */
+/** Answers that the drawing was fitted to: when one changes, the drawing no longer holds. */
 const drawnOn = new Set<FieldId | null>([
   'unit.length',
   ...fieldRows.flatMap(([path, row]) => (row.drawnOn ? [fieldIdOf(path)] : [])),
 ]);
 
-/** What no screen asks goes back to its usual value when the answers change that it was given for. */
+/** Answers that no screen asks go back to their defaults when an answer they depend on changes. */
 function hidden(field: FieldId): Partial<Draft> {
-  // what is typed on screen is what the supply can do: its volts, and its amps at most
+  // screens ask what the supply can give: its volts, and at most its amps
   if (field.startsWith('supply.')) return { 'supply.control': 'volts' };
   return drawnOn.has(field) || field.startsWith('tub.') ? { 'piece.at': '', 'cathode.sideways': '0' } : {};
 }
 
-/** What was typed of one kind of supply says nothing of another. */
+/** Clears the values of a supply when another kind is chosen. */
 const freshSupply = (kind: string): Partial<Draft> => ({
   'supply.amps': kind === 'bench' ? 'yes' : 'no',
   'supply.volts': kind === 'bench' ? blankDraft['supply.volts'] : '',
   'supply.maxAmps': kind === 'bench' ? blankDraft['supply.maxAmps'] : '',
 });
 
-/** A wire taped to the back is no hanger for a piece that is bitten on both faces. */
+/** Removes a wire taped to the back when a piece is bitten on both faces. */
 const withoutBack = (draft: Draft): Draft =>
   draft['piece.faces'] === 'both' && draft.hanger === 'wire' ? { ...draft, hanger: 'tab' } : draft;
 
-/** Changes an answer, and what hangs on it: no area of another piece is planned with, nor its place in another tub. */
+/**
+ * Changes an answer, and clears those that no longer hold with it, such as the area of another piece or its
+ * place in another tub.
+ */
 export function changed(draft: Draft, field: FieldId, value: string): Draft {
   if (draft[field] === value) return draft;
   const next = withoutBack({

@@ -17,18 +17,22 @@ import type { Taught } from './taught.ts';
 
 interface Parts {
   readonly planner: Planner;
-  /** what this bench's other jobs have taught */
+  /** what the maker's other jobs show */
   readonly rates: BenchRates;
   readonly draft: () => Draft;
   readonly record: () => JobRecord;
 }
 
-/** The plan of a job's draft, worked out beside the page when `settle` is called, and what else may be asked of it. */
+/**
+ * The plan of a job's draft, computed in a worker when `settle` is called, with its alternatives and trials.
+ */
 export class DraftPlan {
-  /** of the latest settled draft, blanks stood in for; good to act on only without faults */
+  /**
+   * plan of the last settled draft, with stand-ins for blank fields; act on it only when there are no faults
+   */
   plan = $state.raw<Plan | null>(null);
   faults = $state.raw<readonly Fault[]>([]);
-  /** false while the maker looks at the plan without what the bench has taught */
+  /** false while the maker looks at the plan without what earlier jobs show */
   usesBench = $state(true);
 
   readonly #parts: Parts;
@@ -46,14 +50,14 @@ export class DraftPlan {
     };
   }
 
-  /** What this bench has taught of the job's metal and salt, whether it is planned with or not. */
+  /** What earlier jobs show about the job's metal and salt, whether the plan uses it or not. */
   get taught(): Taught {
     return taughtFor(this.#parts.rates, this.#parts.draft());
   }
 
   /**
-   * Plans the draft as it stands.
-   * @returns false when a later call has overtaken this one: nothing has changed then
+   * Plans the draft as it is now.
+   * @returns false when a later call has replaced this one; then nothing has changed
    */
   async settle(): Promise<boolean> {
     const unchosen = unchosenIn(this.#parts.draft());
@@ -64,18 +68,21 @@ export class DraftPlan {
     return true;
   }
 
-  /** Faults of some fields, as typed now, one a field. */
+  /** Faults of some fields as typed now, one for each field. */
   faultsOf(fields: readonly FieldId[]): readonly { readonly field: FieldId; readonly fault: Fault }[] {
     const draft = this.#parts.draft();
     const found = this.faults.flatMap((fault) => {
       const field = fieldOf(fault, draft);
       return field !== null && fields.includes(field) ? [{ field, fault }] : [];
     });
-    // a plate as large as the piece repeats the piece's faults
+    // a plate of the piece's size has the same faults as the piece
     return found.filter(({ field }, i) => found.findIndex((other) => other.field === field) === i);
   }
 
-  /** Other ways to the same depth; worked out when asked for, as each gap is a cell of its own. */
+  /**
+   * Other ways to the same depth. They are computed only when asked for, because each gap needs a new
+   * solution of the cell.
+   */
   alternatives(): Promise<readonly Alternative[]> {
     return this.#parts.planner.alternatives(this.#files);
   }
@@ -93,7 +100,7 @@ export class DraftPlan {
     return this.#parts.planner.tryValue(this.#files, trying);
   }
 
-  /** Where the bite of this draft goes, on a finer grid. @returns calls it off */
+  /** Solves the bite map of this draft. @returns stops it */
   mapBite(tell: (reply: MapReply) => void): () => void {
     return mapBite(this.#files.typed, tell);
   }

@@ -1,7 +1,7 @@
 import { checkNamed } from '../procedure/checks.ts';
 import type { ProcedureEvent } from '../procedure/events.ts';
 
-/** Events after which the record must be on the disk before anything else happens. */
+/** Events whose record must be on the disk before anything else happens. */
 export const strictEvents: ReadonlySet<ProcedureEvent['type']> = new Set<ProcedureEvent['type']>([
   'start.pressed',
   'stop.pressed',
@@ -13,7 +13,7 @@ export const strictEvents: ReadonlySet<ProcedureEvent['type']> = new Set<Procedu
   'job.restored',
 ]);
 
-/** A look before power, or Start itself. */
+/** Whether an event is an answer before power, or Start itself. */
 export const isBeforePower = (event: ProcedureEvent): boolean =>
   event.type === 'start.pressed' ||
   event.type === 'strip.started' ||

@@ -7,7 +7,7 @@ import pendant from '../../../static/examples/seed-head-pendant.json';
 import cuff from '../../../static/examples/wave-band-cuff.json';
 
 export interface Example {
-  /** address of the job file under the app's root */
+  /** address of the job file below the app's root */
   readonly file: string;
   readonly plan: Plan;
 }
@@ -24,7 +24,7 @@ function planned([file, unknown]: (typeof files)[number]): Example {
   return { file, plan: planJob(parsed.job, solveCell) };
 }
 
-/** The example jobs that ship with the app, planned. */
+/** The example jobs of the app, planned. */
 export const examples = (): Example[] => files.map(planned);
 
 /** @throws RangeError when there is no such example */

@@ -1,14 +1,17 @@
 import { fullDayText } from '$words/times.ts';
 import type { JobLine } from './jobs.ts';
 
-/** Words of a search: every one of them has to be found. */
+/** Words of a search. A job must have all of them. */
 const wordsOf = (typed: string): readonly string[] =>
   typed
     .toLocaleLowerCase()
     .split(/\s+/)
     .filter((word) => word !== '');
 
-/** What a job is found by: title, note, metal, salt and depth in words, and its date as the maker writes it. */
+/**
+ * The text in which a job is searched: title, note, metal, salt and depth in words, and its date as the maker
+ * writes it.
+ */
 const haystack = (line: JobLine, named: (id: string) => string): string =>
   [
     line.title,
@@ -24,10 +27,10 @@ const haystack = (line: JobLine, named: (id: string) => string): string =>
     .join(' ')
     .toLocaleLowerCase();
 
-/** Jobs in which all words of a search stand, in the order given. */
+/** Finds the jobs that have all words of a search, in the order of the list. */
 export type Finder = (typed: string) => readonly JobLine[];
 
-/** What the jobs are found by is put together once; each search then only looks. */
+/** Builds the texts to search once, so that each search only compares. */
 export function finderIn(lines: readonly JobLine[], named: (id: string) => string): Finder {
   let haystacks: readonly string[] | null = null;
   return (typed) => {

@@ -15,19 +15,21 @@ import { draftOf } from './jobs-from-plan.ts';
 import { paperOfRegion } from './paper-size.ts';
 import { preferredAnswers } from './preferences.ts';
 
-/** What a sheet in the hand leads to. */
+/** What a printed sheet leads to. */
 export interface FromSheet {
-  /** what a new job starts from; nothing answered, nothing looked at */
+  /** answers for a new job; none of its checks are done */
   readonly draft: Draft;
   readonly job: JobInput;
-  /** the job in this notebook that printed the sheet */
+  /** the job of this notebook that printed the sheet */
   readonly here: { readonly id: string; readonly title: string } | null;
 }
 
-/** Why it leads nowhere: a text's own faults, a mistyped code, or a code of another notebook. */
+/**
+ * Why a sheet leads nowhere: the text has a fault, the code is mistyped, or it belongs to another notebook.
+ */
 export type SheetFault = TextFault | 'mistyped' | 'not-here';
 
-/** Codes printed here, each with its settings as printed: a job may go on changing after its sheet is out. */
+/** Key under which a printed code is stored with its settings, because the job may change after printing. */
 const keyOf = (code: string): string => `sheet ${code}`;
 
 interface Printed {
@@ -43,13 +45,13 @@ const isPrinted = (value: unknown): value is Printed =>
   typeof value.id === 'string' &&
   typeof value.text === 'string';
 
-/** Settings text of a stored job as it stands, or null while it is no whole job. */
+/** The settings text of a stored job as it is now, or null while it is incomplete. */
 function textOf(record: JobRecord): string | null {
   const parsed = parseJob(jobFileOf(draftFrom(record.draft)), { areaLater: true });
   return 'job' in parsed ? jobCode(parsed.job) : null;
 }
 
-/** What is the maker's own and not the sheet's: title, place, paper, scale and units. */
+/** Answers that are the maker's own and are not taken from a sheet: title, place, paper, scale and units. */
 const ownIn = (draft: Draft): Partial<Draft> =>
   Object.fromEntries(
     fieldRows.flatMap(([path, { own }]) => {
@@ -58,19 +60,20 @@ const ownIn = (draft: Draft): Partial<Draft> =>
     }),
   );
 
-/** Writes down which job a printed code names. */
+/** Stores which job a printed code names. */
 export const rememberCode = (book: Notebook, code: string, printed: Printed): Promise<void> =>
   book.saveMeta(keyOf(code), printed);
 
-/** Settings of a job printed on this device, with the fields that only this notebook knows. */
+/** Answers from a job printed on this device, with the fields that only this notebook has. */
 function fromRecord(record: JobRecord, text: string): FromSheet | null {
   const read = readJobCode(text);
   if ('fault' in read) return null;
   const stored = draftFrom(record.draft);
-  // unchanged since: the whole draft, with bath and drawing; otherwise as printed
+  // if the job has not changed since, take its whole draft, with bath and drawing; otherwise the settings as
+  // printed
   const draft =
     textOf(record) === text
-      ? // when its bath was mixed says nothing of the new one
+      ? // the bath of the new job is not mixed yet
         { ...stored, 'bath.mixedAt': '' }
       : { ...draftOf({ ...read.job, units: readingUnitsIn(stored) }), ...ownIn(stored) };
   return { draft, job: read.job, here: { id: record.id, title: stored.title } };
@@ -103,7 +106,7 @@ async function byText(book: Notebook, text: string): Promise<FromSheet | { reado
   return { draft, job: read.job, here: null };
 }
 
-/** Finds what a typed code, a pasted address or the text of a QR code leads to. */
+/** Finds the job of a typed code, a pasted address or the text of a QR code. */
 export async function fromSheet(
   book: Notebook,
   typed: string,

@@ -11,7 +11,7 @@ import { inDepthUnit } from './length-unit.ts';
 
 export { typedNumber };
 
-/** Right through is the sheet's thickness; from both faces each bites half of it. */
+/** The depth of etching right through: the sheet's thickness, or half of it from each of both faces. */
 function throughDepth(draft: Draft) {
   const unit = draft['piece.thickness.unit'];
   const value = typedNumber(draft['piece.thickness']);
@@ -21,13 +21,13 @@ function throughDepth(draft: Draft) {
     const metres = toSi(value, unit, 'length');
     return { value: Number((fromSi(metres, 'mm') / 2).toPrecision(6)), unit: 'mm' };
   } catch (error) {
-    // no such gauge: the thickness itself is at fault, and says so
+    // the gauge does not exist: return the thickness, so that its own fault is reported
     if (error instanceof RangeError) return whole;
     throw error;
   }
 }
 
-/** What polishing takes off is bitten on top. */
+/** The depth plus what polishing will take off again. */
 function depthWithPolish(draft: Draft): string {
   const [depth, polish] = [typedNumber(draft['piece.depth']), typedNumber(draft['piece.polish'])];
   return typeof depth === 'number' && typeof polish === 'number' && polish !== 0
@@ -35,10 +35,10 @@ function depthWithPolish(draft: Draft): string {
     : draft['piece.depth'];
 }
 
-/** Things on a piece that make it no piece for this bath: what is on it decides before the sheet's own metal does. */
+/** Attachments that make the piece a refused metal: they matter more than the metal of the sheet. */
 const refusedFor: Readonly<Record<string, string>> = { oldsolder: 'cadmium-solder', plating: 'plated' };
 
-/** Width and height of the rectangle that the plate copies when it is as large as the piece. */
+/** The fields with the piece's width and height, which a plate of the same size copies. */
 export const pieceSize = (draft: Draft): readonly [FieldId, FieldId] =>
   draft['piece.shape'] === 'disc'
     ? ['piece.diameter', 'piece.diameter']
@@ -49,7 +49,7 @@ export const pieceSize = (draft: Draft): readonly [FieldId, FieldId] =>
 /** Said of the scale by who has none. */
 const NO_SCALE = 'none';
 
-/** The draft with everything that it says the short way said in full. */
+/** The draft with every short answer, such as "same", replaced by the values it stands for. */
 function inFull(draft: Draft): Draft {
   const attached = draft['piece.attached'].split(' ');
   const refused = Object.keys(refusedFor).find((thing) => attached.includes(thing));
@@ -72,7 +72,7 @@ function inFull(draft: Draft): Draft {
 
 const recipe: readonly JobPath[] = ['bath.salt', 'bath.strength', 'bath.water'];
 
-/** Whether a typed text is a new draft's, or that in another unit. */
+/** Whether a text is the default of a new draft, or the same amount in another unit. */
 function standsFor(draft: Draft, row: JobField, text: string, blank: string): boolean {
   const [own, typed] = [row.unit, symbolOf(unitIn(row, draft))];
   const value = typedNumber(text);
@@ -81,7 +81,7 @@ function standsFor(draft: Draft, row: JobField, text: string, blank: string): bo
   return Number(converted(value, typed, own).toPrecision(3)) === Number(blank);
 }
 
-/** Fields that stand as a new draft has them, or as a recipe was proposed. */
+/** Fields that still have their default, or the recipe that was proposed. */
 function nobodyTyped(draft: Draft): readonly JobPath[] {
   const isProposed = draft['bath.for'] !== '' && draft['bath.for'] !== 'own';
   return fieldRows.flatMap(([path, row]) => {
@@ -92,7 +92,7 @@ function nobodyTyped(draft: Draft): readonly JobPath[] {
   });
 }
 
-/** The job file that a draft stands for: what the command line would read. */
+/** The job file of a draft, as the command line would read it. */
 export function jobFileOf(draft: Draft): object {
   const full = inFull(draft);
   const { piece, ...rest } = fileFrom(full);
@@ -100,15 +100,17 @@ export function jobFileOf(draft: Draft): object {
   return { tub: {}, ...rest, piece: { ...(piece as object), ...depth }, untyped: nobodyTyped(full) };
 }
 
-/** A job file without a supply means a bench supply; a maker who has chosen none has not said so. */
+/**
+ * A fault while no supply is chosen. It is needed because a job file without a supply means a bench supply.
+ */
 export const unchosenIn = (draft: Draft): readonly Fault[] =>
   isBlank(draft, 'supply.kind') ? [{ path: 'supply.kind', found: 'nothing', expected: 'a supply' }] : [];
 
 const isBlank = (draft: Draft, field: FieldId): boolean => draft[field].trim() === '';
 
 /**
- * A draft with stand-ins for blanks, so that a wrong pairing is refused at the first question. A tub still unknown
- * becomes a jug, which nothing can fail to fit.
+ * A draft with stand-ins for blank fields, so that an impossible pairing is refused at the first question. An
+ * unknown tub becomes a jug, in which everything fits.
  */
 export function filledDraft(draft: Draft): Draft {
   const filled: Record<FieldId, string> = { ...draft };
@@ -131,14 +133,14 @@ export function filledDraft(draft: Draft): Draft {
   return isBlank(draft, area) ? { ...filled, 'piece.area': 'later' } : filled;
 }
 
-/** The field that a fault belongs to, so that it is shown where it was typed. */
+/** The field that a fault belongs to, so that it is shown where the maker typed. */
 export function fieldOf({ path }: Fault, draft: Draft): FieldId | null {
   if (path === 'tub') return draft['tub.kind'] === 'jug' ? 'tub.waterByJug' : 'tub.fill';
   const known = path.replace(/\.(value|unit)$/, '');
   if (draft['cathode.size'] === 'same' && (known === 'cathode.width' || known === 'cathode.height'))
     return pieceSize(draft)[known === 'cathode.width' ? 0 : 1];
   if (Object.hasOwn(jobFields, known)) return fieldIdOf(known as JobPath);
-  // a part of a field, such as one metal of those in the bath
+  // the fault may be in a part of a field, such as one metal of those in the bath
   return known.includes('.')
     ? fieldOf({ path: known.replace(/\.[^.]*$/, ''), found: '', expected: '' }, draft)
     : null;

@@ -9,10 +9,11 @@ import { jobFileOf } from './job-file.ts';
 import type { JobSession } from './job-session.svelte.ts';
 
 /**
- * What leads from a job's papers back to its settings. The plan's knobs are those it proposes; what is
- * handed on is the supply as the maker has it. The code is written down, so that it is known here again.
+ * The codes that lead from a job's papers back to its settings. The plan is computed for its proposed volts
+ * and amps, but the code holds the supply as the maker has it. The code is stored, so that this notebook
+ * knows it again.
  * @param home address of the start page
- * @returns null while the job is not whole
+ * @returns null while the job is incomplete
  */
 export async function jobMarks(
   session: JobSession,
@@ -21,7 +22,7 @@ export async function jobMarks(
 ): Promise<{ readonly code: string; readonly carried: string } | null> {
   const typed = parseJob(jobFileOf(session.draft), { areaLater: true });
   if ('faults' in typed) return null;
-  // a plan kept by an older version may lack what was not asked then
+  // a stored plan of an older version may lack answers that were not asked then
   const text = jobCode({ ...typed.job, ...plan.job, supply: typed.job.supply });
   const code = shortCode(text);
   if (session.mayWrite) await rememberCode(await notebook(), code, { id: session.id, text });

@@ -6,11 +6,11 @@ interface Parts {
   readonly notebook: Notebook;
   readonly now: () => number;
   readonly named: () => readonly Photo[];
-  /** names these in the job's record */
+  /** writes these pictures into the job's record */
   readonly name: (photos: Photo[]) => void;
 }
 
-/** The pictures of a job: their contents in a store of their own, their names in the record. */
+/** The pictures of a job. Their contents are stored separately; the record holds their names. */
 export class JobPhotos {
   readonly #parts: Parts;
 
@@ -18,7 +18,7 @@ export class JobPhotos {
     this.#parts = parts;
   }
 
-  /** Keeps a picture; only then does the record name it. */
+  /** Stores a picture, and only then adds it to the record. */
   async add(photo: StoredPhoto, shows: string): Promise<void> {
     const { notebook, named, now } = this.#parts;
     await notebook.savePhoto(photo);
@@ -26,7 +26,10 @@ export class JobPhotos {
     this.set([...others, { id: photo.id, shows, at: now() }]);
   }
 
-  /** What is no longer named is kept until the notebook is next put in order, so that it can come back. */
+  /**
+   * Changes the list in the record. Removed pictures stay stored until the next cleaning up, so that they can
+   * come back.
+   */
   set(photos: readonly Photo[]): void {
     this.#parts.name([...photos]);
   }

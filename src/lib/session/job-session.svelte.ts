@@ -32,36 +32,36 @@ import { SaveQueue } from './save-queue.ts';
 import { WhilePowered } from './while-powered.ts';
 
 /*
- * A screen follows the stored state, not the machine's: after Start the bite's screen comes when the write
- * has completed, so that a page killed at any moment opens where the maker thought it was, or asks whether
- * the supply is off. Price: some milliseconds a screen.
+ * Screens follow the stored state, not that of the state machine: after Start, the next screen comes when the
+ * write has completed. So a page closed at any moment opens again where the maker thought it was, or asks
+ * whether the supply is off. The price is some milliseconds for each screen.
  */
 
 interface Parts {
   readonly notebook: Notebook;
   readonly planner: Planner;
   readonly now: () => number;
-  /** false in a second tab: nothing is written or sent */
+  /** false in a second tab, which then writes and sends nothing */
   readonly mayWrite: boolean;
-  /** the job that this one started from; null when it is gone, or never ran */
+  /** the job that this one was copied from; null when it is gone, or never ran */
   readonly earlier: Earlier | null;
-  /** a file brought it, and nobody has opened it here yet */
+  /** the job came from a file and has not been opened here yet */
   readonly isTakenIn: boolean;
-  /** what this bench's other jobs have taught */
+  /** what the maker's other jobs show */
   readonly rates: BenchRates;
 }
 
 /**
- * One job at the bench: the draft, its plan, the procedure and the record, kept in step. Screens read
- * `draft`, `plan`, `faults`, `snapshot` and call `set`, `settle`, `send`.
+ * One job: keeps its draft, plan, procedure and record together. Screens read `draft`, `plan`, `faults`,
+ * `snapshot` and call `set`, `settle`, `send`.
  */
 export class JobSession {
   readonly id: string;
   draft = $state.raw<Draft>(draftFrom({}));
   record = $state.raw<JobRecord>() as JobRecord;
-  /** set when the last write failed: nothing may start then */
+  /** why the last write failed, if it did: nothing may start then */
   trouble = $state<string | null>(null);
-  /** the state that is on the disk: screens follow it, so that none is seen that a reload would lose */
+  /** the state on the disk; screens follow it, so that they never show one that a reload would lose */
   shown = $state.raw<StateValue>('metal');
   readonly mayWrite: boolean;
   readonly earlier: Earlier | null;
@@ -73,7 +73,7 @@ export class JobSession {
   readonly #view: ReturnType<typeof viewOf>;
   readonly #minds: { unsubscribe: () => void };
   readonly #powered = new WhilePowered();
-  /** begun under a procedure whose snapshot cannot be resumed, and not known to have ended */
+  /** when a run began under a procedure whose snapshot cannot be resumed, if it is not known to have ended */
   readonly #poweredSince: number | null;
   readonly #saves: SaveQueue<JobRecord>;
 
@@ -119,7 +119,7 @@ export class JobSession {
     });
   }
 
-  /** Plans the stored draft and tells the procedure that it was away. */
+  /** Plans the stored draft, and tells the procedure that the page was away. */
   async open(): Promise<void> {
     const since = this.#poweredSince;
     const isFreshCopy = this.record.copyOf !== undefined && this.record.snapshot === null;
@@ -136,7 +136,7 @@ export class JobSession {
     await this.saved();
   }
 
-  /** A copy has been asked everything before: it opens at its plan, where each answer can be changed. */
+  /** A copy has all its answers already, so it opens at its plan. Each answer can be changed there. */
   #skipToPlan(): void {
     const at = this.now;
     for (let step = 0; step < stepIds.length && pathOf(this.snapshot.value) !== 'settings.plan'; step += 1)
@@ -160,7 +160,7 @@ export class JobSession {
     return this.#parts.now();
   }
 
-  /** Takes a keystroke or a choice. The plan follows when `settle` is called. */
+  /** Stores a changed answer. The plan is computed when `settle` is called. */
   set(field: FieldId, value: string): void {
     if (!this.mayWrite) return;
     const at = this.record.createdAt;
@@ -169,12 +169,15 @@ export class JobSession {
     if (isUnnamed && field.startsWith('piece.'))
       this.draft = { ...this.draft, title: ownTitleOf(this.draft, at) };
     this.#keep({ draft: this.draft }, 'relaxed');
-    // a disk that is full says so with the job itself
+    // a full disk is reported when the job itself is saved
     if (isPreference(field)) void keepPreferences(this.#parts.notebook, this.draft).catch(() => undefined);
     if (this.isPowered) void this.settle();
   }
 
-  /** The plan of the latest settled draft, blanks stood in for; good to act on only without faults. */
+  /**
+   * The plan of the last settled draft, with stand-ins for blank fields; act on it only when there are no
+   * faults.
+   */
   get plan(): Plan | null {
     return this.planned.plan;
   }
@@ -183,7 +186,7 @@ export class JobSession {
     return this.planned.faults;
   }
 
-  /** Plans the draft as it stands and hands what checks rest on to the procedure. */
+  /** Plans the draft as it is now, and tells the procedure the values that checks depend on. */
   async settle(): Promise<void> {
     if (!(await this.planned.settle())) return;
     const basis = this.plan ? checkBasisOf(this.plan) : noBasis;
@@ -194,21 +197,21 @@ export class JobSession {
     });
   }
 
-  /** Plans with what the bench has taught, or with the tables alone. */
+  /** Plans with what earlier jobs show, or with the tables alone. */
   async useBench(wanted: boolean): Promise<void> {
     this.planned.usesBench = wanted;
     await this.settle();
   }
 
-  /** Sends a fact to the procedure and writes it down; the grave ones strictly. */
+  /** Sends an event to the procedure and stores it; some events wait for the disk. */
   send(event: ProcedureEvent): void {
     if (!this.mayWrite) return;
-    // inside the tap: the bell may then sound when the time is up
+    // this is inside the maker's tap: only now may the bell be allowed to sound later
     if (isBeforePower(event)) unlockBellSoon();
     this.#tell(event);
   }
 
-  /** Stops, and writes down why: the screens that follow go on from there. */
+  /** Stops, and stores why: the next screens depend on the reason. */
   stop(why: StopReason, symptom?: string): void {
     if (!this.mayWrite) return;
     this.#tell(
@@ -218,7 +221,7 @@ export class JobSession {
   }
 
   #tell(event: ProcedureEvent, note: Readonly<Record<string, string>> = {}): void {
-    // a start that was refused never was: the record must not tell of a run
+    // a refused start must not appear as a run in the record
     const isStart = event.type === 'start.pressed' || event.type === 'strip.started';
     if (isStart && !this.snapshot.can(event)) return;
     this.#view.send(event);
@@ -234,7 +237,7 @@ export class JobSession {
     );
   }
 
-  /** Remembers the question on screen, so that a reload comes back to it. */
+  /** Stores which question is on screen, so that a reload comes back to it. */
   stand(at: string): void {
     if (this.mayWrite && at !== this.record.at) this.#keep({ at }, 'relaxed');
   }
@@ -247,12 +250,12 @@ export class JobSession {
     this.#keep({ result }, 'relaxed');
   }
 
-  /** The maker knows when the supply of a run went off. */
+  /** Stores when the supply of a run went off, as the maker remembers it. */
   tellOff(startedAt: number, at: number): void {
     this.#keep({ switchedOff: { ...this.record.switchedOff, [String(startedAt)]: at } }, 'strict');
   }
 
-  /** Resolves when everything so far is on the disk. */
+  /** Resolves when all changes so far are on the disk. */
   async saved(): Promise<void> {
     await this.#saves.done();
   }

@@ -18,15 +18,15 @@ import type { Notebook } from '../notebook/store.ts';
 import { rateOf } from './rate-of.ts';
 import { runsIn, soFar } from './run-log.ts';
 
-/** What a job is learnt with: others of the same are worked alike. */
+/** Metal and salt: jobs with the same ones learn from each other. */
 export interface MetalAndSalt {
   readonly family: MetalFamily;
   readonly anion: Anion;
 }
 
-/** What a job has come to. */
+/** The results of a job. */
 export interface Came {
-  /** ms since 1970, of the first bite */
+  /** time of the first bite, ms since 1970 */
   readonly at: number;
   readonly pieces: number;
   readonly minutes: number;
@@ -35,7 +35,7 @@ export interface Came {
   readonly gotUm: number | null;
 }
 
-/** What one job tells the bench; kept beside it, so that a thousand of them are heard at once. */
+/** A summary of one job, stored beside it, so that a thousand jobs can be used without reading them all. */
 export interface JobSummary {
   readonly id: string;
   readonly title: string;
@@ -46,7 +46,7 @@ export interface JobSummary {
   readonly came: Came | null;
 }
 
-/** Metal family and salt's anion; null for what nobody bites. */
+/** Metal family and anion of the salt; null for a pairing that is not etched. */
 export function pairOf(metal: string, salt: string): MetalAndSalt | null {
   const found = findBoughtSalt(salt);
   return found !== null && isBitable(metal)
@@ -54,7 +54,7 @@ export function pairOf(metal: string, salt: string): MetalAndSalt | null {
     : null;
 }
 
-/** Volts and amps of a job, one point for each setting of its knob. */
+/** Volts and amps of a job, one point for each setting of its supply. */
 export function pointsOf({ readings }: JobRecord, plan: Plan): readonly CellPoint[] {
   const { piece, bath, cathode } = plan.job;
   const salt = findBoughtSalt(bath.salt);
@@ -89,7 +89,10 @@ function cameOf(record: JobRecord, plan: Plan): Came | null {
   };
 }
 
-/** What one record tells. Its plan may be of another version, or from any hand: if reading throws, an empty summary. */
+/**
+ * The summary of one record. Its plan may come from another version or from anybody: if reading it throws,
+ * return an empty summary.
+ */
 export function summaryOf(record: JobRecord): JobSummary {
   const silent: JobSummary = {
     id: record.id,
@@ -117,7 +120,7 @@ export function summaryOf(record: JobRecord): JobSummary {
   }
 }
 
-/** What every job of a notebook tells, from what is kept beside them. */
+/** The summaries of all jobs of a notebook, read from those stored beside the jobs. */
 export async function summariesIn(book: Notebook): Promise<readonly JobSummary[]> {
   const kept = await book.derived(
     'told',

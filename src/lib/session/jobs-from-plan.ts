@@ -4,7 +4,7 @@ import { depthPurposes } from '$words/purposes.ts';
 import type { Draft } from './draft.ts';
 import { pieceSize } from './job-file.ts';
 
-/** What a depth is for: right through, or what is usually that deep. */
+/** The purpose of a depth: right through, or the purpose that usually has this depth. */
 function purposeOf({ through, depth, thickness, faces }: JobInput['piece']): string {
   const whole = faces === 'both' ? thickness / 2 : thickness;
   if (through && Math.abs(depth / whole - 1) < 1e-5) return 'through';
@@ -12,7 +12,10 @@ function purposeOf({ through, depth, thickness, faces }: JobInput['piece']): str
   return depthPurposes.find((known) => known.mm === mm)?.id ?? 'number';
 }
 
-/** A planned job as a draft to start from: every field as if typed, and what can be said the short way said so. */
+/**
+ * A planned job as a draft to start from: every field as if typed, and short answers such as "same" where
+ * they apply.
+ */
 export function draftOf(job: JobInput): Draft {
   const plain = plainDraft(job);
   const [width, height] = pieceSize(plain);
@@ -22,7 +25,7 @@ export function draftOf(job: JobInput): Draft {
     'piece.purpose': purposeOf(job.piece),
     ...(plain['cathode.metal'] === plain['piece.metal'] ? { 'cathode.metal': 'same' } : {}),
     ...(isSameSize ? { 'cathode.size': 'same', 'cathode.width': '', 'cathode.height': '' } : {}),
-    // the recipe is part of the job, and no other is proposed
+    // keep the job's recipe: do not propose another
     'bath.for': 'own',
   };
 }

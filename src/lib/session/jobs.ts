@@ -11,8 +11,8 @@ import { isPowered } from './powered.ts';
 let opened: Promise<Notebook> | null = null;
 
 /**
- * The notebook for pages that list and move jobs. Apart from the bench's, which brings the procedure and
- * the planner with it: the start page is to open without them.
+ * The notebook for pages that list and manage jobs. It is separate from `open.ts`, which loads the procedure
+ * and the planner: the start page must open without them.
  */
 export function openNotebook(): Promise<Notebook> {
   const forget = (): void => {
@@ -23,7 +23,7 @@ export function openNotebook(): Promise<Notebook> {
   return opened;
 }
 
-/** One job as the list shows it. */
+/** One job in the list. */
 export interface JobLine {
   readonly id: string;
   readonly title: string;
@@ -34,11 +34,11 @@ export interface JobLine {
   readonly note: string;
   readonly step: StepId;
   readonly touchedAt: number;
-  /** the supply may be on */
+  /** whether its supply may be on */
   readonly powered: boolean;
 }
 
-/** A record that cannot be read: kept as it is. */
+/** A record that cannot be read. It is kept unchanged. */
 export interface Unread {
   readonly id: string;
   readonly why: string;
@@ -49,7 +49,7 @@ export interface JobsHere {
   readonly unreadable: readonly Unread[];
 }
 
-/** Step that a stored procedure stands at; the first when it has never run. */
+/** The step of a stored procedure; the first step when it has never run. */
 function stepOf({ snapshot }: JobRecord): StepId {
   const value =
     typeof snapshot === 'object' && snapshot !== null && 'value' in snapshot ? snapshot.value : 'metal';
@@ -69,13 +69,13 @@ export const lineOf = (record: JobRecord): JobLine => ({
   powered: isPowered(record),
 });
 
-/** Those that may be powered first, then the latest touched. */
+/** Jobs that may be powered first, then the last changed. */
 export const inOrder = (lines: readonly JobLine[]): readonly JobLine[] =>
   lines.toSorted((a, b) => Number(b.powered) - Number(a.powered) || b.touchedAt - a.touchedAt);
 
 interface Listed {
   readonly line: JobLine | Unread;
-  /** pictures that it shows */
+  /** ids of the pictures that it shows */
   readonly photos: readonly string[];
 }
 
@@ -101,13 +101,13 @@ export async function jobsHere(): Promise<JobsHere> {
   };
 }
 
-/** Deletes pictures that no job shows any more: those of jobs deleted since. */
+/** Deletes pictures that no job shows any more. */
 export async function dropLostPhotos(): Promise<void> {
   const book = await openNotebook();
   const ids = await book.photoIds();
   if (ids.length === 0) return;
   const all = await listIn(book);
-  // a job that cannot be read may name its pictures in a way unknown here
+  // a job that cannot be read may refer to pictures in an unknown way
   if (all.some(({ line }) => isUnread(line))) return;
   const shown = new Set(all.flatMap(({ photos }) => photos));
   for (const id of ids) if (!shown.has(id)) await book.deletePhoto(id);
@@ -115,7 +115,7 @@ export async function dropLostPhotos(): Promise<void> {
 
 /**
  * Deletes a job.
- * @returns puts it back as it was; null when it is not there, or its supply may be on
+ * @returns a function that restores it; null when the job does not exist, or its supply may be on
  */
 export async function deleteJob(id: string): Promise<(() => Promise<void>) | null> {
   const book = await openNotebook();

@@ -7,26 +7,26 @@ import type { PairingVerdict } from '../core/rules/judge-pairing.ts';
 import { si } from '../core/units/quantity.ts';
 import { pairingTexts } from '$words/pairings.ts';
 
-/** How a salt suits a job: the rules' verdict and the chemistry in a sentence. */
+/** How well a salt suits a job: the verdict of the rules, and the chemistry in a sentence. */
 export interface SaltVerdict {
   readonly verdict: PairingVerdict;
   readonly why: string | null;
-  /** what asks for care, when that is the verdict */
+  /** why it needs care, when that is the verdict */
   readonly care: 'chlorine' | 'film' | null;
   readonly refusals: readonly Refusal[];
 }
 
-/** A rule of the electrodes that a change of salt can lift. */
+/** A rule about the plate that another salt can satisfy. */
 const ofPlate = 'base-plate-with-silver';
 const films: readonly string[] = ['silver-sulfate-film', 'tin-skin'];
 const MG_PER_G = 1e3;
 
-/** Metal held already, mg/L by element. */
+/** Metal already in the bath, mg/L by element. */
 type Held = Readonly<Record<string, number>>;
 
 /**
- * Judges a salt for the job at hand by asking the same rules that judge the plan.
- * @param held what the bath holds from earlier jobs; nothing when it is new
+ * Judges a salt for a job by the rules that also judge its plan.
+ * @param held what the bath holds from earlier jobs; empty when it is new
  */
 export function judgeSalt({ job }: Plan, salt: SaltId, held: Held = {}): SaltVerdict {
   const dissolved = Object.fromEntries(

@@ -5,11 +5,11 @@ import { openNotebook } from './jobs.ts';
 import { paperOfRegion } from './paper-size.ts';
 import type { Paper } from './paper-size.ts';
 
-/** Copies of a label as typed; null for what is no such number. */
+/** A typed number of copies; null when it is not a valid number. */
 export const copiesIn = (typed: string): number | null =>
   wholeWithin(typed, labelCopies.least, labelCopies.most);
 
-/** The paper in the printer, and the first free place of its label sheet. */
+/** The paper in the printer, and the first free place on the label sheet. */
 export interface LabelPaper {
   readonly paper: Paper;
   readonly place: number;

@@ -7,7 +7,7 @@ import { numberIn, plainNumber } from '../core/units/typed-number.ts';
 import { readingUnitsIn } from './draft.ts';
 import type { Draft, FieldId } from './draft.ts';
 
-/** Lengths asked on later screens: they must stay as long when the unit changes. */
+/** Lengths asked on later screens. They must keep their size when the unit changes. */
 const elsewhere: readonly FieldId[] = [
   'cathode.gap',
   'cathode.width',
@@ -22,42 +22,42 @@ const elsewhere: readonly FieldId[] = [
 export const shortUnit = ({ length }: Pick<ReadingUnits, 'length'>): 'mm' | 'in' =>
   length === 'in' ? 'in' : 'mm';
 
-/** A short length as typed, mm; null where it is no number. */
+/** A short length as typed, mm; null when it is not a number. */
 export function mmTyped(text: string, units: ReadingUnits): number | null {
   const typed = numberIn(text);
   return typed === null ? null : converted(typed, shortUnit(units), 'mm');
 }
 
-/** A short length as it would be typed, to four digits in inches. */
+/** A short length as it would be typed, with four digits in inches. */
 export const mmText = (mm: number, units: ReadingUnits): string =>
   shortUnit(units) === 'mm' ? plainNumber(mm) : String(lengthTyped(mm, 'in'));
 
-/** The smallest detail that is meant, mm; null where it is out of bounds. */
+/** The smallest detail to keep, mm; null when it is out of bounds. */
 export function detailTyped(text: string, units: ReadingUnits): number | null {
   const mm = mmTyped(text, units);
   return mm !== null && mm >= detailBounds.least && mm <= detailBounds.most ? mm : null;
 }
 
-/** @param mm a length, in the unit that a depth is typed in */
+/** @param mm a length @param unit the one that the depth is typed in */
 export const inDepthUnit = (mm: number, unit: string): number =>
   unit === 'in' ? converted(mm, 'mm', 'in') : mm;
 
 const FOUR = 4;
 const lengthTyped = (mm: number, unit: string): number => Number(inDepthUnit(mm, unit).toPrecision(FOUR));
 
-/** A known depth as it is typed in this draft. */
+/** A known depth in the unit that this draft uses. */
 export const depthTyped = (mm: number, draft: Draft): string =>
   String(lengthTyped(mm, draft['piece.depth.unit']));
 
 const areaUnit = (draft: Draft) => (draft['piece.openArea.unit'] === 'in2' ? 'in2' : 'cm2');
 
-/** The bare area as typed, cm²; null where it is no number. */
+/** The bare area as typed, cm²; null when it is not a number. */
 export function areaTypedCm2(draft: Draft): number | null {
   const typed = numberIn(draft['piece.openArea']);
   return typed === null ? null : converted(typed, areaUnit(draft), 'cm2');
 }
 
-/** A bare area as it is typed in this draft. */
+/** A bare area in the unit that this draft uses. */
 export const areaTyped = (cm2: number, draft: Draft): string =>
   String(Number(converted(cm2, 'cm2', areaUnit(draft)).toPrecision(FOUR)));
 
@@ -78,9 +78,9 @@ function finer(to: 'mm' | 'in', draft: Draft): Partial<Draft> {
 const digits = { mm: 1, cm: 2, in: 2 } as const;
 
 /**
- * Changes what lengths are typed in. Numbers on the same screen stay as typed, since the maker is just
- * saying what they were; the others are converted, to a tenth of a millimetre, and
- * depth and bare area to four digits.
+ * Changes the unit in which lengths are typed. Numbers on the same screen stay as typed, because the maker is
+ * only saying what they meant. All others are converted, to a tenth of a millimetre; depth and bare area to
+ * four digits.
  * @returns the answers that change
  */
 export function lengthsIn(to: ReadingUnits['length'], draft: Draft): Partial<Draft> {

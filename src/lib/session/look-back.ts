@@ -10,19 +10,19 @@ import { RANGE_Z } from '../core/units/range.ts';
 import { lentFor, ratesIn } from './bench-rates.ts';
 import type { JobSummary } from './job-summary.ts';
 
-/** One finished job among those of its metal and salt. */
+/** One finished job in the group of its metal and salt. */
 export interface Dot {
   readonly id: string;
   readonly title: string;
   /** ms since 1970 */
   readonly at: number;
-  /** of what Faraday's law gives */
+  /** bite rate, as a share of Faraday's law */
   readonly rate: number;
   readonly way: Way;
   readonly isDoubted: boolean;
 }
 
-/** What a metal and a salt have shown on this bench, beside what the tables expect. */
+/** What the maker's jobs show about a metal and a salt, beside what the tables expect. */
 export interface Lesson {
   readonly family: MetalFamily;
   readonly anion: Anion;
@@ -33,7 +33,7 @@ export interface Lesson {
   readonly dots: readonly Dot[];
 }
 
-/** Everything that the bench has taught, most jobs first. */
+/** What the jobs show about every metal and salt, most jobs first. */
 export function lessonsIn(summaries: readonly JobSummary[]): readonly Lesson[] {
   const byId = new Map(summaries.map((one) => [one.id, one]));
   const pairs = ratesIn(summaries, '');

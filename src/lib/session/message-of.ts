@@ -1,2 +1,2 @@
-/** What was thrown, in its own words. */
+/** The message of whatever was thrown. */
 export const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

@@ -15,5 +15,5 @@ export const mixingLines = ({ job, instructions }: Plan): readonly MixingLine[] 
     .filter(({ step }) => step === 'electrolyte')
     .map(({ id, params }) => ({ id, text: workLine(id, params, readingUnitsOf(job)) }));
 
-/** When the last grain has dissolved, ms since 1970. */
+/** When all salt has dissolved, ms since 1970. */
 export const dissolvedAt = (mixedAt: number): number => mixedAt + fromHours(practice.dissolveHours.value);

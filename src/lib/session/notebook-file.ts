@@ -16,15 +16,17 @@ import { jobsHere, openNotebook } from './jobs.ts';
 import { photoIdsIn } from './photo-ids.ts';
 import { isPowered } from './powered.ts';
 
-/** A file for the browser to hand to the maker. */
+/** A file for the browser to download. */
 export interface Download {
   readonly name: string;
   readonly content: Blob;
 }
 
-/** A file larger than this is no notebook: a thousand jobs with their pictures are a tenth of it, bytes. */
+/**
+ * A file larger than this is not a notebook, bytes. A thousand jobs with their pictures are a tenth of it.
+ */
 const MOST_BYTES = 2_000_000_000;
-/** Lines are put together before the browser is handed them, bytes. */
+/** Lines are joined to pieces of this size before the browser gets them, bytes. */
 const CHUNK = 4_000_000;
 
 async function blobOf(lines: AsyncIterable<Bytes>): Promise<Blob> {
@@ -45,7 +47,7 @@ async function blobOf(lines: AsyncIterable<Bytes>): Promise<Blob> {
   return new Blob(parts, { type: 'text/plain' });
 }
 
-/** Pictures of jobs that have gone past, one at a time. */
+/** The wanted pictures, one at a time. */
 async function* photosOf(
   book: Notebook,
   isWanted: (id: string) => boolean,
@@ -56,7 +58,7 @@ async function* photosOf(
   }
 }
 
-/** Everything in this browser as one file; pictures that no job shows any more stay behind. */
+/** Everything in this browser as one file, except pictures that no job shows any more. */
 export async function wholeNotebook(now = new Date()): Promise<Download & { jobs: number; baths: number }> {
   const book = await openNotebook();
   const { unreadable } = await jobsHere();
@@ -65,7 +67,7 @@ export async function wholeNotebook(now = new Date()): Promise<Download & { jobs
   async function* counted(of: 'jobs' | 'baths'): AsyncGenerator<string, void> {
     for await (const text of book.texts(of)) {
       counts[of] += 1;
-      // most jobs have none: they need not be taken apart to see it
+      // most jobs have no pictures: checking the text saves parsing them
       if (of === 'jobs' && text.includes('"photos"')) {
         for (const id of photoIdsIn(JSON.parse(text))) wanted.add(id);
       }
@@ -77,7 +79,7 @@ export async function wholeNotebook(now = new Date()): Promise<Download & { jobs
       jobs: counted('jobs'),
       baths: counted('baths'),
       preferences: await book.meta(PREFERENCES),
-      // a job that cannot be read may name its pictures in a way unknown here
+      // a job that cannot be read may refer to pictures in an unknown way
       photos: photosOf(book, (id) => unreadable.length > 0 || wanted.has(id)),
     },
     __APP_VERSION__,
@@ -86,7 +88,7 @@ export async function wholeNotebook(now = new Date()): Promise<Download & { jobs
   return { name: notebookFileName(now), content: await blobOf(lines), ...counts };
 }
 
-/** One record that cannot be read, as it stands. */
+/** One record that cannot be read, as it is stored. */
 export const rawRecord = async (id: string): Promise<Download> => ({
   name: `etchwright-record-${id.replace(/[^\w-]/g, '') || 'unnamed'}.json`,
   content: new Blob([JSON.stringify(await (await openNotebook()).raw('jobs', id), null, 2)], {
@@ -103,20 +105,20 @@ export async function notebookTable(which: 'jobs' | 'readings', now = new Date()
   };
 }
 
-/** Hands a file to the browser's downloads. */
+/** Starts a download. */
 export function download({ name, content }: Download): void {
   const address = URL.createObjectURL(content);
   const link = document.createElement('a');
   link.href = address;
   link.download = name;
   link.click();
-  // freed after the browser has had time to take it
+  // give the browser time to save it before the address is freed
   setTimeout(() => {
     URL.revokeObjectURL(address);
   }, 10_000);
 }
 
-/** Reads a file against the notebook here; nothing is written. */
+/** Compares a file with the notebook. Nothing is written. */
 export async function tryFile(file: File): Promise<DryRun | BadFile> {
   if (file.size > MOST_BYTES) {
     return {
@@ -134,9 +136,9 @@ export async function tryFile(file: File): Promise<DryRun | BadFile> {
 }
 
 /**
- * Writes what was chosen: records all or nothing, then the pictures one by one.
- * @param file the pictures are read from it again, so that they are never all in memory
- * @returns why pictures are missing, though all records are in; null when nothing is
+ * Writes what the maker chose: all records or none, then the pictures one by one.
+ * @param file is read again for the pictures, so that they are never all in memory
+ * @returns why pictures are missing, although all records are saved; null when none are missing
  */
 export async function takeFile(run: DryRun, choices: Choices, file: File): Promise<string | null> {
   const book = await openNotebook();
@@ -154,7 +156,7 @@ export async function takeFile(run: DryRun, choices: Choices, file: File): Promi
   }
 }
 
-/** What went wrong with the storage, in words. */
+/** The message for a problem with the storage. */
 export function storageTrouble(error: unknown): string {
   if (error instanceof Error && error.name === 'QuotaExceededError') {
     return 'The browser’s storage is full. Nothing was changed. Save the notebook as a file, then free some space.';

@@ -19,7 +19,7 @@ export const appVersion = __APP_VERSION__;
 
 let opened: Promise<Notebook> | null = null;
 
-/** The notebook of this browser, opened once a page. */
+/** The notebook of this browser. Each page opens it once. */
 export const notebook = (): Promise<Notebook> =>
   (opened ??= connectNotebook(() => {
     opened = null;
@@ -44,7 +44,7 @@ export function newRecord(now: number, draft: Readonly<Record<string, string>> =
   };
 }
 
-/** One tab writes a job; others read. Resolves at once with whether this tab holds the pen. */
+/** Lets only one tab write a job, while others read. Resolves at once with whether this tab may write. */
 function acquireWriteLock(id: string, steal: boolean): Promise<{ held: boolean; lost: Promise<void> }> {
   const never = new Promise<void>(() => undefined);
   if (!('locks' in navigator)) return Promise.resolve({ held: true, lost: never });
@@ -76,7 +76,7 @@ async function earlierIn(book: Notebook, id: string | undefined): Promise<Earlie
 }
 
 /**
- * Opens a job for this tab.
+ * Opens a job in this tab.
  * @param steal take it over from another tab
  * @returns null when there is no such job
  */
@@ -99,19 +99,19 @@ export async function openJob(
     isTakenIn: idsIn(await book.meta(TAKEN_IN)).includes(id),
   });
   await session.open();
-  // only once it is on the disk that nothing was checked here
+  // the record on the disk must say first that nothing was checked here
   if (pen.held && session.trouble === null) await book.forgetTakenIn(id);
   return { session, lost: pen.lost };
 }
 
-/** The question that a job starts at once the workshop is known. */
+/** The first question of a job once the workshop is known. */
 const FIRST_IN_A_KNOWN_WORKSHOP = 'metal.which';
-/** Of a first job nothing is chosen beforehand that only the maker can know. */
+/** Fields that start empty, because only the maker can know the answer. */
 const unchosen = { 'piece.metal': '', 'bath.salt': '', 'supply.kind': '', 'workshop.has': '' } as const;
 
 /**
  * Starts a job and returns its id.
- * @param draft answers to start with; without them blank ones, the region's paper and what is asked once
+ * @param draft answers to start with; if absent: blank answers, the region's paper and the kept preferences
  * @param copyOf id of the job whose answers they are
  */
 
@@ -125,9 +125,9 @@ export async function startJob(draft?: Readonly<Record<string, string>>, copyOf?
       paper: paperOfRegion(navigator.languages),
       ...(await preferredAnswers(book)),
     }),
-    // a copy is a job of its own, and is told apart from the first
+    // the title must tell a copy from the first job
     ...(draft && copyOf !== undefined ? { title: titleAgain(draft['title'] ?? '', now) } : {}),
-    // what is mixed is mixed for one job
+    // a bath is mixed for one job only
     'bath.mixedAt': '',
   });
   const at =

@@ -2,7 +2,7 @@ import type { JobInput } from '../core/plan/job-input.ts';
 
 export type Paper = JobInput['paper'];
 
-/** Where US Letter lies in the printer, by the Unicode locale data; from memory. Everywhere else A4. */
+/** Regions that use US Letter, by the Unicode locale data; from memory. All others use A4. */
 const letterRegions: readonly string[] = [
   'BZ',
   'CA',

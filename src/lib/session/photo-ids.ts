@@ -1,4 +1,4 @@
-/** Ids of the pictures that a stored job names, whatever its version. */
+/** Ids of the pictures in a stored job, whatever its version. */
 export function photoIdsIn(raw: unknown): readonly string[] {
   const photos = typeof raw === 'object' && raw !== null && 'photos' in raw ? raw.photos : null;
   if (!Array.isArray(photos)) return [];

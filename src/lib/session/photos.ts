@@ -2,19 +2,19 @@ import { isPhoto, LARGEST_PHOTO } from '../notebook/photo-store.ts';
 import type { StoredPhoto } from '../notebook/photo-store.ts';
 import { sha256Of } from '../notebook/sha256.ts';
 
-/** What a picture of a job may show, in the order of the work. */
+/** What a picture of a job can show, in the order of the work. */
 export const photoKinds = ['masked', 'stripped', 'finished'] as const;
 export type PhotoKind = (typeof photoKinds)[number];
 
-/** Longest side of a kept picture, px: enough to see an edge, small enough to keep hundreds. */
+/** Longest side of a stored picture, px: large enough to see an edge, small enough for hundreds of them. */
 const LONGEST = 1600;
-/** Of the JPEG, tried in turn until it is small enough. */
+/** Qualities of the JPEG, tried in turn until the file is small enough. */
 const QUALITIES = [0.85, 0.6, 0.4] as const;
 
 /**
- * A picture made ready to keep: shrunk and written anew, so that nothing a camera noted beside it, such as a place,
- * comes along.
- * @returns null for what is no picture that this browser opens
+ * Prepares a picture for the notebook. It is shrunk and written anew, so that data added by the camera, such
+ * as a place, is left out.
+ * @returns null for a file that this browser cannot open as a picture
  */
 export async function photoFrom(file: Blob): Promise<StoredPhoto | null> {
   let bitmap: ImageBitmap;
@@ -29,7 +29,7 @@ export async function photoFrom(file: Blob): Promise<StoredPhoto | null> {
   canvas.height = Math.max(1, Math.round(bitmap.height * scale));
   const pen = canvas.getContext('2d');
   if (!pen) return null;
-  // a JPEG has no see-through
+  // a JPEG cannot be transparent
   pen.fillStyle = 'white';
   pen.fillRect(0, 0, canvas.width, canvas.height);
   pen.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
@@ -45,6 +45,6 @@ export async function photoFrom(file: Blob): Promise<StoredPhoto | null> {
   return null;
 }
 
-/** An address to show a picture by; to be given back when it is no longer shown. */
+/** An address for showing a picture. It must be revoked afterwards. */
 export const addressOf = ({ bytes }: StoredPhoto): string =>
   URL.createObjectURL(new Blob([bytes], { type: 'image/jpeg' }));

@@ -7,7 +7,7 @@ import { blankDraft } from './draft.ts';
 import type { Draft, FieldId } from './draft.ts';
 import { supplyFields, withSupply } from './supplies.ts';
 
-/** Asked in the first job, and only shown in the next ones. */
+/** Answers asked in the first job and only shown in later ones. */
 const kept = {
   use: 'place.use',
   country: 'place.country',
@@ -15,7 +15,9 @@ const kept = {
   paper: 'paper',
 } as const satisfies Record<string, FieldId>;
 
-/** What stands in the workshop; one record, since a supply's fields go together. */
+/**
+ * Answers about the workshop. They are kept as one record, because the fields of a supply belong together.
+ */
 const workshop = [
   'workshop.known',
   'workshop.supply',
@@ -30,7 +32,7 @@ const isOfWorkshop = (field: string): boolean => workshop.some((one) => one === 
 
 export const isPreference = (field: FieldId): boolean => keptFields.has(field);
 
-/** What is kept; null in a new browser, or where it cannot be read. */
+/** The stored preferences; null in a new browser, or when they cannot be read. */
 export async function keptPreferences(book: Notebook): Promise<Preferences | null> {
   const raw = await book.meta(PREFERENCES);
   if (raw === undefined) return null;
@@ -59,7 +61,7 @@ const blank: Preferences = {
   paper: blankDraft[kept.paper],
 };
 
-/** Changes some of what is kept, and leaves the rest as it is. */
+/** Changes some preferences and leaves the others. */
 export async function changePreferences(
   book: Notebook,
   change: Partial<Omit<Preferences, 'version'>>,
@@ -76,7 +78,7 @@ export const keepPreferences = async (book: Notebook, draft: Draft): Promise<voi
     country: draft[kept.country],
     room: draft[kept.room],
     paper: draft[kept.paper],
-    // a supply that was named for one job is not yet the workshop's
+    // a supply chosen for one job only does not become the workshop's
     ...(draft['workshop.known'] === 'yes'
       ? {
           workshop: Object.fromEntries(workshop.map((field) => [field, draft[field]])),

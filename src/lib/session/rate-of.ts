@@ -6,13 +6,13 @@ import type { JobRecord } from '../notebook/records.ts';
 import { runsIn, soFar } from './run-log.ts';
 import { scaleStep } from './scale-step.ts';
 
-/** Of the wanted depth: what the eye takes for less, for enough and for more. Our own reading. */
+/** Depth as a share of the wanted one, for each answer by eye. Our own estimates. */
 export const looksLike: Readonly<Record<string, number>> = { shallower: 0.7, wanted: 1, deeper: 1.4 };
-/** Share of the charge that may be in doubt: beyond it a job teaches nothing. */
+/** A job is not used when more than this share of its charge is uncertain. */
 const IN_DOUBT = 0.1;
 
 /**
- * The bite rate that a finished job tells.
+ * The bite rate shown by a finished job.
  * @returns null for a job that did not run, counted no charge, or was not measured
  */
 export function rateOf(record: JobRecord): Rate | null {

@@ -9,12 +9,12 @@ import { fromMinutes } from '../core/units/time.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import type { ProcedureContext } from '../procedure/machine.ts';
 
-/** Why Stop was pressed; the record keeps it with the event. */
+/** Why Stop was pressed. It is stored with the event. */
 export type StopReason = 'done' | 'look' | 'wrong';
 
 export interface Stop {
   readonly why: StopReason | 'page-went';
-  /** what looked wrong, by id */
+  /** id of what looked wrong */
   readonly symptom: string | null;
 }
 
@@ -23,10 +23,10 @@ type Events = JobRecord['events'];
 const timeOf = (event: Events[number]): number => (typeof event['at'] === 'number' ? event['at'] : 0);
 const reasons: readonly unknown[] = ['done', 'look', 'wrong'] satisfies StopReason[];
 
-/** The answer after a page was gone that current no longer flows, or may not. */
+/** Whether an event says, after the page was away, that current no longer flows, or that nobody knows. */
 const isSeenOff = (event: Events[number]): boolean => event.type === 'supply.seen' && event['says'] !== 'on';
 
-/** How the run that is ending, or the last one, came to its stop; null before the first. */
+/** How the present or last run was stopped; null before the first. */
 export function lastStop(events: Events): Stop | null {
   const started = events.findLastIndex(({ type }) => type === 'start.pressed');
   if (started < 0) return null;
@@ -34,7 +34,7 @@ export function lastStop(events: Events): Stop | null {
   const event = since.find(
     (one) => one.type === 'stop.pressed' || isSeenOff(one) || one.type === 'meter.read',
   );
-  // an older procedure took a page that went for the stop itself
+  // older versions counted the closing of the page as the stop
   if (!event || event.type === 'meter.read')
     return since.some(({ type }) => type === 'job.restored') ? { why: 'page-went', symptom: null } : null;
   if (event.type === 'supply.seen') return { why: 'page-went', symptom: null };
@@ -44,7 +44,7 @@ export function lastStop(events: Events): Stop | null {
   };
 }
 
-/** When the run began that no reading of zero has ended since; null when the last one was ended. */
+/** When the last run began, if no reading of zero has ended it; otherwise null. */
 export function unendedSince(events: Events): number | null {
   const last = events.findLast(
     (event) =>
@@ -56,8 +56,8 @@ export function unendedSince(events: Events): number | null {
 }
 
 /**
- * The earliest moment at which a run's current may have ended: when Stop was pressed, or when the page
- * that went was last heard from. The latest is when the meter was seen at zero.
+ * The earliest time at which a run's current may have ended: when Stop was pressed, or the last event before
+ * the page was gone. The latest is when the meter was read at zero.
  */
 export function earliestOff(run: Run, events: Events, readings: readonly Reading[], now: number): number {
   const end = endOf(run, now);
@@ -68,7 +68,7 @@ export function earliestOff(run: Run, events: Events, readings: readonly Reading
     (event) => (event.type === 'job.restored' || isSeenOff(event)) && timeOf(event) === stopped,
   );
   if (!isFoundOut) return Math.max(run.startedAt, Math.min(stopped, end));
-  // gone from the first return that nobody answered with "on"
+  // the page was gone from the first return that was not answered with "on"
   const lastOn = events.findLastIndex(
     (event) => isOfRun(event) && event.type === 'supply.seen' && !isSeenOff(event),
   );
@@ -80,31 +80,31 @@ export function earliestOff(run: Run, events: Events, readings: readonly Reading
   return Math.max(run.startedAt, ...heard);
 }
 
-/** Runs as a record keeps them: none where it came without, or with another version's. */
+/** The runs in a record; none where it has no snapshot, or one of another version. */
 export function runsIn({ snapshot }: JobRecord): readonly Run[] {
   const stored = snapshot as { readonly context?: Partial<ProcedureContext> } | null;
   return stored?.context?.runs ?? [];
 }
 
-/** Runs with the moment of switching off that the maker remembers, where it differs. */
+/** Runs with the time of switching off that the maker remembers, where it differs. */
 export const correctedRuns = (
   runs: readonly Run[],
   switchedOff: JobRecord['switchedOff'] = {},
 ): readonly Run[] => runs.map((run) => ({ ...run, offAt: switchedOff[String(run.startedAt)] ?? run.offAt }));
 
-/** Doubt about the end of a run below which nothing is asked, ms. */
+/** The maker is asked only if the time of switching off is uncertain by more than this, ms. */
 const DOUBT = fromMinutes(2);
 
-/** Between which moments the supply of a run went off. */
+/** The earliest and latest time at which the supply of a run went off. */
 export interface Doubt {
   readonly run: Run;
   readonly earliest: number;
   readonly latest: number;
-  /** the stop as last planned, where it lies between */
+  /** the planned stop, if it is between them */
   readonly planned: number | null;
 }
 
-/** The last run, when the moment of switching off is in doubt and has not been told. */
+/** The last run, when its time of switching off is uncertain and the maker has not told it. */
 export function runInDoubt(record: JobRecord, runs: readonly Run[], target: Target | null): Doubt | null {
   const run = runs.at(-1);
   if (!run?.offAt || record.switchedOff?.[String(run.startedAt)] !== undefined) return null;
@@ -118,20 +118,20 @@ export function runInDoubt(record: JobRecord, runs: readonly Run[], target: Targ
   return { run, earliest, latest, planned: isBetween ? planned : null };
 }
 
-/** What has happened so far, against the plan as it stood at the start. */
+/** The job so far, compared with the plan at its start. */
 export interface SoFar {
   readonly plan: Plan | null;
   readonly target: Target | null;
-  /** as told by the maker */
+  /** with the maker's corrections */
   readonly runs: readonly Run[];
   /** ms with current on */
   readonly on: number;
   readonly chargeAh: number;
-  /** less than `chargeAh` when a run's end is in doubt */
+  /** less than `chargeAh` when the end of a run is uncertain */
   readonly leastChargeAh: number;
   /** ms since 1970 */
   readonly stop: number;
-  /** mean depth by that count, μm */
+  /** mean depth from that charge, μm */
   readonly depth: DepthSpread | null;
 }
 

@@ -1,7 +1,7 @@
-/** Away for less than this is not worth a word, ms. */
+/** Shorter absences are not reported, ms. */
 const BLINK = 10_000;
 
-/** How long the page was last hidden. Hidden pages draw nothing, but the clock on the wall went on. */
+/** Tells how long the page was last hidden. Hidden pages draw nothing, but time goes on. */
 export function watchPresence(now: () => number = Date.now) {
   let away = $state<number | null>(null);
   let left: number | null = document.visibilityState === 'hidden' ? now() : null;
@@ -17,7 +17,7 @@ export function watchPresence(now: () => number = Date.now) {
   document.addEventListener('visibilitychange', look);
 
   return {
-    /** ms; null when it was not */
+    /** ms; null when it was not hidden */
     get away(): number | null {
       return away;
     },

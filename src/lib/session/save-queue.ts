@@ -1,9 +1,9 @@
 import type { Durability } from '../notebook/store.ts';
 
 /**
- * Writes the latest of what it is given, one write at a time. What comes in during a write goes into the next, with
- * the strictest durability that any of it asked for. A write that fails is not tried again by itself; the next
- * value is written as usual.
+ * Writes the latest value it is given, one write at a time. Values that arrive during a write go into the
+ * next one, with the strictest durability asked for. A failed write is not repeated; the next value is
+ * written as usual.
  */
 export class SaveQueue<T> {
   readonly #write: (value: T, durability: Durability) => Promise<void>;
@@ -11,7 +11,10 @@ export class SaveQueue<T> {
   #waiting: { readonly value: T; readonly durability: Durability } | null = null;
   #writing: Promise<void> | null = null;
 
-  /** @param settled called whenever nothing is left to write, with why the last write failed or null */
+  /**
+   * @param settled called whenever nothing is left to write, with the reason why the last write failed, or
+   *   null
+   */
   constructor(
     write: (value: T, durability: Durability) => Promise<void>,
     settled: (trouble: string | null) => void,
@@ -26,7 +29,7 @@ export class SaveQueue<T> {
     this.#writing ??= this.#drain();
   }
 
-  /** Resolves when everything put so far has been written, or has failed to be. */
+  /** Resolves when every value so far has been written, or has failed. */
   async done(): Promise<void> {
     await this.#writing;
   }

@@ -1,10 +1,10 @@
 import { numberIn } from '../core/units/typed-number.ts';
 
-/** Digits after the point of a number as typed. */
+/** Number of decimals in a typed number. */
 const decimals = (value: number): number => (String(value).split('.')[1] ?? '').length;
 
 /**
- * Smallest step of the scale that a piece was weighed on, g: the maker's own word, or finer where the digits tell.
+ * Smallest step of the scale used for a piece, g: as the maker said, or smaller if the typed digits show it.
  * @param scale as typed
  */
 export function scaleStep(scale: string | undefined, masses: readonly (number | null)[]): number {

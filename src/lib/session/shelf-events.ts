@@ -8,12 +8,12 @@ import { openNotebook } from './jobs.ts';
 
 type WithoutTime<T> = T extends unknown ? Omit<T, 'at'> : never;
 
-/** What a maker may say of a bath on the shelf: of a use, only that it was another than written. */
+/** Events that a maker may add to a bath on the shelf. A use may only be corrected. */
 export type ShelfEvent = WithoutTime<Exclude<BathEvent, { type: 'mixed' }>>;
 
 /**
- * Adds an event to a bath, as it stands in the notebook now: another tab may have written meanwhile.
- * @returns the bath with it; null when there is no such bath
+ * Adds an event to a bath. It reads the bath again first, because another tab may have changed it.
+ * @returns the changed bath; null when there is no such bath
  */
 export async function happened(id: string, event: ShelfEvent, at: number): Promise<BathRecord | null> {
   const book = await openNotebook();
@@ -25,18 +25,18 @@ export async function happened(id: string, event: ShelfEvent, at: number): Promi
   return after;
 }
 
-/** Water in mL or salt in g that is added at once, as typed; null for what is no such amount. */
+/** Typed water in mL or salt in g to add; null when it is not a valid amount. */
 export const addedIn = (typed: string): number | null =>
   numberWithin(typed, addedBounds.least, addedBounds.most);
 
-/** A·h of one use, as typed; null for what is no such charge. */
+/** Typed charge of one use, A·h; null when it is not valid. */
 export const usedIn = (typed: string): number | null =>
   numberWithin(typed, usedBounds.least, usedBounds.most);
 
-/** Salt that goes with water into a bath to keep its strength, g. @param strength g of salt a litre of water */
+/** Salt that water needs to keep a bath's strength, g. @param strength g of salt a litre of water */
 export const saltForWater = (waterMl: number, strength: number): number => (waterMl * strength) / 1000;
 
-/** One line of a year's waste note. */
+/** One line of the waste note for a year. */
 export interface HandedOver {
   readonly at: number;
   readonly to: string;
@@ -47,7 +47,7 @@ export interface HandedOver {
   readonly heldMg: BathState['heldMg'];
 }
 
-/** Baths that were handed over in a year and not taken back, oldest first. */
+/** Baths that were handed over in a year and not taken back, the oldest first. */
 export function handedOverIn(year: number, baths: readonly BathRecord[]): readonly HandedOver[] {
   return baths
     .flatMap((bath) => {

@@ -5,13 +5,13 @@ import type { BathRecord } from '../notebook/records.ts';
 import type { Draft } from './draft.ts';
 import { openNotebook } from './jobs.ts';
 
-/** A bath, and what it is now. */
+/** A bath and its present state. */
 export interface Shelved {
   readonly bath: BathRecord;
   readonly now: BathState;
 }
 
-/** Every bath of the notebook, the latest used first. */
+/** Every bath of the notebook, the last used first. */
 export async function allBaths(): Promise<readonly Shelved[]> {
   const { records } = await (await openNotebook()).baths();
   return records
@@ -19,7 +19,9 @@ export async function allBaths(): Promise<readonly Shelved[]> {
     .toSorted((a, b) => b.now.lastUsedAt - a.now.lastUsedAt);
 }
 
-/** Baths on the shelf, parted by whether this metal may go into them: one jar for each metal group. */
+/**
+ * Baths on the shelf that this metal may use, and the number of others. Each metal group has its own jars.
+ */
 export async function bathsFor(
   metal: string,
 ): Promise<{ readonly suitable: readonly Shelved[]; readonly others: number }> {
@@ -29,7 +31,7 @@ export async function bathsFor(
   return { suitable, others: here.length - suitable.length };
 }
 
-/** The answers of a job that takes this bath. */
+/** The answers of a job that uses this bath. */
 export const answersFor = ({ bath, now }: Shelved): Partial<Draft> => ({
   'bath.from': 'shelf',
   'bath.record': bath.name,
@@ -39,7 +41,7 @@ export const answersFor = ({ bath, now }: Shelved): Partial<Draft> => ({
   'bath.strength': String(now.strength),
 });
 
-/** The answers of a job that mixes its own. */
+/** The answers of a job with a new bath. */
 export const newBath: Partial<Draft> = {
   'bath.from': 'new',
   'bath.record': '',
@@ -47,7 +49,7 @@ export const newBath: Partial<Draft> = {
   'bath.chargePassed': '',
 };
 
-/** The bath that a job has used and put on the shelf, to be taken again; a new one where there is none. */
+/** Answers that choose the bath which a job used, if it is on the shelf; otherwise a new bath. */
 export async function bathOfJob(id: string): Promise<Partial<Draft>> {
   const found = (await allBaths()).find(
     ({ bath, now }) =>

@@ -13,8 +13,8 @@ const ofMetal = 'dissolved_metal.';
 const PER_LITRE = 1e3;
 
 /**
- * Metal that a charge takes into the bath, mg/L by element: what the plan foresees for its own charge, in
- * proportion. Nothing is taken off for what settles on the plate.
+ * Metal that a charge adds to the bath, mg/L by element, in proportion to the plan's own charge. Nothing is
+ * subtracted for what settles on the plate.
  */
 export function metalTaken(plan: Plan, chargeAh: number): Readonly<Record<string, number>> {
   const planned = plan.figures.charge?.value ?? 0;
@@ -31,7 +31,7 @@ export function metalTaken(plan: Plan, chargeAh: number): Readonly<Record<string
   );
 }
 
-/** The next free name of a metal group, such as SILVER 2. Baths handed over keep theirs. */
+/** The next free name in a metal group, such as SILVER 2. Baths that were handed over keep their names. */
 export function nextName(group: string, baths: readonly BathRecord[]): string {
   const prefix = `${group.toUpperCase()} `;
   const taken = baths.flatMap(({ name }) => {
@@ -45,7 +45,7 @@ export function nextName(group: string, baths: readonly BathRecord[]): string {
 export interface BathUse {
   readonly job: string;
   readonly plan: Plan;
-  /** charge that this job has passed, all runs */
+  /** charge passed in all runs of this job */
   readonly chargeAh: number;
   readonly where: BathState['where'];
   readonly now: number;
@@ -59,7 +59,7 @@ const masses = (perLitre: Readonly<Record<string, number>>, volumeMl: number): R
     ]),
   );
 
-/** A bath that has no record yet, as this job mixed it or found it. */
+/** A record for a bath without one: newly mixed by this job, or from elsewhere. */
 function firstRecord(
   { plan, now }: BathUse,
   fresh: { readonly id: string; readonly name: string },
@@ -81,7 +81,7 @@ function firstRecord(
         strength: bath.strength,
         waterMl: Math.round(plan.figures.water_volume?.value ?? volumeMl),
         volumeMl,
-        // one from elsewhere, typed in: what it held before belongs to it
+        // for a bath from elsewhere: what it held before, as typed
         heldMg: masses(held, volumeMl),
       },
     ],
@@ -89,10 +89,10 @@ function firstRecord(
 }
 
 /**
- * The bath as it goes back on the shelf, or is handed over. A job that comes again takes the place of what
- * it said before: a piece may be bitten once more, and a maker may choose otherwise.
+ * The bath after a job, back on the shelf or handed over. A later event of the same job replaces its earlier
+ * one, because a piece may be etched again, or the maker may decide otherwise.
  * @param known its record, when it has one
- * @param fresh id and name of a bath without one
+ * @param fresh id and name for a bath without one
  */
 export function bathAfter(
   draw: BathUse,
@@ -119,7 +119,7 @@ export function bathAfter(
 const hasUsed = (bath: BathRecord, job: string): boolean =>
   bath.events.some((event) => event.type === 'used' && event.job === job);
 
-/** Puts the job's bath into the notebook. */
+/** Saves the job's bath in the notebook. */
 export async function shelveBath(
   record: JobRecord,
   runs: readonly Run[],

@@ -2,24 +2,24 @@ import * as v from 'valibot';
 import { canBe } from '../core/learn/rate.ts';
 import type { Rate } from '../core/learn/rate.ts';
 
-/** What a test strip told, as a draft keeps it: of which metal and salt, so that it is not taken for another. */
+/** The result of a test strip in a draft. It holds metal and salt, so that it is not used for others. */
 const kept = v.object({
   metal: v.string(),
   salt: v.string(),
-  /** the plan it was bitten by, and its windows then */
+  /** values of the plan it was bitten by; below, the windows of that plan */
   basis: v.object({ wanted: v.number(), rate: v.number() }),
   windows: v.array(
     v.object({ share: v.number(), minutes: v.number(), amps: v.number(), expected: v.number() }),
   ),
-  /** min that each was really bitten; none for a strip bitten by the eye on the clock */
+  /** minutes that each window was bitten; absent for a strip timed only by a clock */
   bitten: v.optional(v.array(v.nullable(v.number()))),
-  /** um, by window */
+  /** μm, by window */
   depths: v.array(v.nullable(v.number())),
   rate: v.nullable(v.object({ id: v.string(), way: v.literal('strip'), rate: v.number(), off: v.number() })),
 });
 export type KeptStrip = v.InferOutput<typeof kept>;
 
-/** Reads what a draft kept; null when there is nothing, or it cannot be read. */
+/** Reads the result in a draft; null when there is none, or it cannot be read. */
 export function stripIn(text: string): KeptStrip | null {
   if (text === '') return null;
   try {
@@ -30,7 +30,7 @@ export function stripIn(text: string): KeptStrip | null {
   }
 }
 
-/** The strip's rate, where it was bitten in this metal and salt. */
+/** The strip's rate, if it was bitten in this metal and salt. */
 export function stripRateFor(text: string, metal: string, salt: string): Rate | null {
   const strip = stripIn(text);
   return strip?.rate && strip.metal === metal && strip.salt === salt && canBe(strip.rate) ? strip.rate : null;

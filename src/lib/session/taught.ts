@@ -7,7 +7,7 @@ import type { BenchRates } from './bench-rates.ts';
 import type { Draft } from './draft.ts';
 import { stripRateFor } from './strip.ts';
 
-/** What this bench has taught of a job's metal and salt; null for what it has not. */
+/** What earlier jobs show about a job's metal and salt; null where they show nothing. */
 export interface Taught {
   readonly rate: Learnt | null;
   readonly cell: LearntCell | null;
@@ -21,16 +21,16 @@ export function taughtFor(rates: BenchRates, draft: Draft): Taught {
   };
 }
 
-/** What is known of a bench in a job file: what is not known is left out. */
+/** The job file's part for it. Unknown values are left out. */
 const inFile = ({ biteRate, cell }: Partial<Bench>): { bench?: object } =>
   biteRate || cell ? { bench: { ...(biteRate ? { biteRate } : {}), ...(cell ? { cell } : {}) } } : {};
 
 /**
- * The job file's word on this bench. A job that has begun keeps what it began with.
- * @param taught null where the maker wants the tables alone
+ * The part of the job file with what earlier jobs show. A job that has begun keeps the values it began with.
+ * @param taught null if the maker wants the tables alone
  */
 export function benchIn({ planAtStart }: JobRecord, taught: Taught | null): { bench?: object } {
-  // a plan of another version, or from any hand, may have another shape
+  // a plan from another version, or from anybody, may have another shape
   const begun = planAtStart as { readonly job?: { readonly bench?: Partial<Bench> | null } } | null;
   if (begun) return inFile(begun.job?.bench ?? {});
   if (!taught) return {};

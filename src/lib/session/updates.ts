@@ -1,17 +1,17 @@
 /**
- * A new version of the app never takes over during a run. Every page with a run on holds a shared lock;
- * the new version is offered, and let in, only while the lock can be had alone.
+ * A new version of the app must never take over during a run. Every page with a run on holds a shared lock,
+ * and the new version is offered and started only when no page holds it.
  */
 /** Time after which a new version that has not come is asked again, ms. */
 const ASK_AGAIN = 500;
 const BENCH = 'etchwright-bench';
 
 /**
- * Holds the bench for a run. Any number of pages may.
- * @returns lets it go
+ * Takes the lock for a run. Any number of pages may hold it.
+ * @returns releases it
  */
 export function holdUpdates(): () => void {
-  // absent on plain http, where no new version is ever installed either
+  // missing on plain http, where no new version is installed either
   if (!('locks' in navigator)) return () => undefined;
   let release: () => void = () => undefined;
   const held = new Promise<void>((done) => {
@@ -22,8 +22,8 @@ export function holdUpdates(): () => void {
 }
 
 /**
- * Does something while nobody holds the bench. Asked for only if free at once: a waiting request would
- * keep the next run from its lock.
+ * Does something while no page holds the lock. It does not wait for it, because a waiting request would keep
+ * the next run from taking the lock.
  */
 async function withBenchFree<T>(work: () => Promise<T>): Promise<T | null> {
   if (!('locks' in navigator)) return null;
@@ -34,15 +34,15 @@ async function registration(): Promise<ServiceWorkerRegistration | undefined> {
   return 'serviceWorker' in navigator ? navigator.serviceWorker.getRegistration() : undefined;
 }
 
-/** Whether a new version is installed and may be let in now. */
+/** Whether a new version is installed and may be started now. */
 export async function isUpdateReady(): Promise<boolean> {
   const waiting = (await registration())?.waiting;
-  // without a controller this is the first version, which simply starts
+  // without a controller this is the first version, which starts by itself
   if (!waiting || !navigator.serviceWorker.controller) return false;
   return (await withBenchFree(() => Promise.resolve(true))) === true;
 }
 
-/** Calls back whenever it may have changed whether a new version is ready. */
+/** Calls back whenever the answer of `isUpdateReady` may have changed. */
 export function watchUpdates(look: () => void): () => void {
   const gone = new AbortController();
   const { signal } = gone;
@@ -61,8 +61,8 @@ export function watchUpdates(look: () => void): () => void {
 }
 
 /**
- * Lets the new version in and loads the page again. Called by the maker's tap, never by itself.
- * @returns false when a run has begun meanwhile, or nothing waits
+ * Starts the new version and reloads the page. Only the maker's tap calls this.
+ * @returns false when a run has begun meanwhile, or there is no new version
  */
 export async function takeUpdate(): Promise<boolean> {
   const waiting = (await registration())?.waiting;
@@ -91,11 +91,11 @@ export async function takeUpdate(): Promise<boolean> {
   return done === true;
 }
 
-/** What this browser gives, said plainly on the start page. */
+/** What this browser offers, for the start page. */
 export interface UpdateStanding {
-  /** an address that browsers trust: https, or this machine */
+  /** the address is one that browsers trust: https, or this machine */
   readonly secure: boolean;
-  /** every page is kept for use without a network */
+  /** every page is stored for use without a network */
   readonly offline: boolean;
   /** the browser has promised not to clear the notebook by itself */
   readonly persisted: boolean;

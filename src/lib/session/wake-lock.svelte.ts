@@ -1,4 +1,7 @@
-/** Whether the screen stays on: asked for, held, refused (low battery, plain http), or not known to this browser. */
+/**
+ * Whether the screen stays on: asked for, held, refused (low battery, plain http), or unknown to this
+ * browser.
+ */
 export type Wake = 'asked' | 'held' | 'refused' | 'absent';
 
 export interface WakeLock {
@@ -6,7 +9,9 @@ export interface WakeLock {
   end: () => void;
 }
 
-/** Keeps the screen on while a run lasts. Browsers let go when the page is hidden, so it is asked for anew. */
+/**
+ * Keeps the screen on during a run. Browsers drop the lock when the page is hidden, so it is asked for again.
+ */
 export function keepAwake(): WakeLock {
   let state = $state<Wake>('wakeLock' in navigator ? 'asked' : 'absent');
   let lock: WakeLockSentinel | null = null;
@@ -24,7 +29,7 @@ export function keepAwake(): WakeLock {
       lock = got;
       state = 'held';
       got.addEventListener('release', () => {
-        // a newer lock may have taken its place
+        // a newer lock may have replaced this one
         if (lock === got) state = 'refused';
       });
     } catch {

@@ -1,9 +1,9 @@
 import { restBell } from './alarm.ts';
 import { holdUpdates } from './updates.ts';
 
-/** Keeps a new version of the app out while current may flow, and lets the bell rest afterwards. */
+/** While current may flow, keeps new versions of the app out. Afterwards it suspends the bell. */
 export class WhilePowered {
-  /** lets new versions in; null while nothing is powered */
+  /** allows new versions again; null while nothing is powered */
   #release: (() => void) | null = null;
 
   follow(isPowered: boolean): void {

@@ -1,7 +1,7 @@
 import type { MetalFamily } from '../core/facts/metals.ts';
 import type { JobSummary } from './job-summary.ts';
 
-/** A bitten job in its year. */
+/** An etched job in its year. */
 export interface YearDot {
   readonly id: string;
   readonly title: string;
@@ -12,7 +12,7 @@ export interface YearDot {
   readonly minutes: number;
   readonly chargeAh: number;
   readonly wantedUm: number;
-  /** of the wanted depth; null where nobody measured */
+  /** measured over wanted depth; null when not measured */
   readonly share: number | null;
 }
 
@@ -22,27 +22,27 @@ export interface YearSums {
   readonly minutes: number;
   readonly chargeAh: number;
   readonly measured: number;
-  /** measured jobs that came within a fifth of the wanted depth */
+  /** measured jobs within a fifth of the wanted depth */
   readonly near: number;
 }
 
-/** A year at the bench. */
+/** All jobs of a year. */
 export interface Year {
   readonly year: number;
   readonly dots: readonly YearDot[];
   readonly whole: YearSums;
-  /** January first */
+  /** from January on */
   readonly months: readonly YearSums[];
   /** most jobs first */
   readonly metals: readonly { readonly family: MetalFamily; readonly sums: YearSums }[];
 }
 
-/** Within this share of the wanted depth a job came out as wanted, for most purposes; our own reading. */
+/** A job within this share of the wanted depth counts as successful, for most purposes; our own estimate. */
 const NEAR = 0.2;
-/** The same as shares of the wanted depth, from and to. */
+/** The same as measured over wanted depth, from and to. */
 export const nearBand = [1 - NEAR, 1 + NEAR] as const;
 
-/** Whether a measured share of the wanted depth counts as come out. */
+/** Whether a measured share of the wanted depth counts as successful. */
 export const isNear = (share: number): boolean => Math.abs(share - 1) <= NEAR;
 
 const sumsOf = (dots: readonly YearDot[]): YearSums => {
@@ -58,7 +58,7 @@ const sumsOf = (dots: readonly YearDot[]): YearSums => {
   };
 };
 
-/** Every year with a bite in it, the latest first; by the maker's own calendar. */
+/** Every year with a bite in it, the latest first, by local dates. */
 export function yearsIn(summaries: readonly JobSummary[]): readonly Year[] {
   const years = new Map<number, YearDot[]>();
   for (const { id, title, pair, came } of summaries) {

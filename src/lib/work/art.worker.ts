@@ -15,38 +15,38 @@ export interface Pixels {
   readonly rgba: Uint8ClampedArray<ArrayBuffer>;
 }
 
-/** A file that is still to be opened, and the side lengths it is to be opened at. */
+/** A file that is not opened yet, and by how much to shrink it. */
 export interface Closed {
   readonly file: Blob;
-  /** of its sides */
+  /** factor on its sides */
   readonly shrink: number;
 }
 
-/** A small thing that may be dust: a hole in the resist, or a bit of resist. Lengths in mm. */
+/** A small part that may be dust: a hole in the resist, or a bit of resist. Lengths in mm. */
 export interface Dust {
   readonly kind: 'pinhole' | 'speck';
   readonly x: number;
   readonly y: number;
-  /** of a disc of its area */
+  /** width of a disc of its area */
   readonly width: number;
 }
 
-/** What a screen needs of a design. Lengths in mm. */
+/** What a screen shows of a design. Lengths in mm. */
 export interface Look {
   readonly method: Design['method'];
   readonly level: number;
   readonly measured: MeasuredMask;
   readonly pinholes: number;
   readonly specks: number;
-  /** the largest of both, row by row */
+  /** the largest of both kinds, sorted row by row */
   readonly dust: readonly Dust[];
-  /** parts of the resist lost at the wanted depth, as drawn and with the resist grown */
+  /** parts of the resist lost at the wanted depth, as drawn and with the resist widened */
   readonly lost: number;
   readonly lostGrown: number;
   readonly left: number;
   readonly gapsClose: boolean;
   readonly shares: Shares;
-  /** the piece as it was brought in, as drawn, after the bite, grown, grown after the bite */
+  /** the piece as loaded, as drawn, after the bite, with the resist widened, and that after the bite */
   readonly pictures: Readonly<Record<'flat' | 'drawn' | 'after' | 'grown' | 'mended', Pixels>>;
 }
 
@@ -69,10 +69,10 @@ export type ArtReply = { readonly id: number } & (
   | { readonly is: 'error'; readonly error: string }
 );
 
-/** Side of a preview, pixels. */
+/** Longest side of a preview, pixels. */
 const PREVIEW = 640;
 
-/** Small things that are listed at most. */
+/** Highest number of small parts to list. */
 const LISTED = 24;
 
 let picture: Grey = { width: 0, height: 0, data: new Uint8Array() };
@@ -117,7 +117,10 @@ function lookOf(own: Design): Look {
   };
 }
 
-/** Opens a picture here, where it holds up no screen; of what a camera wrote beside it only the turning is heeded. */
+/**
+ * Opens a picture in the worker, so that the screen does not freeze. Of the data that a camera adds, only the
+ * rotation is used.
+ */
 async function opened(id: number, { file, shrink }: Closed): Promise<ArtReply> {
   const bitmap = await createImageBitmap(file).catch(() => null);
   if (!bitmap) return { id, is: 'broken' };
@@ -141,9 +144,9 @@ async function opened(id: number, { file, shrink }: Closed): Promise<ArtReply> {
   };
 }
 
-/** Looks that nobody waits for any more. */
+/** Ids of looks that are no longer wanted. */
 const left = new Set<number>();
-/** Lets messages through that came meanwhile. */
+/** Gives waiting messages a chance to be handled. */
 const turn = (): Promise<void> =>
   new Promise((done) => {
     const { port1, port2 } = new MessageChannel();
@@ -158,7 +161,7 @@ async function looked(id: number, wishes: Wishes): Promise<ArtReply> {
   for (;;) {
     const part = parts.next();
     if (part.done) {
-      // the last good one stays
+      // after a fault the last good design stays
       if ('id' in part.value) return { id, is: 'fault', fault: part.value };
       design = part.value;
       return { id, is: 'look', look: lookOf(part.value) };

@@ -5,27 +5,27 @@ import type { ArtQuestion, ArtReply, Closed, Look, Pixels } from './art.worker.t
 
 type WithoutId<T> = T extends unknown ? Omit<T, 'id'> : never;
 
-/** What was opened, as it is shown: without what else its file held. */
+/** An opened picture to show, without the other data in its file. */
 export interface Shown {
   readonly file: Blob;
   readonly width: number;
   readonly height: number;
 }
 
-/** Works on a picture in a worker of its own, so that the page never freezes. */
+/** Processes a picture in its own worker, so that the page never freezes. */
 export interface Artist {
   load(picture: Pixels): Promise<void>;
-  /** Null when it is broken. */
+  /** Null when the file cannot be opened. */
   open(closed: Closed): Promise<Shown | null>;
   /**
-   * @param told how far it is, 0 to 1
-   * @returns null when a newer wish has overtaken this one, or it was left
+   * @param told is called with the progress, 0 to 1
+   * @returns null when a later call has replaced this one, or it was stopped
    */
   look(
     wishes: Wishes,
     told: (share: number) => void,
   ): Promise<{ look: Look } | { fault: PictureFault } | null>;
-  /** Leaves the look that is being worked on. */
+  /** Stops the look that is being worked on. */
   leave(): void;
   outlines(grown: boolean): Promise<readonly Loop[]>;
   close(): void;
@@ -40,7 +40,7 @@ interface Waiting {
 export function startArtist(): Artist {
   const worker = new Worker(new URL('./art.worker.ts', import.meta.url), { type: 'module' });
   let asked = 0;
-  /** the look that is being worked on, and what comes after it */
+  /** id of the look that is being worked on; `wanted` numbers the calls */
   let current: number | null = null;
   let wanted = 0;
   let looking: Promise<unknown> = Promise.resolve();
@@ -88,7 +88,7 @@ export function startArtist(): Artist {
       wanted += 1;
       const own = wanted;
       leave();
-      // one at a time: of those that come while it works only the last is looked at
+      // one at a time: of the calls that arrive meanwhile, only the last is answered
       await looking;
       if (own !== wanted) return null;
       const asking = ask({ asks: 'look', wishes }, [], told);

@@ -8,12 +8,12 @@ export type MapReply =
   | { readonly is: 'unsolved' }
   | { readonly is: 'error'; readonly error: string };
 
-/** m: first a look, then the grid that is worth printing. */
+/** Spacings, m: a coarse grid for a first look, then one good enough to print. */
 const GRIDS = [2e-3, 1e-3] as const;
-/** Progress is told no more often, as a share. */
+/** Progress is reported in steps of at least this share. */
 const STEP = 0.02;
 
-/** A job file in; looks and progress out. */
+/** Solves the bite map of a job file and replies with looks and progress. */
 export function mapFor(file: unknown, reply: (one: MapReply) => void): void {
   try {
     const parsed = parseJob(file);

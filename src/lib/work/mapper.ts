@@ -2,9 +2,9 @@ import type { MapReply } from './map-bite.ts';
 import type { MapQuestion } from './plan.worker.ts';
 
 /**
- * Solves a job's cell finely, in a worker of its own, so that planning goes on beside it, and that can be ended.
+ * Solves a job's cell finely in its own worker, so that planning can go on and the work can be stopped.
  * @param typed job file
- * @returns calls it off
+ * @returns stops it
  */
 export function mapBite(typed: unknown, tell: (reply: MapReply) => void): () => void {
   const worker = new Worker(new URL('./plan.worker.ts', import.meta.url), { type: 'module' });

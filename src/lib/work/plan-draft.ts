@@ -16,28 +16,28 @@ import type { AmmeterGain } from '../core/plan/questions.ts';
 import type { Trial, Trying } from '../core/plan/what-if.ts';
 import type { Plan } from '../core/plan/plan.ts';
 
-/** A job file as typed, and the same with stand-ins where nothing has been typed yet. */
+/** A job file as typed, and the same with stand-ins for blank fields. */
 export interface Files {
   readonly typed: unknown;
   readonly filled: unknown;
 }
 
-/** What comes of a draft. */
+/** The result of planning a draft. */
 export interface Planned {
-  /** null when even the filled file does not parse */
+  /** null when even the file with stand-ins does not parse */
   readonly plan: Plan | null;
-  /** what is still wrong or missing; with any of these the plan is only good for looking */
+  /** what is wrong or missing; with any of these, the plan is only to look at */
   readonly faults: readonly Fault[];
 }
 
 const solve = rememberingSolver();
 
-/** What a proposal sets. */
+/** The fields that a plan proposes. */
 const knobs = ['supply.volts', 'supply.maxVolts', 'supply.maxAmps', 'supply.amps'] as const;
 
 /**
- * Plans the job with its knobs as the plan proposes them: what the maker will set is what the figures,
- * the first look and the cautions are for.
+ * Plans the job with the supply set as the plan proposes. The maker will set these values, so figures, first
+ * look and cautions must be for them.
  */
 function planAsProposed(job: JobInput): Plan {
   const supply = proposalFor(job, solve);
@@ -47,7 +47,7 @@ function planAsProposed(job: JobInput): Plan {
   return planJob({ ...job, supply, untyped }, solve);
 }
 
-/** Plans a draft whose bare area and later answers may still be open. */
+/** Plans a draft. Its bare area and later answers may still be missing. */
 export function planDraft({ typed, filled }: Files): Planned {
   const strict = parseJob(typed, { areaLater: true });
   if ('job' in strict) return { plan: planAsProposed(strict.job), faults: [] };
@@ -55,7 +55,7 @@ export function planDraft({ typed, filled }: Files): Planned {
   return { plan: 'job' in loose ? planAsProposed(loose.job) : null, faults: strict.faults };
 }
 
-/** Other ways to a draft's depth; none while it is not whole. */
+/** Other ways to a draft's depth; none while the draft is incomplete. */
 export function alternativesOf({ typed }: Files): readonly Alternative[] {
   const strict = parseJob(typed);
   return 'job' in strict ? alternativesFor(strict.job, solve) : [];
@@ -67,7 +67,7 @@ export function ammeterGainIn({ typed }: Files): AmmeterGain | null {
   return 'job' in strict ? ammeterGainFor(strict.job, solve) : null;
 }
 
-/** What moves a draft's depth, with its knobs as the plan proposes them; none while it is not whole. */
+/** What changes a draft's depth, with the supply set as the plan proposes; none while the draft is incomplete. */
 export function influencesIn({ typed }: Files): readonly Influence[] {
   const strict = parseJob(typed);
   if (!('job' in strict)) return [];
@@ -75,7 +75,7 @@ export function influencesIn({ typed }: Files): readonly Influence[] {
   return supply === null ? [] : influencesFor({ ...strict.job, supply }, solve);
 }
 
-/** What becomes of a draft with one of its values tried otherwise; null while it is not whole. */
+/** What changes in a draft's plan when one value is tried; null while the draft is incomplete. */
 export function trialIn({ typed }: Files, trying: Trying): Trial | null {
   const strict = parseJob(typed);
   if (!('job' in strict)) return null;

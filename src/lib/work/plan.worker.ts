@@ -22,7 +22,7 @@ export type Reply = { readonly id: number } & (
   | { readonly ok: false; readonly error: string }
 );
 
-/** Where the bite of a job goes: asked of a worker that does nothing else. */
+/** Question for the bite map. Its worker does nothing else. */
 export interface MapQuestion {
   readonly asks: 'map';
   readonly file: unknown;

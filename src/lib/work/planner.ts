@@ -5,9 +5,12 @@ import type { Trial, Trying } from '../core/plan/what-if.ts';
 import type { Files, Planned } from './plan-draft.ts';
 import type { WorkerRequest, Reply } from './plan.worker.ts';
 
-/** Plans in a worker, so that typing is never held up. The latest question wins: older replies are dropped. */
+/**
+ * Plans in a worker, so that typing never stalls. Only the latest question is answered: older replies are
+ * dropped.
+ */
 export interface Planner {
-  /** Resolves with the plan, or null when a newer question has overtaken this one. */
+  /** Resolves with the plan, or null when a later question has replaced this one. */
   plan(files: Files): Promise<Planned | null>;
   /** Other ways to the same depth. */
   alternatives(files: Files): Promise<readonly Alternative[]>;
@@ -15,7 +18,7 @@ export interface Planner {
   ammeterGain(files: Files): Promise<AmmeterGain | null>;
   /** What moves the depth. */
   influences(files: Files): Promise<readonly Influence[]>;
-  /** What another value would make of it; null where nothing can be reckoned. */
+  /** What changes with another value; null when it cannot be computed. */
   tryValue(files: Files, trying: Trying): Promise<Trial | null>;
   close(): void;
 }

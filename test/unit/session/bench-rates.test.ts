@@ -118,7 +118,9 @@ describe('what the bench has taught', () => {
     expect(figureOf(taught, 'charge').value / charge).toBeCloseTo(planned / median, 6);
     const input = figureOf(taught, 'charge').working.inputs.find(({ id }) => id === 'currentEfficiency');
     expect(input).toMatchObject({ value: median, evidence: 'yourLog' });
-    expect(benchText(learnt)).toMatch(/^Your bench, 4 jobs: it takes \d+\s?% of what the amp-hours could/);
+    expect(benchText(learnt)).toMatch(
+      /^From 4 of your jobs: the current takes \d+\s?% of what the amp-hours could/,
+    );
   });
   test('is not spoilt by a record whose plan has another shape', () => {
     const odd = [
@@ -236,7 +238,7 @@ describe('metals that lend each other', () => {
     expect((lent?.median ?? 0) / usual).toBeGreaterThan(0.8);
     expect((lent?.median ?? 0) / usual).toBeLessThan(0.97);
     expect(benchText(lent ?? { jobs: 0, lent: 0, median: 0, low: 0, high: 0 })).toMatch(
-      /^Your bench, 4 jobs with other metals or salts: /,
+      /^From 4 jobs with other metals or salts: /,
     );
   });
   test('say nothing from two jobs', () => {

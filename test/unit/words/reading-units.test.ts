@@ -152,7 +152,7 @@ test('the axis of depths is read in its own unit', () => {
 
 test('in mm and °C the same texts say what they said', () => {
   expect(plain(influencesIntro(misses, mm))).toContain(
-    '(3 mm, 5 % of a knob, 10 % of strength, 3 K, 1 min: our own reading)',
+    '(3 mm, 5 % of a knob, 10 % of strength, 3 K, 1 min: our own estimate)',
   );
   expect(plain(stripTexts.small(leastScrap, mm))).toBe(
     'Too small for four windows: 32 mm wide and 19 mm high is the least.',

@@ -21,7 +21,7 @@ describe('what nobody can tell', () => {
       'Supply: bench supply before, unknown supply now.',
     );
     expect(refusals(planOf(pendant(), { 'supply.kind': 'unknown' }))).toContain(
-      'A supply of the kind “unknown supply” is not fit',
+      'A supply of the kind “unknown supply” cannot be used',
     );
   });
   test('is an unknown metal where a metal is', () => {

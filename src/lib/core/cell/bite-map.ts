@@ -9,21 +9,21 @@ import type { Area } from '../units/quantity.ts';
 import type { Setup } from './setup.ts';
 import { faceMap, fieldProblemOf } from './solved-field.ts';
 
-/** Where the bite goes, on a grid finer than a plan needs. */
+/** Where the bite is deep and shallow, solved on a finer grid than a plan needs. */
 export interface BiteMap {
-  /** of the most bitten face of the first piece, as the plate sees it */
+  /** of the most bitten face of the first piece, as seen from the plate */
   readonly map: DepthMap;
   /** share, 0 to 1 */
   readonly evenness: number;
-  /** of the resistance, as a share; null where no coarser grid can tell */
+  /** error of the resistance, as a share; null where no coarser grid can be solved */
   readonly error: number | null;
   /** m */
   readonly spacing: number;
-  /** the same cell from above */
+  /** the same cell seen from above */
   readonly above: CellAbove;
 }
 
-/** A cell seen from above at the height of the first piece's middle: x along the tub, y across it, m. */
+/** A cell seen from above, cut at the height of the first piece's middle: x along the tub, y across it, m. */
 export interface CellAbove {
   readonly length: number;
   readonly width: number;
@@ -34,20 +34,21 @@ export interface CellAbove {
     readonly y0: number;
     readonly y1: number;
   }[];
-  /** each carries an equal share of the current that leaves the metal there */
+  /** lines of current, each with an equal share of what leaves the metal there */
   readonly lines: readonly FlowLine[];
 }
 
-/** Ways of the current that are drawn. */
+/** How many lines of current to draw. */
 const LINES = 16;
 
-/** Cells that a phone can hold and solve in some seconds. */
+/** Number of grid cells that a phone can hold and solve in a few seconds. */
 const CELLS = 1_000_000;
 
 /**
- * Solves the cell of a job on a finer grid, its bare parts as they lie, or all over the face.
- * @param finest m, where the tub lets it
- * @returns null when the cell cannot be solved, or the run was called off
+ * Solves the cell of a job on a finer grid, with its bare parts where the drawing has them, or over the whole
+ * face.
+ * @param finest spacing, m, if the tub is small enough for it
+ * @returns null when the cell cannot be solved, or when the caller stopped the work
  */
 export function biteMap(
   setup: Setup,

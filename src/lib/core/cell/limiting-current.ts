@@ -3,10 +3,10 @@ import { si } from '../units/quantity.ts';
 import type { CurrentDensity, Length } from '../units/quantity.ts';
 
 const GRAVITY = 9.80665;
-/** Free convection at a vertical plate, laminar: Sh = 0.66·(Sc·Gr)^¼ (Wagner 1949; Wilke et al. 1953). */
+/** Free, laminar convection at a vertical plate: Sh = 0.66·(Sc·Gr)^¼ (Wagner 1949; Wilke et al. 1953). */
 const SHERWOOD = 0.66;
 
-/** Where the law was found to hold, in Sc·Gr. */
+/** The range of Sc·Gr in which the law was confirmed. */
 export const laminarRange = [1e4, 4e13] as const;
 
 export interface Film {
@@ -26,7 +26,7 @@ export const rayleigh = (film: Film, height: Length): number =>
   (GRAVITY * film.expansion * film.excess * height ** 3) / (film.viscosity * film.diffusivity);
 
 /**
- * Current density that free convection can carry away from a vertical plate.
+ * Largest current density whose dissolved metal free convection can carry away from a vertical plate.
  * @returns A/m²
  */
 export function convectionLimit(film: Film, height: Length): CurrentDensity {
@@ -37,8 +37,8 @@ export function convectionLimit(film: Film, height: Length): CurrentDensity {
 }
 
 /**
- * The same from the floor of a groove: diffusion through the recess in series with convection.
- * @param recess depth and resist together
+ * The same at the bottom of a groove: diffusion through the recess in series with convection.
+ * @param recess depth plus thickness of the resist
  */
 export function recessedLimit(film: Film, height: Length, recess: Length): CurrentDensity {
   const through = recess / (film.electrons * FARADAY * film.diffusivity * film.excess);

@@ -6,8 +6,8 @@ import type { BoughtSalt } from '../facts/salts.ts';
 import type { Cathode } from './setup.ts';
 
 /**
- * Volts that drive no current in a fresh bath of this pairing: hydrogen at the plate, unless the bath
- * brings copper ions for a plate that takes them.
+ * Volts that drive no current in a fresh bath: those of hydrogen at the plate, unless the bath holds copper
+ * ions and the plate takes them.
  */
 export function cellOffset(metal: BitableMetal, salt: BoughtSalt, plate: Cathode['metal']) {
   const { family } = metals[metal];

@@ -2,20 +2,20 @@ import { si } from '../units/quantity.ts';
 import type { Current, Resistance, Voltage } from '../units/quantity.ts';
 import type { Supply } from './setup.ts';
 
-/** What the two meters read once the bench has settled. */
+/** What the two meters show once the current is steady. */
 export interface OperatingPoint {
   readonly current: Current;
   readonly volts: Voltage;
-  /** which knob holds the supply */
+  /** what the supply keeps constant */
   readonly heldBy: 'volts' | 'amps';
 }
 
-/** Below this much over the offset the current dies away exponentially instead of ending dead. */
+/** Below this many volts above the offset the current fades exponentially instead of stopping at once. */
 const SOFT = 0.1;
 
 /**
- * Current that a voltage drives through the cell, V = V₀ + I·R, softened near the offset so that it
- * falls off like an electrode reaction and never turns negative.
+ * Current at a voltage, V = V₀ + I·R. Near the offset it is smoothed, so that it fades like an electrode
+ * reaction and never becomes negative.
  */
 export function currentAt(volts: Voltage, offset: Voltage, resistance: Resistance): Current {
   const over = volts - offset;
@@ -24,9 +24,9 @@ export function currentAt(volts: Voltage, offset: Voltage, resistance: Resistanc
 }
 
 /**
- * Where supply and cell meet, after the supply's own limit.
+ * The volts and amps at which supply and cell agree, within the supply's own limit.
  * @param resistance bath and leads together
- * @param ceiling volts that no plan goes over
+ * @param ceiling volts that no plan exceeds
  */
 export function operatingPoint(
   supply: Supply,

@@ -7,40 +7,45 @@ import type { SolvedField } from './solved-field.ts';
 import { boxOf, immersedHeight } from './tub.ts';
 
 /*
- * The closed form stands in, and says so, for a jug or for pieces that cannot hang side by side: from each
- * face the current's path widens on every side by as much as it has come away from the metal, ∫dx/A. It is
+ * The closed form is used for a jug, and for pieces that cannot hang side by side; the plan says so. From
+ * each face the current's path widens on every side by as much as it is away from the metal, ∫dx/A. This is
  * exact in a duct and within 7 % of seven published cells.
  */
 
 /**
- * The bath's resistance in closed form: from each metal face the current's path widens by as much on
- * every side as it has come away from the metal, until it meets the walls or the middle of the gap. For
- * opposite strips in a channel this gives ln(1 + h/L), within 3 % of the exact K(k′)/K(k) for L/h ≥ ½
- * (Newman & Thomas-Alyea, Electrochemical Systems, ch. 18).
+ * The bath's resistance in closed form: from each metal face the current's path widens on every side by as
+ * much as it is away from the metal, until it meets the walls or the middle of the gap. For opposite strips
+ * in a channel this gives ln(1 + h/L), within 3 % of the exact K(k′)/K(k) for L/h ≥ ½ (Newman & Thomas-Alyea,
+ * Electrochemical Systems, ch. 18).
  */
 
-/** What a second bare face takes off where there is room around the plate; from one published cell. */
+/**
+ * How much a second bare face lowers the resistance when there is room around the plate; from one published
+ * cell.
+ */
 const BACK_FACE = 0.36;
-/** The bare face looks away from the plate: estimate. */
+/** Factor for a bare face that looks away from the plate; an estimate. */
 const FACING_AWAY = 1.3;
-/** A sideways shift lengthens the path; from one published cell. */
+/** Factor for the longer path of a sideways shift; from one published cell. */
 const SIDEWAYS = 0.065;
-/** Slices of half a gap; 64 leave less than 0.1 %. */
+/** Number of slices in half a gap: with 64 the error is below 0.1 %. */
 const SLICES = 64;
 
 export interface ClosedForm {
   readonly resistance: Resistance;
-  /** standard deviation of the logarithm: the form itself, and where the bare parts lie */
+  /**
+   * standard deviation of the logarithm: from the closed form, and from not knowing where the bare parts are
+   */
   readonly spread: number;
 }
 
-/** Room for the current: the tub's cross-section, m. */
+/** Cross-section of the tub, which limits the path of the current, m. */
 interface Room {
   readonly wide: number;
   readonly deep: number;
 }
 
-/** ∫dx/A from a rectangle to the middle of the gap, 1/m; `alike` such rectangles share the room. */
+/** ∫dx/A from a rectangle to the middle of the gap, 1/m, when `alike` such rectangles share the room. */
 function halfPath(width: number, height: number, half: number, room: Room, alike: number): number {
   let sum = 0;
   for (let i = 0; i < SLICES; i += 1) {
@@ -51,28 +56,30 @@ function halfPath(width: number, height: number, half: number, room: Room, alike
   return (sum * half) / SLICES;
 }
 
-/** How much of the one-face resistance is left when this face or both are bare. */
+/** Factor on the resistance of one bare face when the other face or both are bare. */
 function faceFactor(faces: Faces, width: number, height: number, room: Room): number {
   if (faces === 'back') return FACING_AWAY;
   if (faces === 'front') return 1;
   return 1 - BACK_FACE * (1 - Math.min(1, (width * height) / (room.wide * room.deep)));
 }
 
-/** How far the piece's centre sits from the plate's, across and up together, m. */
+/** Distance between the centres of piece and plate, across and up combined, m. */
 function shiftOf({ piece, cathode, tub }: Setup): number {
   if (!piece.at || tub.kind === 'jug') return Math.abs(cathode.sideways);
   const box = boxOf(tub);
   return Math.hypot(piece.at.y - (box.width / 2 + cathode.sideways), piece.at.z - box.fill / 2);
 }
 
-/** Geometry and immersion of a bench against the drawing, and the grid: of the logarithm. */
+/** Uncertainty of the real geometry and immersion against the drawing, and of the grid: of the logarithm. */
 const SOLVED_SPREAD = 0.05;
-/** A bare face up to the edge of a sheet, its back insulated: the grid sees that edge least well. */
+/**
+ * The same for a face bare up to the edge of a sheet with an insulated back: the grid is least exact there.
+ */
 const TO_THE_EDGE = 0.08;
 
 /**
  * Resistance of the bath between piece and plate, from the solved field.
- * @param field both ends of where the bare parts may lie
+ * @param field solved for both extremes of where the bare parts may be
  */
 export function solvedResistance(
   { scattered, compact, error }: SolvedField,
@@ -87,8 +94,8 @@ export function solvedResistance(
 }
 
 /**
- * Resistance of the bath between piece and plate. The bare parts may sit close together or lie scattered
- * over the whole piece: the value is the geometric mean of both, and both lie inside the range.
+ * Resistance of the bath between piece and plate. The bare parts may be close together or scattered over the
+ * whole piece: the value is the geometric mean of both, and both are within the range.
  * @param openArea bare metal of one piece
  */
 export function closedFormResistance(setup: Setup, openArea: Area, conductivity: Conductivity): ClosedForm {

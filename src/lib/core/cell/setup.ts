@@ -23,13 +23,13 @@ import type {
 
 export type { Attachment, Faces, Hanger, Use, Water } from '../job/choices.ts';
 
-/** The metal being etched; one of `count` alike, all hung in the tub together. */
+/** The metal being etched: one of `count` equal pieces that hang in the tub together. */
 export interface Piece {
   readonly metal: BitableMetal | RefusedMetal;
   readonly shape: Shape;
-  /** across the tub; a disc's and a band's are those of the rectangle that stands for it */
+  /** across the tub; a disc or a band has the width of the rectangle that is computed instead */
   readonly width: Length;
-  /** up the tub */
+  /** vertical */
   readonly height: Length;
   readonly thickness: Length;
   readonly faces: Faces;
@@ -37,15 +37,15 @@ export interface Piece {
   readonly faceArea: Area;
   /** bare metal of one piece, all bitten faces; null while it is still to be measured */
   readonly openArea: Area | null;
-  /** how the bare area is known: a typed share is less sure than a typed area */
+  /** how the bare area is known: a typed share is less accurate than a typed area */
   readonly openAreaFrom: (typeof areaKinds)[number];
   readonly depth: Length;
   readonly count: number;
-  /** the maker means to etch right through */
+  /** the maker wants to etch right through */
   readonly through: boolean;
-  /** centre of the piece across and up the tub; null: opposite the plate */
+  /** centre of the piece, across and up the tub; null: opposite the plate */
   readonly at: { readonly y: Length; readonly z: Length } | null;
-  /** where its bare parts lie; null when only their area is known */
+  /** where its bare parts are; null when only their area is known */
   readonly design: Shares | null;
 }
 
@@ -69,7 +69,7 @@ export interface Bath {
   readonly strength: MassConcentration;
   readonly water: Water;
   readonly temperature: Temperature;
-  /** a bath from the shelf; null for a new one */
+  /** id of a bath from the shelf; null for a new one */
   readonly record: string | null;
   /** metal already in the bath */
   readonly dissolved: Readonly<Partial<Record<ElementSymbol, MassConcentration>>>;
@@ -79,7 +79,7 @@ export interface Bath {
 interface SupplyBase {
   readonly kind: SupplyKind;
   readonly showsAmps: boolean;
-  /** both leads and clips; null when not measured */
+  /** of both leads and clips; null when not measured */
   readonly leads: Resistance | null;
 }
 
@@ -94,11 +94,11 @@ export interface Place {
   readonly openings?: Opening;
   /** ISO 3166 alpha-2; null means the strictest rules */
   readonly country: string | null;
-  /** the maker has recorded that their authority allows a used bath to be treated */
+  /** the maker has stated that their authority allows a used bath to be treated */
   readonly mayTreat: boolean;
 }
 
-/** Everything on the bench, in SI. */
+/** Everything that a plan is computed from, in SI. */
 export interface Setup {
   readonly piece: Piece;
   readonly cathode: Cathode;

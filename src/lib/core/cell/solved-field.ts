@@ -12,50 +12,50 @@ import type { Setup } from './setup.ts';
 import { boxOf, evenRows, immersedHeight, mostHung } from './tub.ts';
 
 /*
- * A plan is made on the 2 mm grid, coarser for large cells, so that the same job gives the same plan on a
- * phone and on a desk. Where the bare parts lie is not known without artwork: scattered and close together
- * are both solved, the value is their geometric mean, and both lie inside the range. A solution says how far
- * it may be off: what a grid of twice the spacing says otherwise, 0.3 % at least.
+ * Plans use a 2 mm grid, coarser for large cells, so that the same job gives the same plan on every device.
+ * Without artwork it is not known where the bare parts are: the cell is solved with them scattered and close
+ * together, the value is the geometric mean, and both are within the range. A solution comes with its error:
+ * the difference on a grid of twice the spacing, at least 0.3 %.
  */
 
-/** A piece where it hangs. */
+/** A piece in its place in the tub. */
 export interface HungPiece {
-  /** its middle, m: across the tub and up from its floor */
+  /** its centre, m: across the tub and up from its floor */
   readonly y: number;
   readonly z: number;
-  /** bite over the batch's mean */
+  /** its bite over the mean of the batch */
   readonly relative: number;
 }
 
-/** What solving the cell has told. It holds for any conductivity. */
+/** Result of solving the cell. It is valid for any conductivity. */
 export interface SolvedField {
-  /** ohm in a bath of 1 S/m: the bare parts scattered over the whole face, and close together */
+  /** ohm in a bath of 1 S/m, with the bare parts scattered over the whole face, and close together */
   readonly scattered: number;
   readonly compact: number;
-  /** share, 0 to 1, of either */
+  /** of both arrangements, 0 to 1 */
   readonly evenness: readonly [scattered: number, compact: number];
-  /** of either resistance, as a share of it: what a coarser grid says otherwise */
+  /** error of either resistance, as a share: its difference on a coarser grid */
   readonly error: number;
-  /** the pieces of the batch: across the tub, then row by row upwards */
+  /** the pieces of the batch, in rows across the tub, from the lowest row up */
   readonly pieces: readonly HungPiece[];
-  /** m, of the grid */
+  /** spacing of the grid, m */
   readonly spacing: number;
-  /** where the first piece is bitten deepest, on the face that looks at the plate; null without a drawing */
+  /** where the first piece is bitten deepest, on the face towards the plate; null without a drawing */
   readonly map: DepthMap | null;
 }
 
-/** Solves a job's cell, or says null where its shape does not let it. */
+/** Solves a job's cell; null where the grid cannot hold its shape. */
 export type CellSolver = (setup: Setup, openArea: Area) => SolvedField | null;
 
-/** Cells of a grid that is quick enough to plan with. */
+/** Number of grid cells that is quick enough for planning. */
 const CELLS = 75_000;
 const FINEST = 2e-3;
-/** A sheet this thick gets its real thickness; a thinner one is a sheet without. */
+/** From this thickness on, m, a sheet is solved with its real thickness, otherwise as infinitely thin. */
 const SOLID = 0.5e-3;
 const CELL_VOLTS = 1;
-/** Residual over right side; the currents then balance to a millionth. */
+/** Residual over right side at which to stop; the currents then balance to a millionth. */
 const TOLERANCE = 1e-7;
-/** Error taken where a coarser grid could not hold the mask: the worst of the published cells, doubled. */
+/** Error to assume where a coarser grid cannot hold the mask: twice the worst of the published cells. */
 const UNTOLD = 0.02;
 
 const rectAbout = (y: number, z: number, width: number, height: number): Rect => ({
@@ -65,7 +65,10 @@ const rectAbout = (y: number, z: number, width: number, height: number): Rect =>
   z1: z + height / 2,
 });
 
-/** Centres of so many pieces across and up the tub, in even rows and as far apart as can be; null where they cannot hang. */
+/**
+ * Centres of the pieces across and up the tub, in even rows as far apart as possible; null where they do not
+ * fit.
+ */
 function hung({ piece, tub }: Setup): readonly (readonly [y: number, z: number])[] | null {
   const box = boxOf(tub);
   const { count } = piece;
@@ -90,7 +93,7 @@ function cathodeOf({ cathode, tub }: Setup, x: number): Plate {
     x,
     thickness: 0,
     outline: rectAbout(y, box.fill / 2, cathode.width, high),
-    // its front looks back at the piece
+    // the front of the plate faces the piece
     bare: {
       minus: cathode.faces === 'back' ? none : all,
       plus: cathode.faces === 'front' ? none : all,
@@ -98,7 +101,7 @@ function cathodeOf({ cathode, tub }: Setup, x: number): Plate {
   };
 }
 
-/** Bare metal of one face by its drawing. */
+/** Bare metal of one face, from its drawing. */
 const designed = ({ columns, rows, cells }: Shares): Bare => ({
   kind: 'bitmap',
   columns,
@@ -106,7 +109,7 @@ const designed = ({ columns, rows, cells }: Shares): Bare => ({
   cells: Uint8Array.from(cells, (letter) => 17 * parseInt(letter, 16)),
 });
 
-/** Bare metal of one face: all of it, or as one patch in its middle. */
+/** Bare metal of one face: the whole face, or one patch in its middle. */
 function bareOf(setup: Setup, openArea: Area, at: readonly [number, number], compact: boolean): Bare {
   const { piece } = setup;
   const side = compact ? Math.sqrt(bareShare(piece, openArea)) : 1;
@@ -114,9 +117,9 @@ function bareOf(setup: Setup, openArea: Area, at: readonly [number, number], com
 }
 
 /**
- * The cell as a problem of the field.
+ * The cell as a problem for the field.
  * @param compact bare parts close together, instead of scattered over the whole face
- * @returns null for a jug, which has no walls, and for pieces that cannot hang side by side
+ * @returns null for a jug, which has no known walls, and for pieces that cannot hang side by side
  */
 export function fieldProblemOf(setup: Setup, openArea: Area, compact: boolean): FieldProblem | null {
   const { piece, cathode, tub } = setup;
@@ -150,7 +153,7 @@ export function fieldProblemOf(setup: Setup, openArea: Area, compact: boolean): 
   };
 }
 
-/** Share of the batch's current that each piece takes, in the order they hang, over an equal share. */
+/** Current of each piece over an equal share of the batch's, in the order they hang. */
 function pieceShares(faces: readonly FaceCurrent[]): readonly number[] {
   const currents: number[] = [];
   for (const { plate, density, area } of faces) currents[plate] = (currents[plate] ?? 0) + density * area;
@@ -158,7 +161,9 @@ function pieceShares(faces: readonly FaceCurrent[]): readonly number[] {
   return currents.map((one) => one / mean);
 }
 
-/** Where the first piece is bitten deepest, on the face that the plate sees best. */
+/**
+ * Depth map of the first piece: of its back if only that is bitten, otherwise of its face towards the plate.
+ */
 export function faceMap(
   bitten: readonly FaceCurrent[],
   { faces }: Setup['piece'],
@@ -178,7 +183,9 @@ interface SolvedOnce {
   readonly map: DepthMap | null;
 }
 
-/** Solves one arrangement. @returns ohm at 1 S/m and evenness; null when it cannot be solved */
+/**
+ * Solves one arrangement of the bare parts. @returns ohm at 1 S/m and evenness; null when it cannot be solved
+ */
 function solvedAs(setup: Setup, openArea: Area, compact: boolean, options: FieldOptions): SolvedOnce | null {
   const problem = fieldProblemOf(setup, openArea, compact);
   if (problem === null || faultsOf(problem).length > 0) return null;
@@ -197,13 +204,13 @@ function solvedAs(setup: Setup, openArea: Area, compact: boolean, options: Field
 }
 
 /**
- * Solves the cell of a job. Where the bare parts lie is not known without a drawing: both ends are solved.
- * @returns null where the closed form must stand in
+ * Solves the cell of a job. Without a drawing, both extremes of where the bare parts may be are solved.
+ * @returns null where the closed form must be used instead
  */
 export function solveCell(setup: Setup, openArea: Area, options: FieldOptions = {}): SolvedField | null {
   const scattered = solvedAs(setup, openArea, false, options);
   if (scattered === null) return null;
-  // where the bare parts lie is known, or they are everywhere
+  // the places of the bare parts are known, or the whole face is bare
   const isKnown = setup.piece.design !== null || bareShare(setup.piece, openArea) > 0.999;
   const compact = isKnown ? scattered : solvedAs(setup, openArea, true, options);
   if (compact === null) return null;
@@ -221,7 +228,7 @@ export function solveCell(setup: Setup, openArea: Area, options: FieldOptions = 
   };
 }
 
-/** What a solution rests on: the same text, the same field. */
+/** Everything a solution depends on: the same text means the same field. */
 export const cellKey = ({ piece, cathode, tub }: Setup, openArea: Area): string =>
   JSON.stringify([
     piece.width,
@@ -241,16 +248,19 @@ export const cellKey = ({ piece, cathode, tub }: Setup, openArea: Area): string 
     openArea,
   ]);
 
-/** Cells that are kept: the job's, and those with other gaps beside it. */
+/** How many solved cells to keep: the job's, and those with other gaps shown beside it. */
 const KEPT = 4;
 
-/** A solver that remembers the last cells: planning again with other knobs solves nothing anew. */
+/**
+ * A solver that keeps the last cells, so that planning again with other volts or amps need not solve
+ * anything.
+ */
 export function rememberingSolver(): CellSolver {
   const known = new Map<string, SolvedField | null>();
   return (setup, openArea) => {
     const key = cellKey(setup, openArea);
     const field = known.has(key) ? (known.get(key) ?? null) : solveCell(setup, openArea);
-    // asked for again, it is the youngest
+    // move it to the end of the map: the oldest entry is removed first
     known.delete(key);
     known.set(key, field);
     const [oldest] = known.keys();

@@ -3,14 +3,14 @@ import type { Area, Length, Volume } from '../units/quantity.ts';
 import type { Cathode, Piece, Tub } from './setup.ts';
 
 /*
- * A piece taller than the liquid or wider than the tub is refused rather than planned in part. Price: a
- * half-dipped piece is entered by the part that is under.
+ * A piece taller than the liquid or wider than the tub is refused, not planned in part. For a half-dipped
+ * piece the maker must enter the part below the surface.
  */
 
-/** Thickness taken for a plate whose own was not asked for. */
+/** Thickness assumed for a plate whose own is not asked. */
 export const plateThickness = si<'length'>(0.001);
 
-/** The tub as a box: a round one becomes the rectangle of equal floor, a jug a cube of its water. */
+/** The tub as a box. A round tub becomes a square of the same floor area, a jug a cube of its water. */
 export interface TubBox {
   readonly floor: Area;
   readonly width: Length;
@@ -51,27 +51,30 @@ export function boxOf(tub: Tub): TubBox {
   };
 }
 
-/** How much of the plate is under the liquid. */
+/** Height of the plate below the surface. */
 export const immersedHeight = (cathode: Cathode, tub: Tub): Length =>
   tub.kind === 'jug' ? cathode.height : si<'length'>(Math.min(cathode.height, tub.fill));
 
-/** Liquid pushed aside by the pieces and the plate. */
+/** Volume of liquid that the pieces and the plate displace. */
 export function displaced(piece: Piece, cathode: Cathode, tub: Tub): Volume {
   const oneFace = piece.faces === 'both' ? piece.faceArea / 2 : piece.faceArea;
   const pieces = oneFace * piece.thickness * piece.count;
   return si<'volume'>(pieces + cathode.width * immersedHeight(cathode, tub) * plateThickness);
 }
 
-/** A disc is held as the square of equal area: its diameter is what has to fit. */
+/**
+ * Factor from width to what must fit. A disc is computed as a square of equal area, but its diameter must
+ * fit.
+ */
 const reachOf = ({ shape }: Piece): number => (shape === 'disc' ? 2 / Math.sqrt(Math.PI) : 1);
 
-/** What adding millimetres may lose in the last digits, m. */
+/** Tolerance for rounding errors of added millimetres, m. */
 const LOST = 1e-9;
 
-/** Why the parts cannot hang in this tub, or null. */
+/** Why the parts do not fit into this tub. */
 export type Misfit = 'tooTall' | 'tooWide' | 'tooLong' | 'tooMany' | 'crowded';
 
-/** Checks the piece and gap against the tub. A jug has no walls to check against. */
+/** Checks piece, plate and gap against the tub; null when they fit. A jug has no known walls. */
 export function misfit(piece: Piece, cathode: Cathode, tub: Tub): Misfit | null {
   if (tub.kind === 'jug') return null;
   const reach = reachOf(piece);
@@ -92,31 +95,34 @@ export function misfit(piece: Piece, cathode: Cathode, tub: Tub): Misfit | null 
   return displacedVolume > 0.5 * box.floor * box.fill ? 'crowded' : null;
 }
 
-/** Nearest that a plate is brought to a piece, m: nearer, they touch. */
+/** Smallest gap to a plate, m: any closer, they might touch. */
 const NEAREST = si<'length'>(0.005);
 const MM = 1e-3;
-/** Up or down to whole units, forgiving what adding has lost in the last digits. */
+/** Round up or down to whole units, with a tolerance for rounding errors. */
 const upTo = (value: number, unit: number) => Math.ceil(value / unit - 1e-6);
 const downTo = (value: number, unit: number) => Math.floor(value / unit + 1e-6);
 
-/** Most pieces, of a size that fits, that hang upright side by side in rows. A jug holds any number. */
+/**
+ * Highest number of pieces that can hang upright side by side in rows, if one of them fits. A jug holds any
+ * number.
+ */
 export function mostHung(piece: Piece, tub: Tub): number {
   if (tub.kind === 'jug') return Infinity;
   const box = boxOf(tub);
   const reach = reachOf(piece);
-  // one that fits hangs, also where a round tub's square is narrower than the tub
+  // one piece that fits can always hang, even where the square of a round tub is narrower than the tub
   return Math.max(1, downTo(box.width, reach * piece.width) * downTo(box.fill, reach * piece.height));
 }
 
 /**
- * Rows in which a batch hangs: as even and as far apart as the tub lets it.
- * @returns how many rows, and how many pieces in each but perhaps the last
+ * Rows in which a batch hangs: as even and as far apart as the tub allows.
+ * @returns how many rows, and how many pieces in each row except perhaps the last
  */
 export function evenRows(
   { count, width, height }: Piece,
   room: { readonly width: number; readonly fill: number },
 ): { readonly rows: number; readonly each: number } {
-  /** what a piece has to itself, over its own size, where that is least */
+  /** smallest space for each piece over its own size */
   const apart = (rows: number): number =>
     Math.min(room.width / Math.ceil(count / rows) / width, room.fill / rows / height);
   const rows = Array.from({ length: count }, (_, n) => n + 1).reduce((best, one) =>
@@ -125,14 +131,14 @@ export function evenRows(
   return { rows, each: Math.ceil(count / rows) };
 }
 
-/** What would make the parts fit, and how much of it. */
+/** A change that makes the parts fit, and by how much. */
 export interface Remedy {
   readonly way:
     'fill-to' | 'tub-across' | 'tub-long' | 'plate-narrow' | 'plate-near' | 'hang-most' | 'tub-holds';
   readonly amount: { readonly value: number; readonly unit: 'mm' | 'mL' | '1' };
 }
 
-/** The least change that takes this misfit away, by itself. Whole millimetres, pieces and millilitres. */
+/** The smallest single change that removes this misfit, in whole millimetres, pieces or millilitres. */
 export function remedyFor(
   reason: Misfit,
   piece: Piece,

@@ -9,8 +9,8 @@ export type Regime = keyof typeof undercutTable;
 const clamped = (value: number, low: number, high: number): number => Math.min(high, Math.max(low, value));
 
 /**
- * Undercut over depth of one opening, between the runs of the table; beyond its ends those hold.
- * @param depth,width,mask of the bite, the opening and the resist, in one unit
+ * Undercut over depth of one opening, interpolated in the table; beyond its ends, the value at the end.
+ * @param depth,width,mask of the bite, the opening and the resist, all in one unit
  */
 export function undercutOf(regime: Regime, depth: number, width: number, mask: number): number {
   const rows = undercutTable[regime];
@@ -26,12 +26,12 @@ export function undercutOf(regime: Regime, depth: number, width: number, mask: n
   return (1 - part) * readTable(low[1], at, 'log') + part * readTable(high[1], at, 'log');
 }
 
-/** Thickness of a coat of resist, mm: thinner than any opening that is bitten. */
+/** Assumed thickness of a coat of resist, mm: less than the width of any opening. */
 const RESIST = 0.05;
 
 /**
- * How far the bite creeps under the resist: the surface evens it out, which of the two regimes creeps further.
- * Before an opening is known, the usual ratio.
+ * How far the bite creeps under the resist. Of the two regimes it takes the one with more undercut, where the
+ * surface evens out the current. The usual ratio is used before an opening is known.
  * @param depth,opening mm
  * @returns mm
  */
@@ -39,9 +39,9 @@ export const expectedUndercut = (depth: number, opening: number | null): number 
   depth * (opening === null ? undercutRatio.value : undercutOf('polarised', depth, opening, RESIST));
 
 /**
- * The greatest depth at which the thinnest line still holds its resist.
+ * Greatest depth at which the thinnest line still holds its resist.
  * @param line its width, mm
- * @param depth,undercut of the bite as wanted, mm
+ * @param depth,undercut of the wanted bite, mm
  * @returns mm; 0 where no depth does
  */
 export const deepestFor = (line: number, depth: number, undercut: number): number =>

@@ -4,23 +4,23 @@ import { si } from '../units/quantity.ts';
 import type { Charge, Duration } from '../units/quantity.ts';
 import type { OperatingPoint } from './operating-point.ts';
 
-/** A cell whose bath warms as it runs, and passes more current the warmer it is. */
+/** A cell whose bath warms during the run, so that it conducts better. */
 export interface WarmingCell extends Thermal {
-  /** where supply and cell meet when the bath is this many kelvin over its start */
+  /** volts and amps when the bath is this many kelvin warmer than at the start */
   readonly pointAt: (rise: number) => OperatingPoint;
 }
 
-/** What a run came to. */
+/** Result of a run. */
 export interface Ran {
   readonly charge: Charge;
   readonly time: Duration;
-  /** K over the start */
+  /** K above the start */
   readonly rise: number;
 }
 
 /**
- * Steps of a run. Power changes by a few per cent over a run, and each step is exact for the power at its
- * middle: four are within 0.05 % of a thousand up to an ampere-hour, within 0.5 % up to four.
+ * Number of steps in a run. Power changes by a few per cent over a run, and each step is exact for the power
+ * at its middle: four steps are within 0.05 % of a thousand up to an ampere-hour, within 0.5 % up to four.
  */
 const STEPS = 4;
 
@@ -51,8 +51,8 @@ export const runForTime = (cell: WarmingCell, time: Duration, steps = STEPS): Ra
 
 /**
  * Time until the bath is this much warmer.
- * @param rise K over the start
- * @returns s; 0 when it is there, infinite when it never gets there
+ * @param rise K above the start
+ * @returns s; 0 when it is already reached, infinite when it never is
  */
 export function timeToWarm(cell: WarmingCell, rise: number, steps = STEPS): Duration {
   if (rise <= 0) return si<'time'>(0);

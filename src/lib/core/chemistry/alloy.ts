@@ -4,17 +4,17 @@ import { valences } from '../facts/electrode-facts.ts';
 import type { Anion } from '../facts/salts/salt-facts.ts';
 
 /*
- * ASTM G102 leaves out what is below 1 %; the counted elements are scaled to one, so that fine silver is
- * 107.87 g/mol and not 0.1 % more.
+ * ASTM G102 leaves out constituents below 1 %. The others are scaled to a sum of one; otherwise fine silver
+ * would come out 0.1 % above 107.87 g/mol.
  */
 
 export type Composition = Readonly<Partial<Record<ElementSymbol, number>>>;
 export type Valences = Readonly<Partial<Record<ElementSymbol, number>>>;
 
-/** Constituents below this mass % are left out, as ASTM G102 does. */
+/** Constituents below this mass % are left out, as in ASTM G102. */
 export const TRACE = 1;
 
-/** Mass fractions of the constituents that count, summing to 1. */
+/** Mass fractions of the constituents from `TRACE` up, scaled to a sum of 1. */
 export function countedFractions(massPercent: Composition): [ElementSymbol, number][] {
   const counted = (Object.entries(massPercent) as [ElementSymbol, number][]).filter(
     ([, share]) => share >= TRACE,

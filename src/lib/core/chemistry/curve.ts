@@ -2,11 +2,11 @@ import type { Table } from '../facts/datum.ts';
 
 /*
  * Conductivity is read in log-log: a monotone cubic through ln κ against ln w, exact at the handbook's
- * points. Leave-one-out errors are 0.9 to 2.8 % for the bath salts; the plain curve misses copper and sodium
- * sulfate by 3.5 and 3.9 %. Reopen with better tables.
+ * points. Leave-one-out errors are 0.9 to 2.8 % for the bath salts; without logarithms copper sulfate and
+ * sodium sulfate are off by 3.5 and 3.9 %. Reconsider when better tables are found.
  */
 
-/** A question asked outside the range that a table covers. Never answered by extrapolation. */
+/** Thrown when a value outside a table's range is asked for. Tables are never extrapolated. */
 export class OutsideTable extends RangeError {
   constructor(found: number, low: number, high: number, unit: string, locator: string) {
     super(`${found} ${unit} found, ${low} to ${high} ${unit} expected (${locator})`);
@@ -21,7 +21,10 @@ function intervalOf(x: readonly number[], q: number): number {
   return i;
 }
 
-/** Slope at an end from its two intervals, kept from overshooting. */
+/**
+ * Slope at an end of the curve, from the two intervals next to it, limited so that the curve does not
+ * overshoot.
+ */
 function endSlope(h0: number, h1: number, s0: number, s1: number): number {
   const slope = ((2 * h0 + h1) * s0 - h0 * s1) / (h0 + h1);
   if (slope * s0 <= 0) return 0;
@@ -29,8 +32,8 @@ function endSlope(h0: number, h1: number, s0: number, s1: number): number {
 }
 
 /**
- * Monotone piecewise cubic through the points (Fritsch & Carlson 1980, Butland's weights): exact at
- * the points, no bumps between them.
+ * Monotone piecewise cubic through the points (Fritsch & Carlson 1980, Butland's weights). It is exact at the
+ * points and adds no bumps between them.
  * @param x ascending, at least three
  * @param y same length
  * @param q inside [x₀, xₙ]
@@ -65,7 +68,7 @@ export function monotoneCubic(x: readonly number[], y: readonly number[], q: num
   );
 }
 
-/** Between which a table is known. */
+/** The lowest and the highest x of a table. */
 export const ends = ({ x }: Table): [low: number, high: number] => [x[0] as number, x.at(-1) as number];
 
 /**

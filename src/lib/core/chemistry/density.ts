@@ -3,8 +3,8 @@ import { readTable } from './curve.ts';
 import { solutionDensity } from './water-density.laliberte2009.ts';
 
 /**
- * Density of a solution of one salt: the handbook's curve at 20 °C, moved by the ratio that Laliberté's model
- * gives; without a model the curve alone.
+ * Density of a solution of one salt: the handbook's curve at 20 °C, times the ratio that Laliberté's model
+ * gives between the two temperatures. A salt without a model keeps the value at 20 °C.
  * @param massPercent anhydrous salt, %
  * @returns kg/m³
  * @throws OutsideTable beyond the curve's ends

@@ -2,7 +2,7 @@ import type { ElementSymbol } from '../facts/elements.ts';
 import { potentials } from '../facts/potentials.ts';
 import type { Composition } from './alloy.ts';
 
-/** Standard potential of each metal that a bath may hold against its bare ion, V. Null: none in the table. */
+/** Standard potential against the bare ion, V, of each metal that a bath may hold. Null: not in the table. */
 export const standardPotential: Readonly<Partial<Record<ElementSymbol, number>>> = {
   Au: potentials['Au+++ + 3e- = Au'].value,
   Ag: potentials['Ag+ + e- = Ag'].value,
@@ -15,18 +15,21 @@ export const standardPotential: Readonly<Partial<Record<ElementSymbol, number>>>
   Al: potentials['Al+++ + 3e- = Al'].value,
 };
 
-/** Difference from which displacement is sure whatever the concentrations, V: 0.059 V a power of ten, four of them. */
+/**
+ * From this difference in potential on, V, displacement happens at any concentration: 0.059 V for a power of
+ * ten, four of them.
+ */
 const SURE = 0.24;
 
-/** The element a composition holds most of. */
+/** The element with the largest share of a composition. */
 export function mainElement(massPercent: Composition): ElementSymbol {
   const shares = Object.entries(massPercent) as [ElementSymbol, number][];
   return shares.reduce((most, one) => (one[1] > most[1] ? one : most))[0];
 }
 
 /**
- * Whether a dissolved metal settles on a piece of this composition by itself (cementation): it is not
- * one of the piece's own, and its standard potential lies well above that of the piece's main metal.
+ * Whether a dissolved metal plates onto a piece of this composition without current (cementation): the piece
+ * does not contain it, and its standard potential is far above that of the piece's main metal.
  */
 export function nobler(element: ElementSymbol, massPercent: Composition): boolean {
   if ((massPercent[element] ?? 0) > 0) return false;

@@ -3,12 +3,12 @@ import type { ElementSymbol } from '../facts/elements.ts';
 import { bathSalts, otherSalts } from '../facts/salts.ts';
 import { combining, freeCarbonate, freeChloride } from '../facts/treatment.ts';
 
-/** Grams of something that drives a metal out of a bath, and what comes of it. */
+/** How much of a precipitant to add to a bath, and how much sludge forms. */
 export interface Dose {
   readonly reagent: 'NaCl' | 'Na2CO3';
   /** g */
   readonly grams: number;
-  /** g; more takes the metal up again */
+  /** g; more than this dissolves the metal again */
   readonly most: number;
   /** g, dry */
   readonly sludge: number;
@@ -18,7 +18,7 @@ const { NaCl } = bathSalts;
 const { Na2CO3 } = otherSalts;
 
 /**
- * Table salt that drives silver out as its chloride: what silver takes, and a little over.
+ * Table salt that settles silver as its chloride, with a small excess.
  * @param silver g
  * @param litres of bath
  */
@@ -34,13 +34,13 @@ export function silverDose(silver: number, litres: number): Dose {
   };
 }
 
-/** Electrons that its ion lacks, and so hydroxides that it takes. */
+/** Charge of each metal's ion, which is the number of hydroxides that it binds. */
 const charges: Readonly<Partial<Record<ElementSymbol, number>>> = { Ag: 1, Fe: 3 };
 const chargeOf = (element: ElementSymbol): number => charges[element] ?? 2;
 
 /**
- * Soda ash that drives base metals out: one to one, as each takes two charges. The pH tells when it is
- * enough, not the sum.
+ * Soda ash that settles base metals, one mole to one, since each ion has two charges. The amount is a guide:
+ * the pH shows when it is enough.
  * @param grams by element
  * @param litres of bath
  */

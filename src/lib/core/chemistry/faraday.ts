@@ -20,7 +20,7 @@ export const chargeToDissolve = (mass: Mass, equivalentWeight: number, currentYi
   si<'charge'>((1e3 * mass * FARADAY) / (equivalentWeight * currentYield));
 
 /**
- * Mean depth of a mass taken evenly from an area.
+ * Depth when a mass is removed evenly from an area.
  * @param density kg/m³
  * @returns m
  */

@@ -2,7 +2,7 @@ import { si } from '../units/quantity.ts';
 import type { Current, Duration, Length, Mass, Voltage } from '../units/quantity.ts';
 
 /**
- * Warming rate of a bath that loses nothing: all of V·I stays in it.
+ * Warming rate of a bath that loses no heat: all of V·I stays in it.
  * @param heatCapacity J/(kg·K)
  * @returns K/s
  */
@@ -10,10 +10,10 @@ export const heatingRate = (volts: Voltage, amps: Current, bath: Mass, heatCapac
   (volts * amps) / (bath * heatCapacity);
 
 /**
- * Heat lost per kelvin by an open tub on a table.
+ * Heat lost by an open tub on a table, per kelvin above the room.
  * @param side W/(m²·K), walls and open top
  * @param bottom W/(m²·K)
- * @param footprint m², open top and floor alike
+ * @param footprint m², of the open top and of the floor
  * @param perimeter m
  * @returns W/K
  */
@@ -25,24 +25,24 @@ export const coolingOf = (
   fill: Length,
 ): number => side * (perimeter * fill + footprint) + bottom * footprint;
 
-/** A bath that takes up heat and gives it to the room. */
+/** A bath that stores heat and loses it to the room. */
 export interface Thermal {
-  /** m·c, J/K */
+  /** heat capacity m·c, J/K */
   readonly stored: number;
-  /** hA, W/K; 0 for a bath that loses nothing */
+  /** heat loss hA, W/K; 0 for a bath that loses none */
   readonly cooling: number;
 }
 
-/** (1 − exp(−x))/x, and its limit. */
+/** (1 − exp(−x))/x, with its limit at 0. */
 const fading = (x: number): number => (x === 0 ? 1 : -Math.expm1(-x) / x);
-/** ln(1 + x)/x, and its limit. */
+/** ln(1 + x)/x, with its limit at 0. */
 const nearing = (x: number): number => (x === 0 ? 1 : Math.log1p(x) / x);
 
 /**
- * Rise over the room after some time at a constant power, m·c·dT/dt = P − hA·(T − T₀).
- * @param from K over the room
+ * Temperature above the room after some time at constant power, m·c·dT/dt = P − hA·(T − T₀).
+ * @param from K above the room
  * @param power W
- * @returns K over the room
+ * @returns K above the room
  */
 export const riseAfter = (
   { stored, cooling }: Thermal,
@@ -52,8 +52,8 @@ export const riseAfter = (
 ): number => from + ((power - cooling * from) * time * fading((cooling * time) / stored)) / stored;
 
 /**
- * Time from one rise to a higher one at a constant power.
- * @returns s; infinite when cooling holds the bath below it
+ * Time from one temperature above the room to a higher one at constant power.
+ * @returns s; infinite when cooling keeps the bath below it
  */
 export function timeToRise({ stored, cooling }: Thermal, from: number, to: number, power: number): Duration {
   const left = power - cooling * to;

@@ -7,7 +7,7 @@ import { celsiusOf, si } from '../units/quantity.ts';
 import type { Mass, MassConcentration, Temperature, Volume } from '../units/quantity.ts';
 import { strengthAt } from './strength.ts';
 
-/** What to add to a solution, and what it is then. */
+/** What to add to a solution, and the solution that results. */
 export interface JarChange {
   /** solid as bought, kg; 0 when only water is added */
   readonly addSalt: Mass;
@@ -17,7 +17,7 @@ export interface JarChange {
 }
 
 /**
- * Water to bring an evaporated bath back to its line: the salt stayed, only water left.
+ * Water that brings an evaporated bath back to its level. All the salt is still in it; only water has left.
  * @param left volume that is there now
  */
 export function topUp(
@@ -33,7 +33,7 @@ export function topUp(
   for (let i = 0; i < 60; i += 1) {
     const middle = (low + high) / 2;
     const now = withWater(middle);
-    // what is too strong for the tables holds less water than what is asked for
+    // a solution too strong for the tables has less water than the one we look for
     if (isRefused(now) || now.volume < left) low = middle;
     else high = middle;
   }
@@ -68,7 +68,7 @@ export function dilute(
   return { addSalt: si<'mass'>(0), addWater: si<'volume'>(after.water - before.water), after };
 }
 
-/** How well a jar was measured: a standard deviation each, kg and m³. */
+/** A weighed jar, with standard deviations, kg and m³. */
 export interface Weighing {
   readonly mass: Mass;
   readonly volume: Volume;
@@ -77,9 +77,9 @@ export interface Weighing {
 }
 
 /**
- * A jar weighed on a maker's scale; what scale and vessel may be off is taken for two standard deviations.
- * @param scale kg that the scale may be off
- * @param vessel % of the volume that the vessel may be off
+ * A jar weighed on a maker's scale. The errors of scale and vessel are taken as two standard deviations.
+ * @param scale error of the scale, kg
+ * @param vessel error of the vessel, % of the volume
  */
 export const weighingWith = (mass: Mass, volume: Volume, scale: Mass, vessel: number): Weighing => ({
   mass,
@@ -95,7 +95,7 @@ export interface FoundStrength {
   readonly high: number;
 }
 
-/** Mass % at a density, kg/m³; the ends of the table beyond it. */
+/** Mass % at a density, kg/m³; beyond the table, the nearest end of it. */
 function percentAtDensity(
   salt: ShelfSalt,
   density: number,
@@ -113,10 +113,10 @@ function percentAtDensity(
 }
 
 /**
- * What a jar of unknown strength holds, from the weight of a measured volume (100 mL does). One salt in
- * water only: a used bath weighs more by the metal in it.
- * @returns mass % anhydrous and g of the bought solid per litre of water, each with its range; a refusal
- *   that names the densities known when the weight is outside them by more than its error
+ * Strength of a jar from the weight of a measured volume (100 mL is enough). Valid only for one salt in
+ * water: metal in a used bath adds weight.
+ * @returns mass % anhydrous and g of the bought solid per litre of water, each with its range; a refusal that
+ *   names the range of densities when the weight is outside it by more than its error
  */
 export function strengthByWeight(
   salt: ShelfSalt,

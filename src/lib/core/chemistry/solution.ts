@@ -18,7 +18,7 @@ export interface Solution {
 }
 
 /**
- * How much of the bought solid a litre of water takes up.
+ * How much of the solid as bought dissolves in a litre of water.
  * @returns kg/m³ of water
  * @throws OutsideTable outside the table's temperatures
  */
@@ -41,7 +41,8 @@ function conductivity(salt: BoughtSalt, fraction: number, celsius: number): Cond
 }
 
 /**
- * How much better a bath conducts that has warmed up. Beyond what the slope covers no more gain is counted.
+ * How much better a bath conducts after warming up. Beyond the temperatures of the table no further gain is
+ * counted, since it is not known.
  * @param from temperature at which its conductivity is known
  * @param rise K over that
  * @returns conductivity over the one it started with
@@ -55,7 +56,7 @@ export function warmGain({ facts }: BoughtSalt, from: Temperature, rise: number)
 }
 
 /**
- * Everything that follows from the recipe.
+ * All properties of a bath that follow from its recipe.
  * @param strength g of the solid as bought per litre of water
  * @throws OutsideTable when strength or temperature leaves the tables
  */
@@ -72,7 +73,7 @@ export function dissolve(salt: BoughtSalt, strength: MassConcentration, temperat
 }
 
 /**
- * Strongest recipe that the conductivity and density tables cover at this temperature.
+ * The strengths that the conductivity and density tables cover at this temperature.
  * @returns g of the bought solid per litre of water: lowest and highest
  */
 export function coveredStrengths(
@@ -87,7 +88,7 @@ export function coveredStrengths(
 }
 
 /**
- * Water to pour so that the mixed bath has a volume.
+ * Water needed for a volume of mixed bath.
  * @returns m³ of water at bath temperature
  */
 export function waterFor(
@@ -99,7 +100,7 @@ export function waterFor(
   return si<'volume'>((bath * solution.density) / (waterDensity(celsiusOf(temperature)) + strength));
 }
 
-/** Volume that a mass of water and its salt make; the inverse of `waterFor`. */
+/** Volume of bath that a mass of water and its salt make; the inverse of `waterFor`. */
 export function bathFrom(
   water: Volume,
   solution: Solution,

@@ -8,11 +8,11 @@ import { anhydrousShare, fractionAt, strengthAt } from './strength.ts';
 import { waterDensity } from './water-density.laliberte2009.ts';
 
 /**
- * Solutions of one salt in water: whatever two of salt, water and a strength are known, the rest. Outside
- * a table it refuses and names the range; nothing is extrapolated.
+ * Solutions of one salt in water. From any two of salt, water and strength it works out the rest. Outside a
+ * table it refuses and names the range: nothing is extrapolated.
  */
 
-/** Why there is no answer. `nearest` is the closest value that would have one. */
+/** Why there is no answer. `nearest` is the closest value that has one. */
 export type SolutionRefusal =
   | {
       readonly refused: 'outside';
@@ -27,11 +27,11 @@ export type SolutionRefusal =
   | { readonly refused: 'needsAmount' }
   | { readonly refused: 'alreadyThere' };
 
-/** A solution, mixed. */
+/** A mixed solution. */
 export interface Mixed {
   /** the solid as bought, kg */
   readonly salt: Mass;
-  /** water poured, m³ at the temperature; water of crystallisation is not in it */
+  /** water poured, m³ at the temperature, without the water of crystallisation */
   readonly water: Volume;
   /** solid as bought per volume of water, kg/m³ = g/L */
   readonly strength: MassConcentration;
@@ -45,7 +45,7 @@ export interface Mixed {
   readonly volume: Volume;
 }
 
-/** What is known of a solution: two of these, not two strengths. */
+/** What is known of a solution: two of these, but not two strengths. */
 export interface Known {
   readonly salt?: Mass;
   readonly water?: Volume;
@@ -54,7 +54,7 @@ export interface Known {
   readonly molarity?: number;
 }
 
-/** A density in kg/m³ as a hydrometer shows it, g/cm³. */
+/** A density in kg/m³ as a hydrometer shows it, in g/cm³. */
 export const hydrometer = (density: number): number => density / 1000;
 
 export const isRefused = (answer: object): answer is SolutionRefusal => 'refused' in answer;
@@ -74,16 +74,16 @@ const outside = (
   nearest: Math.min(high, Math.max(low, found)),
 });
 
-/** Temperatures, °C, at which the density is known: 20 °C alone without a model of it. */
+/** Temperatures, °C, at which the density is known; only 20 °C for a salt without a model. */
 export function densityTemperatures({ facts }: ShelfSalt): readonly [number, number] {
   const [low, high] = facts.apparentDensity?.validFor['temperature'] ?? [20, 20];
   return [Math.min(low, 20), Math.max(high, 20)];
 }
 
 /**
- * Density of a solution, where it is known.
+ * Density of a solution.
  * @param massPercent anhydrous salt, %
- * @returns kg/m³, or why not
+ * @returns kg/m³, or a refusal
  */
 export function densityOf(
   salt: ShelfSalt,
@@ -95,7 +95,7 @@ export function densityOf(
   if (celsius < temperatures[0] - 1e-9 || celsius > temperatures[1] + 1e-9)
     return outside('temperature', 'degC', celsius, temperatures);
   const range = ends(salt.facts.density);
-  // a strength worked out from the table's end and back may miss it by its last digit
+  // a strength computed from the table's end and converted back may be off in its last digit
   if (!(massPercent >= range[0] - 1e-9 && massPercent <= range[1] + 1e-9))
     return outside('massPercent', '%', massPercent, range);
   const inside = Math.min(range[1], Math.max(range[0], massPercent));
@@ -103,8 +103,9 @@ export function densityOf(
 }
 
 /**
- * What a litre of water takes up.
- * @returns kg of the bought solid per m³ of water, or why not
+ * How much salt dissolves in a litre of water.
+ * @returns kg of the bought solid per m³ of water, or a refusal; infinite when the crystals dissolve in their
+ *   own water
  */
 export function mostStrength(
   salt: ShelfSalt,
@@ -117,13 +118,13 @@ export function mostStrength(
   if (!(celsius >= range[0] && celsius <= range[1])) return outside('temperature', 'degC', celsius, range);
   const share = anhydrousShare(salt);
   const anhydrous = readTable(solubility, celsius);
-  // crystals bring water: past this they dissolve in their own
+  // crystals bring water with them: above some solubility they dissolve in their own
   const left = share - (anhydrous * (1 - share)) / 100;
   if (left <= 0) return { strength: si<'massConcentration'>(Infinity) };
   return { strength: si<'massConcentration'>((anhydrous / left / 100) * waterDensity(celsius)) };
 }
 
-/** Where a rising function meets a value; both ends known to enclose it. */
+/** The x where a rising function reaches a value, between two ends known to enclose it. */
 function bisect(low: number, high: number, wanted: number, f: (x: number) => number): number {
   let [a, b] = [low, high];
   for (let i = 0; i < 60; i += 1) {
@@ -134,7 +135,7 @@ function bisect(low: number, high: number, wanted: number, f: (x: number) => num
   return (a + b) / 2;
 }
 
-/** Mass % of the anhydrous salt that gives so many mol/L. */
+/** Mass % of the anhydrous salt at a number of mol/L. */
 function percentForMolarity(
   salt: ShelfSalt,
   molarity: number,
@@ -152,7 +153,7 @@ function percentForMolarity(
   return { massPercent: bisect(low, high, molarity, molarAt) };
 }
 
-/** A solution of a strength, for one litre of water. */
+/** The strength of a solution, for one litre of water, however it was given. */
 function ofStrength(
   salt: ShelfSalt,
   known: Known,
@@ -172,9 +173,9 @@ function ofStrength(
 }
 
 /**
- * Everything about a solution from two things known of it: salt and water, or one of them and a
- * strength (g per litre of water, mass %, or mol/L).
- * @returns the solution; a refusal that names the range, `needsAmount` when no mass or volume was given
+ * All amounts of a solution from two that are known: salt and water, or one of them and a strength (g per
+ * litre of water, mass %, or mol/L).
+ * @returns the solution; a refusal that names the range, or `needsAmount` when no mass or volume was given
  */
 export function mix(salt: ShelfSalt, known: Known, temperature: Temperature): Mixed | SolutionRefusal {
   const celsius = celsiusOf(temperature);
@@ -204,7 +205,9 @@ export function mix(salt: ShelfSalt, known: Known, temperature: Temperature): Mi
   };
 }
 
-/** The strongest solution that solubility and density table both reach; null at a temperature they do not know. */
+/**
+ * The strongest solution that both solubility and density table cover; null at a temperature outside them.
+ */
 export function strongest(salt: ShelfSalt, temperature: Temperature): Mixed | null {
   const litre = si<'volume'>(1e-3);
   const most = mostStrength(salt, temperature);
@@ -217,7 +220,7 @@ export function strongest(salt: ShelfSalt, temperature: Temperature): Mixed | nu
 }
 
 /**
- * Salt and water for a volume of finished solution: to make a bath anew.
+ * Salt and water for a volume of finished solution, to make a fresh bath.
  * @param strength g of the solid as bought per litre of water
  */
 export function mixVolume(

@@ -1,6 +1,6 @@
 /**
- * Densities of water and of a one-salt solution after Laliberté, J. Chem. Eng. Data 54 (2009) 1725,
- * equations for ρ_w and ρ_app as carried in open code; temperatures in °C.
+ * Densities of water and of a one-salt solution after Laliberté, J. Chem. Eng. Data 54 (2009) 1725; the
+ * equations for ρ_w and ρ_app are as found in open code. Temperatures in °C.
  */
 
 /** @returns kg/m³ */

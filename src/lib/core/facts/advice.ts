@@ -30,7 +30,7 @@ const recalled = <U extends UnitId>(
   locator,
 });
 
-/** Amounts that are advised in words and that no plan computes with: each text takes its own from here. */
+/** Amounts that texts recommend but no plan computes with. Texts take them from here. */
 export const advice = {
   silverStrength: advised(60, 'g/L', 'sodium nitrate for silver'),
   silverStrengthLeast: advised(50, 'g/L', 'sodium nitrate for silver'),
@@ -43,7 +43,7 @@ export const advice = {
   nail: advised(0.1, 'mm', 'a step that a fingernail catches at'),
   smallestPiece: advised(6, 'mm', 'the longer side; nothing smaller is etched with a design'),
   seal: advised(3, 'mm', 'left round what is laminated, so that no water creeps in'),
-  /** weighed to tell the strength of a jar */
+  /** how much to weigh to find the strength of a jar */
   sample: advised(100, 'mL', 'as much as a small measuring cylinder holds'),
   ammoniaPH: recalled(9, '1', 'from here a good part of the ammonia is gas; half of it at 9.2'),
   shieldFrom: recalled(5, '%', 'lye: skin corrosion, category 1A from here'),
@@ -54,18 +54,18 @@ export const advice = {
   roomHeight: advised(2.4, 'm', 'a small room, as an example'),
 } as const satisfies Record<string, Datum>;
 
-/** Depths by what they are for; a start, to be bettered by the maker's own pieces. */
+/** Depths by purpose. They are starting values; the maker's own pieces give better ones. */
 export const purposeDepths = {
   patina: advised(0.1, 'mm', 'to hold a patina'),
   feel: advised(0.15, 'mm', 'to feel by finger'),
   enamel: advised(0.3, 'mm', 'to hold enamel'),
   resin: advised(0.4, 'mm', 'to hold resin'),
-  /** bitten on top of it, since polishing takes it off */
+  /** extra depth to bite, because polishing takes it off again */
   lightPolish: advised(0.02, 'mm', 'light polishing'),
   fullPolish: advised(0.05, 'mm', 'full polishing'),
 } as const satisfies Record<string, Datum>;
 
-/** Scales and vessels that makers have: what each may be off by. */
+/** Scales and vessels that makers own, and the error of each. */
 export const tools = {
   fineScale: advised(0.1, 'g', 'jeweller’s or pocket scale'),
   scale: advised(1, 'g', 'letter scale'),

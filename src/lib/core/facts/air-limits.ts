@@ -1,10 +1,13 @@
 import type { Datum } from './datum.ts';
 import type { SubstanceId } from './substances.ts';
 
-/** What a limit is: over a shift, over a quarter of an hour, never passed, danger to life, or when it is smelt. */
+/**
+ * What a limit means: average over a shift, average over 15 minutes, never to be exceeded, danger to life, or
+ * smelt from here.
+ */
 export type LimitKind = 'shift' | 'short' | 'ceiling' | 'danger' | 'odour';
 
-/** One limit in air, in the authority's own unit. */
+/** One limit in air, in the unit that the authority uses. */
 export interface AirLimit extends Datum {
   readonly substance: SubstanceId;
   readonly kind: LimitKind;
@@ -35,8 +38,8 @@ const read = (source: Datum['source'], locator: string) =>
 const recalled = (locator: string) => ({ evidence: 'fromMemory', source: 'memory', locator }) as const;
 
 /**
- * Limits in air of what a bench can give off. They are made for workplaces: at home they say how bad is bad.
- * Check your country.
+ * Limits in air for the gases and vapours of this work. They are made for workplaces; at home they only show
+ * how dangerous a substance is. Check your country.
  */
 export const airLimits: readonly AirLimit[] = [
   limit('chlorine', 'short', 'EU', 0.5, 'ppm', read('scoel76', '15 minutes')),
@@ -96,7 +99,7 @@ export const airLimits: readonly AirLimit[] = [
   ),
 ];
 
-/** The strictest limit known for a substance; null when none was found. */
+/** The lowest limit known for a substance; null when none was found. */
 export function strictest(substance: SubstanceId, kind: LimitKind): AirLimit | null {
   const known = airLimits.filter((one) => one.substance === substance && one.kind === kind);
   return known.reduce<AirLimit | null>(

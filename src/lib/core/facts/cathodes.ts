@@ -1,10 +1,13 @@
 import type { BitableMetal, RefusedMetal } from './metals.ts';
 import type { Backing } from './first-aid.ts';
 
-/** Why a metal is no plate. */
+/** Why a metal may not be used as a plate. */
 export type PlateRefusal = 'alkali' | 'chromiumSkin' | 'foreign' | 'unknown';
 
-/** Metals that hang as a plate beside any piece they do not harm; the piece's own metal always may. */
+/**
+ * Metals that may be the plate for any piece they do not harm. A plate of the piece's own metal is always
+ * allowed.
+ */
 export const plateMetals = [
   'fine-silver-999',
   'sterling-925',
@@ -20,11 +23,13 @@ export const plateMetals = [
   'C51000',
 ] as const satisfies readonly BitableMetal[];
 
-/** What is wrong with the others: every metal stands in one list or the other. */
+/**
+ * Why each other metal is refused as a plate. The type requires every metal to be in one of the two lists.
+ */
 export const plateRefusals: Readonly<
   Record<Exclude<BitableMetal | RefusedMetal, (typeof plateMetals)[number]>, PlateRefusal>
 > = {
-  // the plate makes lye, and lye eats these with hydrogen, current or no current
+  // lye forms at the plate and eats these metals, giving off hydrogen, even with the current off
   'Al-1100': 'alkali',
   'Al-6061': 'alkali',
   galvanised: 'alkali',
@@ -49,7 +54,7 @@ export const plateRefusals: Readonly<
   'mild-steel': 'foreign',
 };
 
-/** What these judgements rest on. */
+/** Sources of the two lists. */
 export const plateBacking = {
   evidence: 'fromMemory',
   source: 'memory',

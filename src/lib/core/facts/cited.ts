@@ -10,7 +10,7 @@ export interface Citation {
   readonly table: TableId;
   /** keys from the table down to the fact, such as `NaCl`, `density` */
   readonly path: readonly string[];
-  /** where in the source; empty where none is given */
+  /** where in the source; empty when not given */
   readonly locator: string;
 }
 
@@ -24,7 +24,7 @@ function walk(table: TableId, node: unknown, path: readonly string[], found: Cit
   for (const [key, value] of Object.entries(node)) walk(table, value, [...path, key], found);
 }
 
-/** Every place in the tables that names a source, in the order of the tables. */
+/** Every fact that names a source, in the order of the tables. */
 export function citations(): readonly Citation[] {
   const found: Citation[] = [];
   for (const [table, node] of Object.entries(tables)) walk(table as TableId, node, [], found);

@@ -1,7 +1,7 @@
 import type { UnitId } from '../units/convert.ts';
 import type { Datum } from './datum.ts';
 
-/** Our own reading of how classes are held: nobody has published a figure. */
+/** Our own estimates of how classes are run: we found no published figures. */
 const held = (value: number, unit: UnitId, locator: string): Datum => ({
   value,
   unit,
@@ -12,7 +12,7 @@ const held = (value: number, unit: UnitId, locator: string): Datum => ({
   locator,
 });
 
-/** What a class of several stations needs, and how long its parts take. */
+/** What a class with several stations needs, and how long each part of it takes. */
 export const classFacts = {
   pairsEach: held(2, '1', 'gloves tear, and come off for drawing: a second pair each; our reading'),
   spareGoggles: held(2, '1', 'for who looks in; our reading'),

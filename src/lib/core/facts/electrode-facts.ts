@@ -4,7 +4,7 @@ import type { ElementSymbol } from './elements.ts';
 import type { BitableMetal, MetalFamily } from './metals.ts';
 import type { Anion } from './salts/salt-facts.ts';
 
-/** What the plate opposite can be. `stainless` is for this side only. */
+/** Families of the metal that faces the piece. `stainless` occurs only as a plate. */
 export type CathodeFamily = MetalFamily | 'stainless';
 
 export const cathodeNames: Readonly<Record<string, BitableMetal | 'stainless'>> = {
@@ -16,12 +16,15 @@ export const cathodeNames: Readonly<Record<string, BitableMetal | 'stainless'>> 
   'stainless-316': 'stainless',
 };
 
-/** Electrons per dissolved atom, by the anion of the bath. What passivates there is refused before this is used. */
+/**
+ * Electrons per dissolved atom, by the anion of the bath. Metals that passivate in a bath also have a number
+ * here, but their jobs are refused before it is used.
+ */
 export const valences = {
   Ag: { nitrate: 1, chloride: 1, sulfate: 1 },
   Cu: { nitrate: 2, chloride: 1, sulfate: 2 },
   Zn: { nitrate: 2, chloride: 2, sulfate: 2 },
-  /** tin stays on the piece as its own oxide in nitrate */
+  /** in nitrate, tin stays on the piece as an oxide */
   Sn: { nitrate: 4, chloride: 2, sulfate: 2 },
   Ni: { nitrate: 2, chloride: 2, sulfate: 2 },
   Fe: { nitrate: 3, chloride: 2, sulfate: 2 },
@@ -39,7 +42,7 @@ export const valenceSource = {
   locator: 'abstract: two in sulfate and nitrate, one in chloride, active dissolution',
 } as const satisfies Datum;
 
-/** Median and spread (standard deviation of the logarithm) of a first job's yield. */
+/** Yield to expect from a first job: median, and standard deviation of its logarithm. */
 interface YieldPrior {
   readonly median: Datum;
   readonly spread: number;
@@ -59,7 +62,7 @@ const yieldOf = (value: number, spread: number, note?: string): YieldPrior => ({
   spread,
 });
 
-/** Dissolved mass over what Faraday's law allows, before the maker has logged a job. */
+/** Dissolved mass over the mass by Faraday's law. Used until the maker has logged jobs. */
 export const yieldPriors: Readonly<Record<MetalFamily, Readonly<Record<Anion, YieldPrior>>>> = {
   silver: {
     nitrate: yieldOf(0.95, 0.07),
@@ -93,7 +96,7 @@ export const yieldPriors: Readonly<Record<MetalFamily, Readonly<Record<Anion, Yi
   },
 };
 
-/** Volts that pass no current: the chemistry's share of the reading. */
+/** The part of the voltage that the chemistry takes before any current flows, V. */
 interface Offset {
   readonly median: Datum;
   readonly spread: number;
@@ -114,8 +117,8 @@ const offset = (value: number, spread: number, note?: string): Offset => ({
 });
 
 /**
- * Offset of a fresh bath: hydrogen (or nitrate) at the plate, whatever the plate is made of, because
- * metal ions have not reached it yet.
+ * Offset of a fresh bath. Hydrogen forms (or nitrate reacts) at the plate, whatever its metal, because no
+ * metal ions have reached it yet.
  */
 export const offsets: Readonly<Record<MetalFamily, Readonly<Record<Anion, Offset>>>> = {
   silver: {
@@ -150,10 +153,12 @@ export const offsets: Readonly<Record<MetalFamily, Readonly<Record<Anion, Offset
   },
 };
 
-/** Copper sulfate brings the copper ions along: copper plates out at once and no hydrogen is needed. */
+/**
+ * A copper sulfate bath already holds copper ions, so copper plates out at once and no hydrogen is needed.
+ */
 export const copperSulfateOffset = offset(0.2, 0.15, 'copper goes on as it comes off');
 
-/** Free convection at the piece: what the anode film needs to carry dissolved metal away. */
+/** Free convection at the piece: how fast the film of liquid at the anode carries dissolved metal away. */
 interface FilmTransport {
   /** m²/s */
   readonly diffusivity: Datum;
@@ -161,7 +166,7 @@ interface FilmTransport {
   readonly viscosity: Datum;
   /** m³/mol */
   readonly expansion: Datum;
-  /** mol/m³: saturation at the metal, with the spread of its logarithm */
+  /** mol/m³, at saturation beside the metal */
   readonly saturation: Datum;
   readonly saturationSpread: number;
 }
@@ -184,7 +189,10 @@ const copperFilm = (saturation: number, spread: number): FilmTransport => ({
   saturationSpread: spread,
 });
 
-/** Absent where no data were found (copper and brass in chloride: the complex limits, not the salt). */
+/**
+ * A bath is missing where no data were found. In chloride the film of copper and brass is limited by a
+ * complex, not by the salt.
+ */
 export const filmTransport: Readonly<Record<MetalFamily, Partial<Readonly<Record<Anion, FilmTransport>>>>> = {
   silver: {
     nitrate: {

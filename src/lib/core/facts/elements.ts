@@ -11,7 +11,7 @@ const weight = (value: number, uncertainty: number) =>
     locator: 'abridged table',
   }) as const satisfies Datum;
 
-/** Standard atomic weights of what sheet metals are made of. */
+/** Standard atomic weights of the elements in sheet metals. */
 export const atomicWeights = {
   Ag: weight(107.8682, 0.0002),
   Cu: weight(63.546, 0.003),

@@ -1,6 +1,6 @@
 import type { Datum, Statement } from './datum.ts';
 
-/** What a sentence of the words room rests on. */
+/** The source behind a sentence whose text is in the words room. */
 export type Backing = Omit<Statement, 'text'>;
 
 const memory = {
@@ -9,7 +9,7 @@ const memory = {
   locator: 'first-aid practice, unchecked',
 } as const;
 
-/** Minutes by the clock. Where sources disagree the longest is taken. */
+/** Minutes of rinsing and waiting. Where sources disagree, the longest time is used. */
 export const minutes = {
   rinseEye: {
     value: 20,
@@ -65,7 +65,7 @@ const callReady = {
   locator: 'what to have ready when you call',
 } as const;
 
-/** Backing of each line of the help pages, by the line's id. */
+/** Source of each line on the help pages, by the line's id. */
 export const firstAid = {
   'eye-rinse': webPoison('eyes: running water, lids open'),
   'eye-outward': webPoison('eyes: from the nose outward'),

@@ -2,26 +2,29 @@ import type { UnitId } from '../units/convert.ts';
 import type { Datum } from './datum.ts';
 import type { Backing } from './first-aid.ts';
 
-/** When these lines were last held against their sources. Laws change: every use says "check your country". */
+/**
+ * When these lines were last compared with their sources. Laws change, so every use adds "check your
+ * country".
+ */
 export const lawRead = '2026-11';
 
 export type LawTopic = 'buying' | 'selling' | 'teaching' | 'waste';
-/** Where a line holds: a country, the Union, Great Britain, Northern Ireland, or everywhere. */
+/** Where a line applies: a country, the European Union, Great Britain, Northern Ireland, or everywhere. */
 export type LawPlace = 'EU' | 'GB' | 'NI' | 'DK' | 'US' | 'any';
 
 /**
- * What a line does: closed to the public, licence only, its sale is watched and losses are reported, a
- * limit on what is sold, a duty, or nothing found.
+ * What a line says: closed to the public; licence needed; sales watched and losses to be reported; a limit on
+ * what may be sold; a duty; or that no restriction was found.
  */
 export type LawEffect = 'closed' | 'licence' | 'reported' | 'limit' | 'duty' | 'free';
 
-/** One line of law or of good practice. Its text stands in the words room by its id. */
+/** One line of law or of good practice. Its text is in the words room under the same id. */
 export interface LawLine<Id extends string = string> extends Backing {
   readonly id: Id;
   readonly topic: LawTopic;
   readonly place: LawPlace;
   readonly effect: LawEffect;
-  /** salts, solvents and metals it is about */
+  /** ids of the salts, solvents and metals that the line is about */
   readonly about: readonly string[];
 }
 
@@ -158,7 +161,7 @@ const exactly = <U extends UnitId>(
   ...backing,
 });
 
-/** Amounts that lines of law name. */
+/** Amounts named in lines of law. */
 export const lawAmounts = {
   precursorNitrogen: exactly(16, '%', read('regulation2019_1148', 'Annex I: ammonium nitrate')),
   licensedNitrogen: exactly(16, '%', read('poisonsActPart3', 'Part 1, as amended 2023')),
@@ -170,7 +173,7 @@ export type LawId = (typeof lawLines)[number]['id'];
 const union =
   'AT BE BG CY CZ DE DK EE ES FI FR GR HR HU IE IT LT LU LV MT NL PL PT RO SE SI SK IS LI NO'.split(' ');
 
-/** Places whose lines hold in a country; an unknown country means all of them, the strictest reading. */
+/** Places whose lines apply in a country. For an unknown country all places apply, to be on the safe side. */
 export function placesOf(country: string | null): readonly LawPlace[] {
   if (country === null) return ['EU', 'GB', 'NI', 'DK', 'US', 'any'];
   const own = (['GB', 'NI', 'DK', 'US'] as const).filter((place) => place === country);
@@ -178,7 +181,7 @@ export function placesOf(country: string | null): readonly LawPlace[] {
 }
 
 /**
- * Lines that hold for a maker.
+ * Lines that apply to a maker.
  * @param country ISO 3166 alpha-2 (`NI` for Northern Ireland); null: not known
  * @param about a salt, solvent or metal id; absent: all of them
  */

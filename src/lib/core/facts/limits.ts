@@ -1,6 +1,6 @@
 import type { Datum } from './datum.ts';
 
-/** Limits that every plan, screen and paper shares. This file is their only home. */
+/** Limits shared by every plan, screen and paper. They are written nowhere else. */
 export const limits = {
   planVolts: {
     value: 9.5,
@@ -65,7 +65,7 @@ export const limits = {
     source: 'hydrogenLimit',
     locator: 'lower explosive limit in air',
   },
-  /** share of the limiting current from which the plan warns */
+  /** the plan warns when the current reaches this share of the limiting current */
   filmWarning: {
     value: 0.7,
     unit: '1',
@@ -77,7 +77,7 @@ export const limits = {
   },
 } as const satisfies Record<string, Datum>;
 
-/** What the trade does, as defaults and as a check on the model. */
+/** Values usual in the trade. They are defaults, and a check on the model. */
 export const practice = {
   targetDensity: {
     value: 10,
@@ -133,7 +133,7 @@ export const practice = {
     source: 'tradePractice',
     locator: 'copper or brass in salt water',
   },
-  /** what that time is taken to give: a bite that shows under patina and can be felt */
+  /** the depth that these times are assumed to give: it shows under patina and can be felt */
   practiceDepth: {
     value: 100,
     unit: 'um',
@@ -143,7 +143,7 @@ export const practice = {
     source: 'tradePractice',
     locator: 'a shallow visible bite; depth is our reading of it',
   },
-  /** an answer to a check before power is asked again after that */
+  /** how long an answer to a check counts; after that it is asked again before power */
   answerHolds: {
     value: 30,
     unit: 'min',
@@ -153,7 +153,7 @@ export const practice = {
     source: 'tradePractice',
     locator: 'what was looked at may have moved since; our reading',
   },
-  /** what takes longer does not happen */
+  /** time ranges are cut off here: a longer run does not fit into a day */
   dayOfWork: {
     value: 10,
     unit: 'h',
@@ -192,7 +192,7 @@ export const practice = {
   },
 } as const satisfies Record<string, Datum>;
 
-/** Sideways bite over depth, at the mask plane. */
+/** Sideways bite over depth, measured where the resist meets the metal. */
 export const undercutRatio = {
   value: 0.8,
   unit: '1',
@@ -203,7 +203,7 @@ export const undercutRatio = {
   locator: 'ohmic rows 0.49 to 0.87; real lines 0.6 to 1.2',
 } as const satisfies Datum;
 
-/** A resist line must keep this much after both sides are undercut. */
+/** The width that must remain of a resist line after undercut from both sides. */
 export const landReserve = {
   value: 300,
   unit: 'um',
@@ -214,7 +214,7 @@ export const landReserve = {
   locator: 'what still holds to the metal',
 } as const satisfies Datum;
 
-/** Leads and clips of a home bench, both together. */
+/** Resistance of the leads and clips of a home set-up, together. */
 export const leadResistance = {
   value: 0.12,
   unit: 'ohm',
@@ -225,7 +225,7 @@ export const leadResistance = {
   locator: 'short the clips on the piece to measure yours',
 } as const satisfies Datum;
 
-/** Heat leaving a small open plastic tub. */
+/** Heat loss of a small open plastic tub. */
 export const tubCooling = {
   side: {
     value: 10,
@@ -256,9 +256,9 @@ export const tubCooling = {
   },
 } as const satisfies Record<string, Datum>;
 
-/** How gas leaves the metal and the room. */
+/** Assumptions for warnings about gas under a lid and in a room. */
 export const ventilation = {
-  /** closed over a tub by mistake */
+  /** air under a lid that somebody closed over the tub by mistake */
   lid: {
     value: 1,
     unit: 'L',
@@ -268,7 +268,10 @@ export const ventilation = {
     source: 'budgetEstimate',
     locator: 'air between liquid and lid of a small tub; an example',
   },
-  /** of the current, while the metal dissolves: next to nothing; this is the most that is taken as likely */
+  /**
+   * largest likely share of the current that makes chlorine while the metal dissolves; usually almost none
+   * does
+   */
   chlorineShare: {
     value: 1,
     unit: '%',
@@ -289,7 +292,7 @@ export const ventilation = {
   },
 } as const satisfies Record<string, Datum>;
 
-/** A rectangle that everybody has, to measure a photograph by: a bank card. */
+/** Size of a bank card: everybody has one to put beside a piece, so that a photograph can be measured. */
 export const bankCard = {
   width: {
     value: 85.6,

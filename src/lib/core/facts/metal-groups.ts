@@ -2,7 +2,7 @@ import { isBitable, metals } from './metals.ts';
 import type { ElementSymbol } from './elements.ts';
 import type { MetalFamily } from './metals.ts';
 
-/** Jars are kept apart by what is dissolved in them. */
+/** Used baths are kept in separate jars by the metal dissolved in them. */
 export type MetalGroup = 'silver' | 'copper and brass' | 'nickel' | 'iron';
 
 export const metalGroups: Readonly<Record<MetalFamily, MetalGroup>> = {
@@ -14,7 +14,7 @@ export const metalGroups: Readonly<Record<MetalFamily, MetalGroup>> = {
   iron: 'iron',
 };
 
-/** Metals that every piece of a group may find in its jar, because another piece of the group shed them. */
+/** Metals that may be in the jar of a group because another piece of the group gave them off. */
 export const sharedInJar: Readonly<Record<MetalGroup, readonly ElementSymbol[]>> = {
   silver: [],
   'copper and brass': ['Cu', 'Zn'],
@@ -22,6 +22,6 @@ export const sharedInJar: Readonly<Record<MetalGroup, readonly ElementSymbol[]>>
   iron: [],
 };
 
-/** Which jar a metal's bath belongs in; null for a metal that is not etched. */
+/** The group whose jar a metal's bath goes into; null for a metal that is not etched. */
 export const metalGroupOf = (metal: string): MetalGroup | null =>
   isBitable(metal) ? metalGroups[metals[metal].family] : null;

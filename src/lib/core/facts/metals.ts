@@ -7,7 +7,7 @@ import { silvers } from './metals/silvers.ts';
 export type { MetalData, MetalFacts, MetalFamily } from './metals/metal-facts.ts';
 export { refusedStock } from './metals/refused-stock.ts';
 
-/** Metals that can be bitten, with their data. */
+/** Metals that can be etched, with their data. */
 export const metals = { ...silvers, ...coppers, ...brasses, ...otherMetals } as const satisfies Record<
   string,
   MetalFacts
@@ -15,7 +15,7 @@ export const metals = { ...silvers, ...coppers, ...brasses, ...otherMetals } as 
 
 export type BitableMetal = keyof typeof metals;
 
-/** Why a known stock is not bitten. */
+/** Why a known metal is not etched. */
 export type RefusalReason =
   | 'chromiumBearing'
   | 'gold'
@@ -29,7 +29,7 @@ export type RefusalReason =
   | 'pits'
   | 'noData';
 
-/** Stock that people have in the drawer, known by name so that it is refused with a reason. */
+/** Other metals that makers may own. Their names are known so that they are refused with a reason. */
 export const refusedMetals = {
   '304': 'chromiumBearing',
   '316': 'chromiumBearing',
@@ -54,7 +54,7 @@ export const refusedMetals = {
 
 export type RefusedMetal = keyof typeof refusedMetals;
 
-/** Everyday names, each leading to one entry above. */
+/** Everyday names, each with the id of an entry above. */
 export const metalNames: Readonly<Record<string, BitableMetal | RefusedMetal>> = {
   'fine-silver': 'fine-silver-999',
   sterling: 'sterling-925',

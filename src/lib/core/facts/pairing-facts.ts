@@ -2,7 +2,7 @@ import type { Backing } from './first-aid.ts';
 import type { MetalFamily } from './metals.ts';
 import type { Anion, Cation } from './salts/salt-facts.ts';
 
-/** Metals that cover themselves in a bath of this anion: current makes gas, and nothing dissolves. */
+/** Metals that a bath of this anion passivates: the current makes gas and no metal dissolves. */
 export const passiveIn: Readonly<Partial<Record<MetalFamily, Readonly<Partial<Record<Anion, Backing>>>>>> = {
   nickel: {
     nitrate: {
@@ -22,7 +22,7 @@ export const passiveIn: Readonly<Partial<Record<MetalFamily, Readonly<Partial<Re
   },
 };
 
-/** Metals that leave a part of themselves on the piece in a bath of this anion. */
+/** Metals that leave a skin on the piece in a bath of this anion. */
 export const skinIn: Readonly<Partial<Record<MetalFamily, Readonly<Partial<Record<Anion, Backing>>>>>> = {
   bronze: {
     nitrate: {
@@ -33,7 +33,7 @@ export const skinIn: Readonly<Partial<Record<MetalFamily, Readonly<Partial<Recor
   },
 };
 
-/** What a cation of the bath does beside carrying current. */
+/** What a cation of the bath does besides carrying current. */
 export const cationDoes: Readonly<Record<Cation, 'nothing' | 'complexes' | 'platesOut' | 'etches' | 'acid'>> =
   {
     sodium: 'nothing',

@@ -1,7 +1,7 @@
 import type { Datum } from './datum.ts';
 import type { SourceId } from './sources.ts';
 
-/** A published value that is not the one in use, kept beside it. */
+/** A published value that differs from the one in use, kept for comparison. */
 export interface OtherValue {
   readonly value: number;
   readonly source: SourceId;
@@ -9,14 +9,14 @@ export interface OtherValue {
 }
 
 /**
- * An equilibrium constant or potential at 25 °C and no ionic strength. Its band spans every value found;
- * the others stand beside the chosen one.
+ * An equilibrium constant or potential at 25 °C and zero ionic strength. Its band covers every published
+ * value found, including those not chosen.
  */
 export interface Constant extends Datum {
   readonly others: readonly OtherValue[];
 }
 
-/** Standard potentials against hydrogen, V, of the metals that a bath may hold. */
+/** Standard potentials of the metals that a bath may hold, V against the hydrogen electrode. */
 export const potentials = {
   'Ag+ + e- = Ag': {
     value: 0.7996,

@@ -1,24 +1,26 @@
 import type { Backing } from './first-aid.ts';
 
-/** Solvents that take a resist off. */
+/** Solvents that remove a resist. */
 export type Remover = 'acetone' | 'alcohol' | 'white-spirit';
 
-/** How a resist behaves on the bench. */
+/** How a resist behaves in use. */
 export interface ResistFacts extends Backing {
-  /** against the bath: strong, fair, or the weak part of the job */
+  /** how well it withstands the bath */
   readonly holds: 'strong' | 'fair' | 'weak';
-  /** what puts it on */
+  /** how it is put on */
   readonly applied: 'cold' | 'hot' | 'light';
-  /** lifts in lye or soda: the plate makes some, so keep the plate apart and the bath stirred between runs */
+  /**
+   * it lifts in lye or soda, which forms at the plate: keep the plate apart, and stir the bath between runs
+   */
   readonly softensInAlkali: boolean;
-  /** the solvent that takes it off, which catches fire; null where none is needed */
+  /** the flammable solvent that removes it; null where none is needed */
   readonly remover: Remover | null;
 }
 
 const trade = (locator: string) =>
   ({ evidence: 'commonPractice', source: 'tradePractice', locator }) as const;
 
-/** What masks the metal: every resist that a job may name. */
+/** Every resist that a job may name. */
 export const resistFacts = {
   'nail-varnish': {
     holds: 'fair',
@@ -74,7 +76,7 @@ export const resistFacts = {
 export type ResistKind = keyof typeof resistFacts;
 export const resistKinds = Object.keys(resistFacts) as readonly ResistKind[];
 
-/** Other names for them. */
+/** Other names of resists. */
 export const resistNames: Readonly<Record<string, ResistKind>> = {
   'nail-polish': 'nail-varnish',
   varnish: 'nail-varnish',

@@ -21,7 +21,7 @@ import { sodiumSulfate } from './salts/sodium-sulfate.ts';
 import { sodiumThiosulfate } from './salts/sodium-thiosulfate.ts';
 import { zincSulfate } from './salts/zinc-sulfate.ts';
 
-/** Salts a bath can be made of. */
+/** Salts that a bath can be made of. */
 export const bathSalts = {
   NaNO3: sodiumNitrate,
   KNO3: potassiumNitrate,
@@ -34,10 +34,10 @@ export const bathSalts = {
 
 export type BathSalt = keyof typeof bathSalts;
 
-/** Why a known salt makes no bath here. */
+/** Why a known salt is refused for a bath. */
 export type SaltRefusal = 'ammoniumNitrate' | 'ammonium' | 'treatmentOnly' | 'poorBath' | 'etchant';
 
-/** Other salts on a maker's shelf, known by name so that they are refused with a reason. */
+/** Other salts that makers may own. Their names are known so that they are refused with a reason. */
 export const refusedSalts = {
   '(NH4)2SO4': 'ammonium',
   NH4Cl: 'ammonium',
@@ -57,7 +57,7 @@ export const refusedSalts = {
 
 export type RefusedSalt = keyof typeof refusedSalts;
 
-/** Tables of the refused salts: a jar of one can still be weighed, named and thinned. */
+/** Data of the refused salts: solutions of them can still be weighed, named and diluted. */
 export const otherSalts = {
   '(NH4)2SO4': ammoniumSulfate,
   NH4Cl: ammoniumChloride,
@@ -82,15 +82,15 @@ type FormOf<S> = S extends { readonly id: infer Id; readonly hydrates: readonly 
 
 /** A bath salt as it is bought, such as CuSO4.5H2O. */
 export type BoughtSaltId = FormOf<(typeof bathSalts)[BathSalt]>;
-/** What a job may name: a bath salt as bought, or a refused salt. */
+/** Salts that a job may name: a bath salt as bought, or a refused salt. */
 export type SaltId = BoughtSaltId | RefusedSalt;
-/** Any form of any salt on a maker's shelf. */
+/** Any form of any salt in the tables. */
 export type ShelfSaltId = BoughtSaltId | FormOf<(typeof otherSalts)[RefusedSalt]>;
 
-/** Every salt with tables, by its anhydrous formula. */
+/** Every salt that has data, by its anhydrous formula. */
 export const allSalts: Readonly<Record<BathSalt | RefusedSalt, SaltData>> = { ...bathSalts, ...otherSalts };
 
-/** A salt in the form it is bought in, whether it makes a bath or not. */
+/** A salt in the form it is bought in, whether a bath can be made of it or not. */
 export interface ShelfSalt {
   readonly facts: SaltData;
   readonly hydrate: Hydrate | null;
@@ -105,14 +105,14 @@ for (const facts of Object.values(allSalts)) {
 /** Ids of every form of every salt, such as MgSO4.7H2O. */
 export const shelfSaltIds = [...shelf.keys()] as readonly ShelfSaltId[];
 
-/** Any salt by the id of its form; null when nobody here knows it. */
+/** Any salt by the id of its form; null when it is unknown. */
 export const findSalt = (id: string): ShelfSalt | null => shelf.get(id) ?? null;
 
-/** The anhydrous formula of a salt in whatever form; null when nobody here knows it. */
+/** The anhydrous formula of a salt in any form; null when it is unknown. */
 export const saltIdOf = (id: string): BathSalt | RefusedSalt | null =>
   (findSalt(id)?.facts.id ?? null) as BathSalt | RefusedSalt | null;
 
-/** A form of a salt from the list of them all: which salt, and with how much crystal water. */
+/** The salt and the crystal water of a form that is known to be in the tables. */
 export const shelfSalt = (id: ShelfSaltId): ShelfSalt & { readonly base: BathSalt | RefusedSalt } => {
   const salt = shelf.get(id) as ShelfSalt;
   return { ...salt, base: salt.facts.id as BathSalt | RefusedSalt };
@@ -136,8 +136,8 @@ export const boughtSaltIds = [...bought.keys()] as readonly BoughtSaltId[];
 export const findBoughtSalt = (id: string): BoughtSalt | null => bought.get(id) ?? null;
 
 /**
- * Reads a salt the way people write it: middle dots, stars, spaces and small subscripts are all one.
- * Returns the id, or null when no such salt is known.
+ * Reads a salt as people write it: middle dots, stars, spaces and small subscripts make no difference.
+ * @returns the id; null when no such salt is known
  */
 export function canonicalSalt(typed: string): SaltId | null {
   const plain = typed

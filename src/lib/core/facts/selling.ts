@@ -1,6 +1,6 @@
 import type { Datum } from './datum.ts';
 
-/** Lead in any part of a piece of jewellery, mass %; what is sold in the Union stays below. */
+/** Lead in any part of a piece of jewellery, mass %. What is sold in the European Union must stay below. */
 export const lead = {
   value: 0.05,
   unit: '%',
@@ -33,7 +33,7 @@ const release = (value: number, locator: string) =>
     locator,
   }) as const satisfies Datum;
 
-/** Nickel that a piece may give off. */
+/** Nickel that a piece may release. */
 export const nickelRelease = {
   skin: release(0.5, 'articles in long contact with skin'),
   post: release(0.2, 'posts in pierced ears and other pierced parts'),
@@ -50,7 +50,7 @@ const exempt = (value: number, locator: string) =>
     locator,
   }) as const satisfies Datum;
 
-/** United Kingdom: pieces lighter than this need no hallmark to be called by their metal. */
+/** United Kingdom: from this weight up, a piece needs a hallmark before it may be called by its metal. */
 export const hallmarkFrom = {
   gold: exempt(1, 'gold'),
   silver: exempt(7.78, 'silver'),

@@ -5,7 +5,7 @@ import { tableSources } from './sources/tables.ts';
 
 export type { Source } from './sources/source.ts';
 
-/** Every origin of a fact, by id. */
+/** Every source of a fact, by id. */
 export const sources = {
   ...tableSources,
   ...safetySources,

@@ -15,12 +15,12 @@ export { extraStatements, hazardStatements, labelStatements } from './substances
 export type { ExtraCode, HazardCode } from './substances/statements.ts';
 export type { Substance } from './substances/substance.ts';
 
-/** Every substance that may be on the bench, in the bath or in its sludge. */
+/** Every substance that may be in use, in the bath or in its sludge. */
 export const substances = { ...saltSubstances, ...liquids, ...gases, ...metalSalts } as const;
 
 export type SubstanceId = keyof typeof substances;
 
-/** Which substance each salt is. */
+/** The substance that each salt is. */
 export const substanceOfSalt = {
   NaNO3: 'sodium-nitrate',
   KNO3: 'potassium-nitrate',
@@ -45,7 +45,7 @@ export const substanceOfSalt = {
   FeCl3: 'iron-chloride',
 } as const satisfies Record<BathSalt | RefusedSalt, SubstanceId>;
 
-/** What a label shows of a classification. */
+/** The part of a classification that is printed on a label. */
 export interface SubstanceLabel {
   readonly signal: 'Danger' | 'Warning' | null;
   readonly hazards: readonly HazardCode[];
@@ -53,13 +53,13 @@ export interface SubstanceLabel {
   readonly source: SourceId;
 }
 
-/** The label elements of a substance, pictograms by rule. */
+/** The label of a substance; its pictograms follow from its hazard statements. */
 export function labelOf(id: SubstanceId): SubstanceLabel {
   const { signal, hazards, source }: Substance = substances[id];
   return { signal, hazards, pictograms: pictogramsOf(hazards), source };
 }
 
-/** Statements of a dissolved salt: what only the dry solid does is left out. */
+/** The label of a dissolved salt, without the hazards that only the dry solid has. */
 const dissolved = (id: SubstanceId, extra: readonly HazardCode[] = []): SubstanceLabel => {
   const hazards = [...labelOf(id).hazards.filter((code) => code !== 'H272'), ...extra];
   return { signal: 'Danger', hazards, pictograms: pictogramsOf(hazards), source: 'clpAnnexVI' };
@@ -80,13 +80,16 @@ const usedBathLabels: Readonly<Record<MetalFamily, SubstanceLabel>> = {
   copper: dissolved('copper-sulfate'),
   brass: dissolved('copper-sulfate'),
   bronze: dissolved('copper-sulfate'),
-  // the copper in nickel silver brings the damage to eyes
+  // the copper in nickel silver adds damage to the eyes
   nickel: dissolved('nickel-chloride', ['H318']),
   iron: dissolved('iron-chloride'),
 };
 
-/** Bath salts as they come in the jar; what a used bath holds, by the worst salt of the metal dissolved in it. */
+/**
+ * Labels of bath salts as sold, and of used baths. A used bath is labelled by the most harmful salt of the
+ * metal dissolved in it.
+ */
 export const labels = { salts: bathSaltLabels, usedBath: usedBathLabels };
 
-/** What leaded brass adds to a used bath. */
+/** What leaded brass adds to the label of a used bath. */
 export const leadLabel: SubstanceLabel = dissolved('lead-compounds');

@@ -1,4 +1,4 @@
-/** Sources of current a maker may name, and whether one can be planned with. */
+/** Sources of current that a maker may name, and whether a job can be planned with each. */
 export const supplyKinds = {
   bench: 'fit',
   adapter: 'fit',
@@ -13,16 +13,16 @@ export const supplyKinds = {
 
 export type SupplyKind = keyof typeof supplyKinds;
 
-/** The kind that a stored answer names; one that this version does not know is a supply nobody can tell. */
+/** The kind named by a stored answer; `unknown` when this version does not know it. */
 export const supplyKindOf = (stored: string): SupplyKind =>
   Object.hasOwn(supplyKinds, stored) ? (stored as SupplyKind) : 'unknown';
 
-/** Whether its volts and amps are set by hand; an adapter or a battery gives what its label says. */
+/** Whether volts and amps are set by hand. An adapter or a battery gives what its label says. */
 export const hasKnobs = (kind: SupplyKind): boolean => kind === 'bench';
 
 /**
- * How a maker sees that a supply is off: its meter reads zero, its plug is out of the wall, or a lead is off the
- * battery. Only a meter that is there can be read.
+ * How a maker sees that a supply is off: its meter reads zero, its plug is out of the wall, or a lead is off
+ * the battery. Only a supply with a meter can be checked by its meter.
  */
 export type OffSign = 'meter' | 'unplugged' | 'lead-off';
 

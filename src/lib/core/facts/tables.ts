@@ -32,7 +32,7 @@ import { undercutTable } from './undercut.ts';
 import { wasteCodes } from './waste-codes.ts';
 import { gloveLayers, goggleMarks, letterMinutes, wearAdvice, worn } from './wear.ts';
 
-/** All tables that plans rest on, in one place: for the fingerprint, and for whoever asks what rests on a source. */
+/** All tables that plans use. The fingerprint and the search for what uses a source need them together. */
 export const tables = {
   atomicWeights,
   metals,

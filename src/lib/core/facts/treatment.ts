@@ -3,9 +3,9 @@ import type { ElementSymbol } from './elements.ts';
 
 const minteq = { evidence: 'computed', source: 'phreeqcMinteq' } as const;
 
-/** Table salt over what silver takes, mol/L of chloride left free. */
+/** Chloride left free after table salt has settled the silver, mol/L. */
 export const freeChloride = {
-  /** near the least silver of all, with a margin for what was weighed wrong */
+  /** near the point where least silver stays dissolved, with a margin for weighing errors */
   wanted: {
     value: 0.01,
     unit: 'mol/L',
@@ -14,7 +14,7 @@ export const freeChloride = {
     ...minteq,
     locator: '0.076 mg/L silver left; least, 0.055 mg/L, at 0.0024 mol/L',
   },
-  /** more than this takes silver up again */
+  /** more than this dissolves silver again */
   most: {
     value: 0.1,
     unit: 'mol/L',
@@ -25,7 +25,7 @@ export const freeChloride = {
   },
 } as const satisfies Record<string, Datum>;
 
-/** Carbonate over what the metal takes: from here it lifts copper again. */
+/** Carbonate beyond what the metal needs; from here on it dissolves copper again. */
 export const freeCarbonate = {
   value: 0.01,
   unit: 'mol/L',
@@ -45,16 +45,16 @@ const window = (low: number, high: number, locator: string) =>
     locator,
   }) as const satisfies Datum;
 
-/** pH at which a metal group leaves the liquid; nickel is handed over untreated. */
+/** pH at which the metals of a group settle. Nickel has none because its baths are handed over untreated. */
 export const pHWindows = {
   copper: window(8.5, 9.5, 'least copper at 9.7'),
   brass: window(9, 9.6, 'copper and zinc together; least zinc at 9.6'),
   iron: window(8, 9, 'iron(III), least at 8.5; iron(II) needs air first'),
 } as const;
 
-/** Charge that a litre of bath is used for before it is retired, A·h/L. */
+/** Charge that may pass through a litre of bath before it is retired, A·h/L. */
 export const retireAfter = {
-  /** the plate makes ammonia of nitrate, eight electrons a molecule: at worst 23 mmol in a litre by then */
+  /** nitrate becomes ammonia at the plate, eight electrons a molecule: at worst 23 mmol in a litre by then */
   silverNitrate: {
     value: 5,
     unit: 'A.h/L',
@@ -75,11 +75,11 @@ export const retireAfter = {
   },
 } as const satisfies Record<string, Datum>;
 
-/** A line of law that tells how much is much; no limit for pouring. */
+/** The amount from which a law calls a liquid toxic waste. It does not allow pouring less away. */
 export interface MetalLine {
   /** mg/L */
   readonly limit: Datum;
-  /** what a United States collector calls it */
+  /** the waste code in the United States */
   readonly code: Statement;
 }
 
@@ -98,14 +98,17 @@ const line = (metal: string, code: string, evidence: 'regulatory' | 'fromMemory'
 
 export const silverLine = line('silver', 'D011', 'fromMemory');
 
-/** 40 CFR 261.24: a liquid with as much or more is toxic waste. Copper, zinc and nickel have no line there. */
+/**
+ * 40 CFR 261.24: a liquid with this much or more is toxic waste. Copper, zinc and nickel are not listed
+ * there.
+ */
 export const metalLines: Readonly<Partial<Record<ElementSymbol, MetalLine>>> = {
   Ag: silverLine,
   Cr: line('chromium', 'D007', 'regulatory'),
   Pb: line('lead', 'D008', 'fromMemory'),
 };
 
-/** Combining masses, g/mol, for what settles. */
+/** Molar masses for working out how much settles, g/mol. */
 export const combining = {
   chloride: 35.453,
   hydroxide: 17.007,

@@ -1,6 +1,6 @@
 import type { Table } from './datum.ts';
 
-/** Depth over the width of the opening, for every row. */
+/** Depth over the width of the opening, the same in every row. */
 const depthOverWidth = [0.05, 0.1, 0.2, 0.4, 0.57, 0.8, 1.13, 1.6, 2] as const;
 
 const row = (regime: string, maskOverWidth: number, y: readonly number[]) =>
@@ -17,8 +17,9 @@ const row = (regime: string, maskOverWidth: number, y: readonly number[]) =>
   }) as const satisfies Table;
 
 /**
- * Undercut over depth of one opening, by depth over its width: the bath alone decides (ohmic), or the surface
- * evens it out (Wagner number 1). By the thickness of the resist over the opening's width.
+ * Undercut over depth of one opening, by its depth over its width. Each row is for one thickness of resist
+ * over the opening's width. Ohmic: the bath alone decides where the current goes; otherwise the surface evens
+ * it out (Wagner number 1).
  */
 export const undercutTable = {
   ohmic: [

@@ -1,11 +1,11 @@
 import type { Statement } from './datum.ts';
 
-/** What is to be got rid of. */
+/** Kinds of waste. */
 export type WasteStream = 'bath' | 'rinse' | 'sludge' | 'wipes' | 'solvent' | 'dry-nitrate';
-/** Waste of a household, or of a business. */
+/** Where the waste comes from. */
 export type WasteOrigin = 'household' | 'business';
 
-/** A code of the European List of Waste that a collector may use. The collector decides. */
+/** A code of the European List of Waste that may apply. The collector decides. */
 export interface WasteCode extends Omit<Statement, 'text'> {
   readonly code: string;
   readonly stream: WasteStream;
@@ -21,7 +21,7 @@ const code = (code: string, stream: WasteStream, origin: WasteOrigin, locator: s
   locator,
 });
 
-/** A star means hazardous. Chapter 11 needs a surface treatment business as its origin. */
+/** A star means hazardous. Chapter 11 applies only to waste from a surface treatment business. */
 export const wasteCodes: readonly WasteCode[] = [
   code('20 01 15*', 'bath', 'household', 'alkalines'),
   code('20 01 17*', 'bath', 'household', 'photochemicals'),

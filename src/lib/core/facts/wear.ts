@@ -24,7 +24,10 @@ import type { Glove } from './wear/gloves.ts';
 export { gloveLayers, goggleMarks, letterMinutes } from './wear/gloves.ts';
 export type { Glove, GloveMaterial, Verdict } from './wear/gloves.ts';
 
-/** Classification of what is in the bottle. Its own label or data sheet wins. */
+/**
+ * Classification of what is in the bottle. If the bottle's own label or data sheet differs, it takes
+ * precedence.
+ */
 export interface WearLabel {
   readonly signal: 'Danger' | 'Warning' | null;
   readonly hazards: readonly (HazardCode | ExtraCode)[];
@@ -32,7 +35,10 @@ export interface WearLabel {
   readonly source: SourceId;
 }
 
-/** One salt, bath, solvent, helper or by-product, and what to wear for it. Texts stand in the words room by these ids. */
+/**
+ * One salt, bath, solvent, helper or by-product, and what to wear for it. Its texts are in the words room
+ * under the same id.
+ */
 export interface Worn {
   readonly group: 'salt' | 'bath' | 'solvent' | 'helper' | 'product';
   readonly label: WearLabel;
@@ -50,7 +56,7 @@ const ofSubstance = (id: SubstanceId): WearLabel => {
   return { ...label, hazards: [...label.hazards, ...extra] };
 };
 
-/** The union of several labels, pictograms by rule. */
+/** Several labels as one; its pictograms follow from the joined hazard statements. */
 const together = (...parts: readonly SubstanceLabel[]): WearLabel => {
   const hazards = [...new Set(parts.flatMap((part) => part.hazards))];
   return { signal: 'Danger', hazards, pictograms: pictogramsOf(hazards), source: 'clpAnnexVI' };
@@ -96,7 +102,7 @@ const product = (id: SubstanceId, air: Worn['air'], aid: Worn['aid'], gloves = f
   aid,
 });
 
-/** Everything a maker may have open at the bench. */
+/** Everything that a maker may have open while working. */
 export const worn = {
   'sodium-nitrate': salt('sodium-nitrate', 'oxidiser'),
   'potassium-nitrate': salt('potassium-nitrate', 'oxidiser'),
@@ -156,7 +162,7 @@ export const worn = {
 
 export type ThingId = keyof typeof worn;
 
-/** What eyes, body and air are worn for rests on the classes above: advice made for this work. */
+/** What to wear on eyes, body and against vapour. It is our advice, based on the classes above. */
 export const wearAdvice = {
   evidence: 'commonPractice',
   source: 'wearAdvice',

@@ -3,10 +3,10 @@ import type { Placed } from './faces.ts';
 import type { Grid } from './grid.ts';
 import { isNothing } from './problem.ts';
 
-/** What stands in the current's way. */
+/** What blocks the current. */
 export interface Barriers {
   /**
-   * share of the conductance that is left between cell i − 1 and cell i, by line, then row and layer; lines
+   * share of the conductance that remains between cell i − 1 and cell i, by line, then row and layer; lines
    * without a plate are missing
    */
   readonly passes: ReadonlyMap<number, Float64Array>;
@@ -14,11 +14,11 @@ export interface Barriers {
   readonly solid: Uint8Array;
 }
 
-/** Whether a plate stands in a line at a row and layer; the walls at both ends count as one. */
+/** Whether a plate blocks a line at a row and layer. The walls at both ends count as blocked. */
 export const isClosed = ({ passes }: Barriers, line: number, key: number, grid: Grid): boolean =>
   line === 0 || line === grid.x.sizes.length || passes.get(line)?.[key] === 0;
 
-/** Plates and resist as closed faces and solid cells. */
+/** Turns plates and resist into blocked faces and solid cells. */
 export function barriersOf(plates: readonly Placed[], grid: Grid): Barriers {
   const [nx, ny, nz] = [grid.x.sizes.length, grid.y.sizes.length, grid.z.sizes.length];
   const passes = new Map<number, Float64Array>();
@@ -40,9 +40,9 @@ export function barriersOf(plates: readonly Placed[], grid: Grid): Barriers {
 }
 
 /**
- * A thin insulating board stops too much at its rim, by as much as an electrode's edge passes too little:
- * between the bath on its two sides, halfway, the potential is that of the open plane beyond, as if it were
- * metal. So the rim lets through what an edge is given.
+ * Lets some current past the rim of a thin insulating board. On the grid its rim blocks too much, by as much
+ * as the edge of an electrode passes too little: midway between the bath on its two sides the potential
+ * equals that of the open plane beyond, as if that were metal. So the rim gets the same share as an edge.
  */
 export function openRims(barriers: Barriers, plates: readonly Placed[], grid: Grid): void {
   const [nx, ny] = [grid.x.sizes.length, grid.y.sizes.length];

@@ -12,10 +12,10 @@ export interface Solved {
 }
 
 export interface SolveOptions {
-  /** residual over right side at which it is done */
+  /** residual over right side at which to stop */
   readonly tolerance?: number;
   readonly most?: number;
-  /** told after each iteration; true stops it */
+  /** called after each iteration; returning true stops it */
   readonly shouldStop?: (iteration: number, relativeResidual: number) => boolean;
 }
 
@@ -27,7 +27,7 @@ function dot({ start, length }: Network, a: Float64Array, b: Float64Array): numb
 
 /**
  * Flexible conjugate gradients on a network, preconditioned by the aggregation multigrid.
- * @param u first guess, then the potentials
+ * @param u first guess; overwritten with the potentials
  */
 export function conjugateGradients(
   network: Network,

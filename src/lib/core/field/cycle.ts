@@ -6,29 +6,32 @@ import type { Axes, Step } from './transfer.ts';
 
 interface Level {
   readonly network: Network;
-  /** to the next level; null on the last */
+  /** to the next coarser level; null on the coarsest */
   readonly step: Step | null;
   readonly u: Float64Array;
   readonly f: Float64Array;
   readonly rest: Float64Array;
 }
 
-/** Aggregates move too little of a smooth error; this makes good for it. */
+/** Aggregates correct a smooth error by too little; over-correction by this factor makes up for it. */
 const OVER = 1.5;
-/** Cells of a level that sweeps alone solve well enough. */
+/** A level with at most this many cells is solved by sweeps alone. */
 const FEW = 60;
 const SWEEPS_AT_END = 12;
-/** A level is visited twice where it is smaller than the one above by this. */
+/** A level is visited twice when it has at most 1/SMALL of the cells of the level above it. */
 const SMALL = 2;
 
 const cellsOf = ({ nx, ny, nz }: Network): number => nx * ny * nz;
 
-/** @returns z ≈ A⁻¹·r, a little different each time it is asked: for flexible conjugate gradients */
+/**
+ * Sets z ≈ A⁻¹·r. The result changes a little from call to call, so conjugate gradients must be the flexible
+ * kind.
+ */
 export type Preconditioner = (r: Float64Array, z: Float64Array) => void;
 
 /**
  * An aggregation multigrid for one network.
- * @param finest its arrays are read, never written
+ * @param finest its arrays are only read
  */
 export function multigrid(finest: Network, axes: Axes): Preconditioner {
   const steps: Step[] = [];
@@ -41,7 +44,7 @@ export function multigrid(finest: Network, axes: Axes): Preconditioner {
   const levels: readonly Level[] = networks.map((network, n) => ({
     network,
     step: steps[n] ?? null,
-    // on the finest level the caller's own vectors are used
+    // the finest level uses the caller's own vectors
     u: new Float64Array(n === 0 ? 0 : network.length),
     f: new Float64Array(n === 0 ? 0 : network.length),
     rest: new Float64Array(network.length),

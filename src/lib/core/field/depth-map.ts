@@ -2,19 +2,22 @@ import { averaged } from './evenness.ts';
 import type { Rect } from './problem.ts';
 import type { FaceCurrent } from './solve.ts';
 
-/** How deep one face of a plate is bitten, place by place. */
+/** How deep one face of a plate is bitten, cell by cell. */
 export interface DepthMap {
-  /** edges of columns and rows from the face's lower corner, m */
+  /** edges of columns and rows, measured from the face's lower corner, m */
   readonly columns: readonly number[];
   readonly rows: readonly number[];
-  /** bite over the face's mean, row by row upwards; 0 where nothing is bare */
+  /** bite over the mean of the face, row by row upwards; 0 where no metal is bare */
   readonly relative: readonly number[];
 }
 
-/** Two lines nearer than this, m, are one. */
+/** Lines closer together than this, m, count as one. */
 const SAME = 1e-9;
 
-/** Lines from side to side, and the place of each cell between them, by its centre; where nothing is bare is a place too. */
+/**
+ * Edges of cells from side to side, and the index of each cell by its centre. Gaps without bare metal are
+ * cells too.
+ */
 function lines(
   cells: ReadonlyMap<number, number>,
   from: number,
@@ -35,8 +38,8 @@ function lines(
 }
 
 /**
- * @param faces of one face of one plate, averaged over 2 mm before they are told: nobody reports a depth at
- * an edge
+ * @param faces bare faces of one side of one plate. The map averages them over 2 mm, because nobody measures
+ *   a depth right at an edge.
  * @param outline of that plate
  */
 export function depthMapOf(faces: readonly FaceCurrent[], outline: Rect): DepthMap {
@@ -57,20 +60,23 @@ export function depthMapOf(faces: readonly FaceCurrent[], outline: Rect): DepthM
   const relative = new Array<number>(wide * (rows.length - 1)).fill(0);
   faces.forEach(({ y, z }, n) => {
     const at = (row.get(z) as number) * wide + (column.get(y) as number);
-    // a plan that is kept needs no more digits than a bite has
+    // plans are stored: more digits than can be measured only take space
     relative[at] = Math.round(1e4 * ((means[n] as number) / mean)) / 1e4;
   });
   return { columns, rows, relative };
 }
 
-/** Depth along a line across the face, place by place, m from its left; relative as in the map. */
+/** Depth along a line across the face, cell by cell, m from its left; relative as in the map. */
 export interface Profile {
   /** height of the line above the foot, m */
   readonly at: number;
   readonly steps: readonly { readonly from: number; readonly to: number; readonly relative: number }[];
 }
 
-/** The depth along the row nearest the middle that has most bare metal: where a section tells most. */
+/**
+ * The depth along one row: of those with the most bare metal, the one nearest the middle. A section there
+ * shows most.
+ */
 export function profileOf({ columns, rows, relative }: DepthMap): Profile {
   const wide = columns.length - 1;
   const middle = (rows.at(-1) ?? 0) / 2;
@@ -93,7 +99,7 @@ export function profileOf({ columns, rows, relative }: DepthMap): Profile {
   };
 }
 
-/** A strip of cells of one band, m from the face's lower corner. */
+/** A strip of cells in one band, m from the face's lower corner. */
 export interface BandRun {
   readonly x: number;
   readonly y: number;
@@ -102,30 +108,30 @@ export interface BandRun {
 }
 
 export interface Band {
-  /** um; null where the band has no end on that side */
+  /** um; null where the band is open on that side */
   readonly from: number | null;
   readonly to: number | null;
-  /** of the bare area */
+  /** share of the bare area */
   readonly share: number;
   readonly runs: readonly BandRun[];
-  /** the middle of its widest runs, where a number may stand */
+  /** the middle of one of its widest strips, where a number has room */
   readonly at: readonly [x: number, y: number];
 }
 
-/** Bands between which a map is drawn: few enough to be told apart. */
+/** How many bands a map may have at most, so that they can be told apart. */
 const MOST = 6;
 
-/** The round step that cuts a span into at most so many. */
+/** The round step that cuts a span into at most `MOST` bands. */
 function roundStep(span: number): number {
   const rough = Math.max(span / MOST, 1e-9);
   const ten = 10 ** Math.floor(Math.log10(rough));
   return ten * (([1, 2, 5] as const).find((step) => step * ten >= rough) ?? 10);
 }
 
-/** Of the bare cells: what lies beyond on either side is drawn with the outermost band. */
+/** Share of the bare cells at either end of the depths that is drawn with the outermost band. */
 const ENDS = 0.05;
 
-/** Bands of depth, shallowest first, between round numbers. @param mean um */
+/** Bands of depth between round numbers, shallowest first. @param mean um */
 export function bandsOf({ columns, rows, relative }: DepthMap, mean: number): readonly Band[] {
   const bare = relative.filter((one) => one > 0).toSorted((a, b) => a - b);
   if (bare.length === 0) return [];

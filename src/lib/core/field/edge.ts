@@ -1,42 +1,48 @@
 import type { Grid } from './grid.ts';
 
 /*
- * What is made good at an edge follows the sizes of the cells beside it, calibrated on exact corner fields.
- * A fixed share (0.187 of a face) left a sheet bare to its edge with an insulated back 7 % high, and plates
- * off the grid 2 %. With an insulated back the lead goes into the cell behind the plane; rims of thin boards
- * let through as much. Eight kinds of edge against far finer grids: at most 0.1 % at 1 mm, 0.4 % at 2 mm. A
- * disc stays a staircase of whole cells: parts of cells were tried and made its rim worse.
+ * The correction at an edge depends on the sizes of the cells beside it, and was calibrated on exact corner
+ * fields. Before, with a fixed share (0.187 of a face), a sheet bare to its edge with an insulated back came
+ * out 7 % high, and plates off the grid 2 %. With an insulated back, the extra current goes into the cell
+ * behind the plane; the rims of thin boards pass as much. Against far finer grids, eight kinds of edge are
+ * off by at most 0.1 % at 1 mm and 0.4 % at 2 mm. A disc remains a staircase of whole cells: we tried parts
+ * of cells, and its rim became worse.
  */
 
 /**
  * What a box grid loses where bare metal ends. Near an edge the potential goes as r^λ, and the cell beside
- * it passes too little. An extra way from the metal into that cell makes good for it. How wide it must be
- * was calibrated once on the exact corner fields r^λ·sin λθ (λ = ½ at a mask's edge, ¼ at the edge of a
- * sheet with an insulated back, ⅓ at that of a thick plate), so that the grid's far field bears no trace of
- * the edge; the fits below keep within 6 % of it for neighbours that differ by a factor of two.
+ * the edge passes too little current. An extra conductance from the metal into that cell makes up for it. Its
+ * size was calibrated once on the exact corner fields r^λ·sin λθ (λ = ½ at a mask's edge, ¼ at the edge of a
+ * sheet with an insulated back, ⅓ at that of a thick plate), so that far from the edge the grid shows no
+ * error. The fits below stay within 6 % of that for neighbours that differ by a factor of two.
  */
 
-/** What lies beyond the edge: the same plane, insulated; or bath, about a plate whose back is bare or not. */
+/**
+ * What is beyond the edge: an insulated part of the same plane, or bath beside a plate whose back is bare or
+ * insulated.
+ */
 export type Beyond = 'plane' | 'bareBack' | 'insulatedBack';
 
-/** Cells at an edge, m. */
+/** Sizes of the cells at an edge, m. */
 export interface EdgeCells {
-  /** the metal's own, along the face, across the edge */
+  /** of the cell on the metal, along the face, across the edge */
   readonly inner: number;
-  /** the one beyond, the same way */
+  /** of the cell beyond the edge, in the same direction */
   readonly outer: number;
-  /** both, away from the face */
+  /** of both cells, away from the face */
   readonly depth: number;
-  /** of the plate, as far as the grid draws it */
+  /** of the plate as drawn on the grid */
   readonly thickness: number;
 }
 
-/** Gain between equal cells: the classical 0.354 of a cell that an edge loses. */
+/** Gain for cells of equal size: the classical 0.354 of a cell that an edge loses. */
 const FLAT = 0.187;
-/** Into the cell behind the plane of the face, beside a sheet or a plate at least as thick as a cell. */
+/**
+ * Gain into the cell behind the plane of the face, for a sheet, and for a plate at least as thick as a cell.
+ */
 const BEHIND_SHEET = 0.44;
 const BEHIND_PLATE = 0.27;
-/** The sides of a plate that is bare on both faces are insulated: the thicker, the sharper its edges. */
+/** A plate bare on both faces has insulated sides: the thicker it is, the sharper its edges. */
 const THICKENS = 0.8;
 const THICKEST = 2.4;
 
@@ -44,9 +50,9 @@ const metalCell = (weight: number, { inner, depth }: EdgeCells): number =>
   1 + weight * ((inner / depth) ** 1.5 - 1);
 
 /**
- * The extra way's conductance over that of a face of bare metal as large as the outer cell's. It leads into
- * the cell before that face, but behind its plane with an insulated back: there the potential is
- * closer to the bath's, so that less depends on the share.
+ * The extra conductance, relative to a face of bare metal as large as the outer cell's. It leads into the
+ * cell in front of that face. With an insulated back it leads behind the plane instead: the potential there
+ * is closer to the bath's, so errors of the share matter less.
  */
 export function edgeShare(beyond: Beyond, cells: EdgeCells): number {
   const { outer, depth, thickness } = cells;
@@ -59,18 +65,18 @@ export function edgeShare(beyond: Beyond, cells: EdgeCells): number {
   return ((FLAT * metalCell(0.19, cells)) / (0.5 + 0.5 / perDepth)) * perDepth * sharper;
 }
 
-/** A face next to another in the same plane. */
+/** A face beside another in the same plane. */
 export interface Neighbour {
   readonly j: number;
   readonly k: number;
-  /** row and layer as one number */
+  /** row and layer combined into one number */
   readonly key: number;
-  /** sizes across the line between them, m: this face's and the neighbour's */
+  /** sizes measured across the line between them, m: of this face and of the neighbour */
   readonly inner: number;
   readonly outer: number;
 }
 
-/** The faces above, below and on both sides of one; fewer at the walls. */
+/** The faces above, below, left and right of one. Faces at a wall have fewer. */
 export function beside({ y, z }: Grid, j: number, k: number): readonly Neighbour[] {
   const [ny, nz] = [y.sizes.length, z.sizes.length];
   const [wide, high] = [y.sizes[j] as number, z.sizes[k] as number];

@@ -3,17 +3,23 @@ import type { FieldProblem } from './problem.ts';
 import { solveField } from './solve.ts';
 import type { FieldOptions, FieldSolution } from './solve.ts';
 
-/** Smallest error claimed: the worst found where both grids agree, at the edges of plates. */
+/** Smallest error to report: the largest error that we found, at edges of plates, where both grids agree. */
 const LEAST = 0.003;
-/** Share of the work that the coarser grid takes. */
+/** Share of the progress that is counted for the coarser grid. */
 const COARSE_SHARE = 0.1;
 
 export interface EstimatedField extends FieldSolution {
-  /** of the resistance, as a share of it: what a grid of twice the spacing says otherwise; null where that grid cannot hold the mask */
+  /**
+   * relative error of the resistance: its difference on a grid of twice the spacing; null where that grid
+   * cannot hold the mask
+   */
   readonly error: number | null;
 }
 
-/** Solves the cell, and on a grid of twice the spacing, to tell how far the answer can be trusted. */
+/**
+ * Solves the cell on the grid and on one of twice the spacing. The difference shows how far to trust the
+ * answer.
+ */
 export function solveWithEstimate(problem: FieldProblem, options: FieldOptions = {}): EstimatedField {
   const { shouldStop = () => false } = options;
   const coarse = { ...problem, spacing: 2 * problem.spacing };

@@ -1,15 +1,15 @@
 import type { FaceCurrent } from './solve.ts';
 
-/** Width over which the bite is averaged before it is compared, m: nobody reports a depth at an edge. */
+/** Width over which the bite is averaged before comparing, m: nobody measures a depth right at an edge. */
 export const averagingWindow = 2e-3;
 
-/** How much of a cell lies within a window. */
+/** The length of a cell that lies within a window. */
 const overlap = (centre: number, size: number, at: number, window: number): number =>
   Math.max(0, Math.min(centre + size / 2, at + window / 2) - Math.max(centre - size / 2, at - window / 2));
 
 /**
- * Current densities averaged over a window across each face, on its own side of its own plate.
- * @param window m; 0 leaves them as they are
+ * Current densities, each averaged over a window along its own side of its own plate.
+ * @param window m; 0 leaves them unchanged
  * @returns A/m², by face
  */
 export function averaged(faces: readonly FaceCurrent[], window = averagingWindow): Float64Array {
@@ -50,7 +50,7 @@ export function averaged(faces: readonly FaceCurrent[], window = averagingWindow
   return means;
 }
 
-/** Density below which this share of the area lies. */
+/** The current density that this share of the area stays below. */
 function areaQuantile(densities: Float64Array, areas: readonly number[], share: number): number {
   const order = [...densities.keys()].sort((a, b) => (densities[a] as number) - (densities[b] as number));
   const total = areas.reduce((sum, area) => sum + area, 0);
@@ -64,7 +64,7 @@ function areaQuantile(densities: Float64Array, areas: readonly number[], share: 
 
 /**
  * Evenness of a bite: area-weighted 5th over 95th percentile of the current density.
- * @param window m of averaging beforehand
+ * @param window m over which densities are averaged first
  * @returns share, 1 for an even bite
  */
 export function evennessOf(faces: readonly FaceCurrent[], window = averagingWindow): number {

@@ -2,31 +2,31 @@ import type { Axis, Grid } from './grid.ts';
 import { lineAt } from './grid.ts';
 import type { Bare, Electrode, Plate, Rect, ElectrodeSide } from './problem.ts';
 
-/** A face of a cell that lies on bare metal. */
+/** A face of a cell that touches bare metal. */
 export interface BareFace {
   /** of the problem's plates */
   readonly plate: number;
   readonly electrode: Electrode;
   readonly side: ElectrodeSide;
-  /** cell that it belongs to: column, row, layer */
+  /** its cell: column, row, layer */
   readonly i: number;
   readonly j: number;
   readonly k: number;
-  /** bare metal, m² */
+  /** area of bare metal, m² */
   readonly area: number;
-  /** of the face that is bare, 0 to 1 */
+  /** bare share of the face, 0 to 1 */
   readonly bareShare: number;
   /** from the metal to the cell's centre, m */
   readonly depth: number;
 }
 
-/** A plate on the grid: the lines its faces lie on, and the rows and layers of its outline. */
+/** A plate on the grid: the lines of its faces, and the rows and layers of its outline. */
 export interface Placed {
   readonly plate: Plate;
   /** of the problem's plates */
   readonly n: number;
   readonly lines: Readonly<Record<ElectrodeSide, number>>;
-  /** cells of resist on a bare side: columns, from and to */
+  /** cells of thick resist on a side: columns, from and to */
   readonly resist: Readonly<Record<ElectrodeSide, readonly [number, number]>>;
   readonly rows: readonly [number, number];
   readonly layers: readonly [number, number];
@@ -34,10 +34,10 @@ export interface Placed {
   readonly bare: Readonly<Record<ElectrodeSide, Uint8Array>>;
 }
 
-/** A smaller share, of 255, is not worth a face. */
+/** A bare share smaller than this, of 255, is ignored. */
 const LEAST = 8;
 
-/** Bare share of the plate at a place, 0 to 255. */
+/** Bare share of a plate's face at one point, 0 to 255. */
 function bareAt({ outline }: Plate, bare: Bare, y: number, z: number): number {
   const inside = ({ y0, y1, z0, z1 }: Rect): boolean => y > y0 && y < y1 && z > z0 && z < z1;
   if (bare.kind === 'none') return 0;
@@ -55,7 +55,7 @@ const span = (of: Axis, from: number, to: number): readonly [number, number] => 
   lineAt(of, to),
 ];
 
-/** Puts a plate on the grid's lines. @param n its place among the problem's plates */
+/** Fits a plate to the grid's lines. @param n its index among the problem's plates */
 export function placed(plate: Plate, n: number, grid: Grid): Placed {
   const { x, thickness, mask = 0, outline } = plate;
   const [front, back] = span(grid.x, x, x + thickness);
@@ -110,7 +110,7 @@ export function faceAt(
   };
 }
 
-/** All bare faces of a plate's side, row by row. */
+/** All bare faces on one side of a plate, row by row. */
 export function bareFacesOf(own: Placed, side: ElectrodeSide, grid: Grid): readonly BareFace[] {
   const faces: BareFace[] = [];
   const ny = grid.y.sizes.length;

@@ -8,7 +8,7 @@ export type FieldFault =
   | { readonly id: 'nothingBare'; readonly electrode: Electrode }
   | { readonly id: 'maskTooFine'; readonly plate: number; readonly found: number; readonly least: number }
   | { readonly id: 'notPositive'; readonly field: string; readonly found: number }
-  /** not a number, below nothing, or an end before its beginning */
+  /** not a number, negative, or an end before its beginning */
   | { readonly id: 'badLength'; readonly plate: number; readonly field: string; readonly found: number }
   | {
       readonly id: 'bareOutsidePlate';
@@ -17,20 +17,20 @@ export type FieldFault =
       readonly most: number;
     };
 
-/** Smallest side of a mask's parts, m. */
+/** Smallest side of a mask's bare parts, m. */
 function finest({ outline }: Plate, bare: Bare): number {
   if (bare.kind === 'rects')
     return Math.min(...bare.rects.flatMap(({ y0, y1, z0, z1 }) => [y1 - y0, z1 - z0]));
   if (bare.kind === 'disc') return 2 * bare.radius;
   if (bare.kind === 'bitmap')
-    // of a bitmap one pixel may be left over: what counts is that a cell holds no more than one
+    // a bitmap may have single pixels: it is enough that no cell holds more than one
     return Math.min((outline.y1 - outline.y0) / bare.columns, (outline.z1 - outline.z0) / bare.rows);
   return Infinity;
 }
 
 const overlaps = (a: Rect, b: Rect): boolean => a.y0 < b.y1 && b.y0 < a.y1 && a.z0 < b.z1 && b.z0 < a.z1;
 
-/** A length shorter than this is none: rounding of what was typed in mm. */
+/** Shorter lengths count as 0: they come from rounding what was typed in mm. */
 const NOTHING = 1e-9;
 
 const rectsOf = (bare: Bare): readonly Rect[] => {
@@ -40,7 +40,7 @@ const rectsOf = (bare: Bare): readonly Rect[] => {
   return [{ y0: y - radius, y1: y + radius, z0: z - radius, z1: z + radius }];
 };
 
-/** Lengths of a plate that are none: what follows from them cannot be judged. */
+/** Invalid lengths of a plate. Further checks would not make sense with them. */
 function badLengths({ x, thickness, mask = 0, outline, bare }: Plate, plate: number): readonly FieldFault[] {
   const wide = ({ y0, y1, z0, z1 }: Rect): readonly number[] => [y1 - y0, z1 - z0, y0, z0];
   const isRect = (rect: Rect): boolean =>
@@ -55,11 +55,11 @@ function badLengths({ x, thickness, mask = 0, outline, bare }: Plate, plate: num
   return faults;
 }
 
-/** How far a bare part reaches beyond its plate, m; at most 0 where it lies within. */
+/** How far a bare part reaches beyond its plate, m; 0 or less when it lies within. */
 const beyond = (part: Rect, outline: Rect): number =>
   Math.max(outline.y0 - part.y0, part.y1 - outline.y1, outline.z0 - part.z0, part.z1 - outline.z1);
 
-/** Everything wrong with a problem, the first cause first; empty when it can be solved. */
+/** All faults of a problem, the first cause first; empty when it can be solved. */
 export function faultsOf({ box, plates, spacing, conductivity, volts }: FieldProblem): readonly FieldFault[] {
   const faults: FieldFault[] = Object.entries({ ...box, spacing, conductivity, volts })
     .filter(([, found]) => !(found > 0 && Number.isFinite(found)))

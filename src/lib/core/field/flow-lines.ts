@@ -2,15 +2,19 @@ import type { Axis } from './grid.ts';
 import type { FieldProblem } from './problem.ts';
 import type { FieldSolution } from './solve.ts';
 
-/** A way of the current seen from above, from the metal that dissolves to the plate: x along the tub, y across it, m. */
+/**
+ * A line of current seen from above, from the dissolving metal to the plate: x along the tub, y across it, m.
+ */
 export type FlowLine = readonly (readonly [x: number, y: number])[];
 
-/** Step along a line, of the cell it is in; and steps at most. */
+/** Step along a line, as a share of the cell, and the highest number of steps. */
 const STEP = 0.35;
 const MOST = 4000;
-/** Of a cell's currents: what is missing below this is no metal's. */
+/**
+ * A balance smaller than this share of a cell's currents is an error of the solver, not current into metal.
+ */
 const UNSOLVED = 1e-4;
-/** Points nearer than this to the last that is kept, m, add nothing to a drawing. */
+/** Points closer than this to the last one, m, are left out: a drawing would not show them. */
 const APART = 1e-3;
 
 const indexIn = ({ lines }: Axis, place: number): number => {
@@ -24,9 +28,10 @@ const indexIn = ({ lines }: Axis, place: number): number => {
 };
 
 /**
- * Ways of the current at the height of a plate's middle, each carrying an equal share of what leaves the metal there.
- * Inside a cell the current density runs straight from face to face, as the balance of its faces says.
- * @param count how many
+ * Lines of current at the height of a plate's middle. Each carries an equal share of the current that leaves
+ * the metal there. Inside a cell the current density changes linearly from face to face, which keeps its
+ * balance.
+ * @param count how many lines
  */
 export function flowLines(
   solution: FieldSolution,
@@ -43,13 +48,16 @@ export function flowLines(
   const depth = grid.z.sizes[k] as number;
   const layer = nx * ny;
 
-  /** current through a face between two cells, A, towards the second */
+  /** current through the face between two cells, A, towards the second */
   const through = (t: Float64Array, m: number, step: number): number =>
     m < 0 || m + step >= potentials.length
       ? 0
       : (t[start + m] as number) * ((potentials[m] as number) - (potentials[m + step] as number));
 
-  /** density in a cell at a place, from its faces; `metal` is what a bare face beside it gives or takes */
+  /**
+   * current density at a point of a cell, from the currents through its faces; `metal` is the current that a
+   * bare face of the cell gives or takes
+   */
   function densityAt(i: number, j: number, x: number, y: number) {
     const m = i + nx * (j + ny * k);
     let [left, right] = [i > 0 ? through(tx, m - 1, 1) : 0, i < nx - 1 ? through(tx, m, 1) : 0];
@@ -57,9 +65,9 @@ export function flowLines(
     const [below, above] = [through(tz, m - layer, layer), through(tz, m, layer)];
     const missing = right - left + far - near + above - below;
     const all = [left, right, near, far, below, above].reduce((sum, one) => sum + Math.abs(one), 0);
-    // what is missing in a cell without metal is what was not solved
+    // a small imbalance in a cell without metal is an error of the solver
     const metal = Math.abs(missing) > UNSOLVED * all ? missing : 0;
-    // the metal is where no cell conducts on
+    // the metal is on the side where the cell does not conduct on
     if (i < nx - 1 && (tx[start + m] as number) === 0) right -= metal;
     else if (i > 0 && (tx[start + m - 1] as number) === 0) left += metal;
     const [wide, deep] = [grid.x.sizes[i] as number, grid.y.sizes[j] as number];
@@ -83,7 +91,7 @@ export function flowLines(
       if (speed === 0) break;
       const step = (STEP * size) / speed;
       const [a, b] = [x + step * u, y + step * v];
-      // a cell that gives current to metal: the line ends where it would cross
+      // the cell gives its current to metal: the line ends on the metal's face
       const edge = grid.x.lines[u > 0 ? i + 1 : i] as number;
       if (metal < 0 && (a - edge) * u >= 0) {
         line.push([edge, y]);

@@ -1,12 +1,12 @@
 import type { Bare, FieldProblem, Plate } from './problem.ts';
 
-/** One axis cut into cells. */
+/** One axis, cut into cells. */
 export interface Axis {
-  /** edges, one more than cells, m */
+  /** edges of the cells, one more than there are cells, m */
   readonly lines: Float64Array;
   readonly sizes: Float64Array;
   readonly centres: Float64Array;
-  /** 1 at lines where something begins or ends */
+  /** 1 at lines where a plate or a part of a mask begins or ends */
   readonly fixed: Uint8Array;
 }
 
@@ -17,10 +17,13 @@ export interface Grid {
   readonly cells: number;
 }
 
-/** Lines nearer to each other than this share of a cell are drawn as one, midway: a sliver between them would cost more than it tells. */
+/**
+ * Lines closer together than this share of a cell become one, midway: a sliver of a cell would cost more time
+ * than it improves the result.
+ */
 const NEAR = 1 / 8;
 
-/** Sizes of cells that grow away from the fine ends of a stretch, scaled to fill it. */
+/** Sizes of cells that grow away from the fine ends of a stretch, scaled to fill it exactly. */
 function graded(length: number, spacing: number, growth: number, fineEnds: number): readonly number[] {
   const count = Math.max(1, Math.ceil(length / spacing - 1e-6));
   if (growth <= 1 || fineEnds === 0 || count < 3) return Array.from({ length: count }, () => length / count);
@@ -36,7 +39,7 @@ function graded(length: number, spacing: number, growth: number, fineEnds: numbe
 }
 
 /**
- * Cuts 0…length so that a line stands at each stop.
+ * Cuts 0…length into cells so that there is a line at each stop.
  * @param stops where something begins or ends, m
  */
 function axis(length: number, stops: readonly number[], spacing: number, growth: number): Axis {
@@ -71,7 +74,7 @@ function axis(length: number, stops: readonly number[], spacing: number, growth:
   };
 }
 
-/** Where a mask's parts begin and end. */
+/** Where the bare parts of a mask begin and end. */
 function stopsOf({ outline }: Plate, bare: Bare): { y: number[]; z: number[] } {
   if (bare.kind === 'rects')
     return {
@@ -86,7 +89,7 @@ function stopsOf({ outline }: Plate, bare: Bare): { y: number[]; z: number[] } {
   return { y: [outline.y0, outline.y1], z: [outline.z0, outline.z1] };
 }
 
-/** A box grid with a line at every edge of plate and mask. */
+/** A box grid with a line at every edge of a plate or mask. */
 export function gridOf({ box, plates, spacing, growth = 1 }: FieldProblem): Grid {
   const masks = plates.flatMap((plate) =>
     Object.values(plate.bare)
@@ -120,7 +123,7 @@ export function gridOf({ box, plates, spacing, growth = 1 }: FieldProblem): Grid
   return { x, y, z, cells: x.sizes.length * y.sizes.length * z.sizes.length };
 }
 
-/** Index of the line nearest to a place. */
+/** Index of the line nearest to a position. */
 export function lineAt({ lines }: Axis, place: number): number {
   let best = 0;
   for (let i = 1; i < lines.length; i += 1)

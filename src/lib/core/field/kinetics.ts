@@ -1,6 +1,6 @@
 import type { Kinetics } from './problem.ts';
 
-/** A surface law made straight about a current: η = offset + resistance·j. */
+/** A surface law as a straight line near one current density: η = offset + resistance·j. */
 export interface Straight {
   /** ohm·m² */
   readonly resistance: number;
@@ -9,7 +9,7 @@ export interface Straight {
 }
 
 /**
- * What a surface costs near a current density, as a straight line.
+ * The voltage over a surface near a current density, as a straight line.
  * @param j A/m², leaving the metal or entering it
  */
 export function straightened(kinetics: Kinetics, j: number): Straight {

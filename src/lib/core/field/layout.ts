@@ -8,13 +8,13 @@ import type { Grid } from './grid.ts';
 import type { FieldProblem, ElectrodeSide } from './problem.ts';
 
 /**
- * A face beside bare metal, in its plane: through it passes what the grid's edge would lose. Its cell lies
- * before the face, or behind it.
+ * A face beside bare metal, in the same plane. It carries the current that the grid would lose at the edge,
+ * into the cell in front of the face or behind it.
  */
 export interface EdgeFace extends BareFace {
-  /** the bare faces that it touches, by their index */
+  /** indices of the bare faces that it touches */
   readonly beside: readonly number[];
-  /** conductance to give it, over that of a bare face of its size */
+  /** its conductance, relative to a bare face of its size */
   readonly share: number;
 }
 
@@ -24,10 +24,10 @@ export interface Layout extends Barriers {
 }
 
 const otherSide = { minus: 'plus', plus: 'minus' } as const;
-/** From the cell before a face to the one behind its plane. */
+/** Step from the cell in front of a face to the one behind its plane. */
 const behind = { minus: 1, plus: -1 } as const;
 
-/** Faces beside the bare ones of a plate's side. @param first index of the first of them */
+/** Faces beside the bare ones of a plate's side. @param first index of the first bare one */
 function edgesOf(
   own: Placed,
   side: ElectrodeSide,
@@ -37,7 +37,7 @@ function edgesOf(
   grid: Grid,
 ): readonly EdgeFace[] {
   const ny = grid.y.sizes.length;
-  /** as the grid draws it, m */
+  /** thickness of the plate as drawn on the grid, m */
   const drawn = (grid.x.lines[own.lines.plus] as number) - (grid.x.lines[own.lines.minus] as number);
   const found = new Map<number, EdgeFace>();
   faces.forEach(({ j, k, depth }, n) => {
@@ -60,7 +60,7 @@ function edgesOf(
   return [...found.values()];
 }
 
-/** Where metal, mask and liquid meet on the grid. */
+/** Where metal, mask and liquid are on the grid. */
 export function layoutOf({ plates, edgeCorrection = true }: FieldProblem, grid: Grid): Layout {
   const all = plates.map((plate, n) => placed(plate, n, grid));
   const barriers = barriersOf(all, grid);
@@ -73,7 +73,7 @@ export function layoutOf({ plates, edgeCorrection = true }: FieldProblem, grid: 
       bare.push(...faces);
     }
   if (edgeCorrection) openRims(barriers, all, grid);
-  // metal of another plate may stand where an edge would be
+  // drop edges in places that metal of another plate takes up
   const [nx, ny] = [grid.x.sizes.length, grid.y.sizes.length];
   const place = ({ i, j, k, side }: BareFace): string => `${i} ${j} ${k} ${side}`;
   const taken = new Set(bare.map(place));

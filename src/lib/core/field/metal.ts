@@ -5,25 +5,26 @@ import { closeNetwork } from './operator.ts';
 import type { Network } from './operator.ts';
 import type { Electrode, FieldProblem } from './problem.ts';
 
-/** A way from metal into a cell. */
+/** A connection from metal into a cell. */
 export interface Lead {
-  /** cell, by its place in the network's arrays */
+  /** index of the cell in the network's arrays */
   readonly n: number;
   /** S */
   readonly conductance: number;
-  /** V, what the metal offers behind its surface law */
+  /** V, potential that the metal offers after its surface law is taken off */
   readonly potential: number;
-  /** V, what its straightened law keeps for itself: the metal stands so much above */
+  /** V, the part that the straightened law takes: the metal's own potential is higher by this */
   readonly offset: number;
-  /** bare faces that share the current, by index */
+  /** indices of the bare faces that share the current */
   readonly faces: readonly number[];
 }
 
-/** Potential of each metal: the voltage is shared out so that the cathode stands at 0. */
+/** Potential of each metal, V: the cathode is at 0. */
 const metalVolts = (electrode: Electrode, volts: number): number => (electrode === 'anode' ? volts : 0);
 
 /**
- * All ways from metal into the bath, straightened about the current densities of the last step.
+ * All connections from metal into the bath, with the surface laws straightened near the last current
+ * densities.
  * @param densities A/m² leaving the metal, by bare face
  */
 export function leadsOf(
@@ -38,7 +39,7 @@ export function leadsOf(
     const { resistance, offset } = straightened(kinetics[face.electrode], densities[index] as number);
     return {
       n: cellOf(face),
-      // lines finer than a cell share the bath before the whole face
+      // when only part of a face is bare, its current spreads through the bath in front of the whole face
       conductance: face.area / ((face.bareShare * face.depth) / conductivity + resistance),
       potential: metalVolts(face.electrode, volts) - offset,
       offset,
@@ -49,7 +50,7 @@ export function leadsOf(
     const own = edge.beside.map((index) => densities[index] as number);
     const mean = own.reduce((sum, one) => sum + one, 0) / own.length;
     const { resistance, offset } = straightened(kinetics[edge.electrode], mean);
-    // polarisation takes the edge's sharpness away
+    // polarisation makes the current at an edge less sharp
     const share = edge.share / (1 + (conductivity * resistance) / (2 * edge.depth));
     return {
       n: cellOf(edge),
@@ -63,7 +64,7 @@ export function leadsOf(
 }
 
 /**
- * Joins metal to the bath.
+ * Adds the connections to metal to the network's diagonals.
  * @returns right side, A
  */
 export function joinMetal(network: Network, leads: readonly Lead[]): Float64Array {
@@ -77,7 +78,10 @@ export function joinMetal(network: Network, leads: readonly Lead[]): Float64Arra
   return f;
 }
 
-/** Current from each bare face into the bath, A; what passes beside an edge is handed back to its faces. */
+/**
+ * Current from each bare face into the bath, A. The current through an edge is shared out among the faces it
+ * touches.
+ */
 export function currentsOf(leads: readonly Lead[], potentials: Float64Array, faces: number): Float64Array {
   const currents = new Float64Array(faces);
   for (const { n, conductance, potential, faces: own } of leads) {

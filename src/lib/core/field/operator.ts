@@ -2,15 +2,15 @@ import type { Grid } from './grid.ts';
 import type { Barriers } from './barriers.ts';
 
 /**
- * A seven-point conductance network on a box of cells. Arrays run x first, and are padded by one layer at
- * both ends so that no neighbour lies outside: a cell's own conductances point to the next cell along x, y
- * and z, and the last of each row, column and layer are 0.
+ * A seven-point conductance network on a box of cells. In the arrays x runs fastest. They are padded by one
+ * layer at both ends, so that every cell has an index for all its neighbours. A cell holds its conductances
+ * to the next cell along x, y and z; these are 0 in the last cell of each row, column and layer.
  */
 export interface Network {
   readonly nx: number;
   readonly ny: number;
   readonly nz: number;
-  /** first cell in the arrays */
+  /** index of the first cell in the arrays */
   readonly start: number;
   /** length of the arrays */
   readonly length: number;
@@ -18,9 +18,9 @@ export interface Network {
   readonly tx: Float64Array;
   readonly ty: Float64Array;
   readonly tz: Float64Array;
-  /** S, all that leaves a cell */
+  /** S, sum of all conductances of a cell, including those to metal */
   readonly diagonal: Float64Array;
-  /** 1/diagonal; 0 in a cell that nothing reaches */
+  /** 1/diagonal; 0 in a cell without any conductance */
   readonly inverse: Float64Array;
 }
 
@@ -42,7 +42,10 @@ export const emptyNetwork = (nx: number, ny: number, nz: number): Network => {
   };
 };
 
-/** Adds up what leaves each cell. @param toMetal S, by cell; taken as the diagonal's beginning */
+/**
+ * Adds to each cell's diagonal its conductances to its neighbours. The diagonal must already hold those to
+ * metal, S.
+ */
 export function closeNetwork({ nx, ny, nz, start, tx, ty, tz, diagonal, inverse }: Network): void {
   const layer = nx * ny;
   for (let n = start, end = start + layer * nz; n < end; n += 1) {
@@ -59,7 +62,7 @@ export function closeNetwork({ nx, ny, nz, start, tx, ty, tz, diagonal, inverse 
   }
 }
 
-/** Conductances between the cells of a bath; metal is added by `addMetal`. */
+/** Conductances between the cells of a bath, without those to metal. */
 export function bathNetwork(grid: Grid, { passes, solid }: Barriers, conductivity: number): Network {
   const [nx, ny, nz] = [grid.x.sizes.length, grid.y.sizes.length, grid.z.sizes.length];
   const network = emptyNetwork(nx, ny, nz);

@@ -1,10 +1,10 @@
 /**
- * What is solved: Laplace's equation in a box of bath with insulating walls, floor and surface, and plates
- * hung across it. All lengths in m, conductivity in S/m, potentials in V. x runs from wall to wall along
- * the gap, y across the tub, z up from its floor to the liquid's surface.
+ * The problem to solve: Laplace's equation in a box of bath with insulating walls, floor and surface, and
+ * plates hung across it. All lengths in m, conductivity in S/m, potentials in V. x runs from wall to wall
+ * along the gap, y across the tub, z up from its floor to the liquid's surface.
  */
 
-/** A rectangle in a plane across the tub. */
+/** A rectangle in a plane of y and z. */
 export interface Rect {
   readonly y0: number;
   readonly y1: number;
@@ -12,7 +12,7 @@ export interface Rect {
   readonly z1: number;
 }
 
-/** Which part of a plate's face is bare. A bitmap is laid over the outline, row by row from its foot. */
+/** Which part of a plate's face is bare. A bitmap covers the outline, row by row from its foot. */
 export type Bare =
   | { readonly kind: 'none' }
   | { readonly kind: 'all' }
@@ -22,7 +22,7 @@ export type Bare =
       readonly kind: 'bitmap';
       readonly columns: number;
       readonly rows: number;
-      /** bare share of each, 0 to 255: lines finer than a cell */
+      /** bare share of each cell, 0 to 255, since lines may be thinner than a cell */
       readonly cells: Uint8Array;
     };
 
@@ -32,18 +32,21 @@ export type ElectrodeSide = 'minus' | 'plus';
 
 export interface Plate {
   readonly electrode: Electrode;
-  /** where the face on its minus side lies */
+  /** position of its face on the minus side */
   readonly x: number;
-  /** 0 for a sheet that is thin against a cell; else solid, its sides insulated */
+  /** 0 for a sheet much thinner than a cell; otherwise the plate is solid and its sides are insulated */
   readonly thickness: number;
-  /** thickness of the resist, where it is not thin against a cell: bare metal lies at its foot */
+  /**
+   * thickness of the resist, when it is not much thinner than a cell: the bare metal then lies at the bottom
+   * of it
+   */
   readonly mask?: number;
   readonly outline: Rect;
   readonly bare: Readonly<Record<ElectrodeSide, Bare>>;
 }
 
 /**
- * What it costs to pass a current through a surface: nothing; a resistance, ohm·m²; or symmetric
+ * The voltage needed to pass current through a surface: none; a resistance, ohm·m²; or symmetric
  * Butler–Volmer, η = b·asinh(j/2j₀), with b in V and j₀ in A/m².
  */
 export type Kinetics =
@@ -56,13 +59,16 @@ export interface FieldProblem {
   readonly conductivity: number;
   readonly plates: readonly Plate[];
   readonly kinetics: Readonly<Record<Electrode, Kinetics>>;
-  /** between the metals, beyond what no current needs */
+  /** between the metals, without the voltage needed at zero current */
   readonly volts: number;
-  /** largest cell near the metal, m */
+  /** size of the largest cell near the metal, m */
   readonly spacing: number;
-  /** how much wider each cell may be than its neighbour nearer to the metal; 1 keeps them equal */
+  /** by what factor each cell may be larger than its neighbour nearer to the metal; 1 keeps them equal */
   readonly growth?: number;
-  /** shrinking of bare edges by the grid made good; on unless a convergence study asks otherwise */
+  /**
+   * corrects for the current that the grid loses at edges of bare metal; only studies of convergence turn it
+   * off
+   */
   readonly edgeCorrection?: boolean;
 }
 

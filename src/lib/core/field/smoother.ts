@@ -20,7 +20,7 @@ export function sweepForward(
   }
 }
 
-/** The same from the last cell to the first: after a forward sweep, together symmetric. */
+/** One sweep from the last cell to the first. A forward and a backward sweep together are symmetric. */
 export function sweepBackward(
   { nx, ny, nz, start, tx, ty, tz, inverse }: Network,
   u: Float64Array,

@@ -15,12 +15,12 @@ import type { FieldProblem } from './problem.ts';
  * Finite volumes on a box grid with a line at every edge, flexible conjugate gradients, aggregation
  * multigrid. Aggregates never lie on both sides of a plate while others can be joined, and only cells about
  * as small as the smallest are joined: with plain 2 × 2 × 2 blocks the iterations rose from 10 to 31 between
- * 0.6 and 2.2 million cells, now they stay at 10 to 11. Over-correction is 1.5, not 1.8: fewer bad cases on
- * 400 random cells (18 iterations at most). Lines nearer than an eighth of a cell are drawn as one. `npm run
- * bench` times it beside other programs.
+ * 0.6 and 2.2 million cells, now they stay at 10 to 11. Over-correction is 1.5, not 1.8, because it gave
+ * fewer bad cases on 400 random cells (18 iterations at most). Lines closer than an eighth of a cell become
+ * one. `npm run bench` times it beside other programs.
  */
 
-/** Current through one bare face of a cell. Lengths in m. */
+/** Current through the bare part of one face of a cell. Lengths in m. */
 export interface FaceCurrent extends Omit<BareFace, 'i' | 'j' | 'k' | 'depth'> {
   readonly y: number;
   readonly z: number;
@@ -36,38 +36,41 @@ export interface FieldSolution {
   /** A */
   readonly current: number;
   readonly faces: readonly FaceCurrent[];
-  /** sum of all currents over the anode's: 0 but for what was not solved */
+  /** sum of all currents over the anode's; 0 in an exact solution */
   readonly balance: number;
   readonly iterations: number;
   readonly relativeResidual: number;
   readonly converged: boolean;
   readonly stopped: boolean;
   readonly cells: number;
-  /** V, by cell: columns, rows, layers */
+  /** V, by cell: columns run fastest, then rows, then layers */
   readonly potentials: Float64Array;
   readonly grid: Grid;
-  /** what conducts between the cells */
+  /** the conductances between the cells */
   readonly network: Network;
-  /** W lost in the bath, in its surfaces and in their straightened laws */
+  /** power lost in the bath, at its surfaces and in their straightened laws, W */
   readonly dissipation: number;
 }
 
 export interface FieldOptions {
-  /** residual over right side */
+  /** residual over right side at which to stop */
   readonly tolerance?: number;
-  /** told how far it is, 0 to 1; true stops it */
+  /** called with the progress, 0 to 1; returning true stops it */
   readonly shouldStop?: (share: number) => boolean;
 }
 
-/** Steps of the surface law; each straightens it about the last. */
+/**
+ * Highest number of steps of the surface law. Each step straightens it near the current densities of the
+ * last.
+ */
 const LAW_STEPS = 30;
-/** Change of any density over the mean at which the law is met. */
+/** The surface law is solved when no current density changes by more than this share of the mean. */
 const LAW_TOLERANCE = 1e-6;
 
-/** Residual, over how far the law still moves, at which its next step is taken. */
+/** While the surface law still changes, the residual need only be this share of its last change. */
 const MOVING = 1e-3;
 
-/** Power lost between cells and between metal and cells, W. */
+/** Power lost between cells, and between metal and cells, W. */
 function dissipated(
   { nx, ny, start, length, tx, ty, tz }: Network,
   leads: readonly Lead[],
@@ -106,8 +109,8 @@ function facesOf({ bare }: Layout, { y, z }: Grid, currents: Float64Array): read
 }
 
 /**
- * Solves the cell: where the current goes, and how hard it is.
- * @param problem without faults
+ * Solves the cell: where the current goes, and the resistance.
+ * @param problem must have no faults
  */
 export function solveField(problem: FieldProblem, options: FieldOptions = {}): FieldSolution {
   const { tolerance = 1e-8, shouldStop = () => false } = options;
@@ -128,7 +131,7 @@ export function solveField(problem: FieldProblem, options: FieldOptions = {}): F
   for (let step = 1; ; step += 1) {
     const leads = leadsOf(problem, layout, network, densities);
     const f = joinMetal(network, leads);
-    // a law that is still moving needs no more digits than it moves
+    // while the law still changes, more exact potentials would not help
     const needed = law === 1 ? tolerance : Math.max(tolerance, MOVING * Math.min(1, moved));
     const solved = conjugateGradients(network, axes, f, u, {
       tolerance: needed,

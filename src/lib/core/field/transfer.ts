@@ -7,10 +7,10 @@ export interface Cells {
   readonly fixed: Uint8Array;
 }
 export type Axes = readonly [Cells, Cells, Cells];
-/** For each cell along an axis, the aggregate that takes it. */
+/** The index of each cell's aggregate, along each axis. */
 type Parents = readonly [Int32Array, Int32Array, Int32Array];
 
-/** A network, the one of its aggregates, and who belongs to whom. */
+/** A network, the coarser network of its aggregates, and which cell belongs to which aggregate. */
 export interface Step {
   readonly fine: Network;
   readonly coarse: Network;
@@ -24,8 +24,8 @@ interface Paired {
 }
 
 /**
- * Neighbours along one axis are paired while the pair is no longer than this.
- * @param apart a pair may not lie on both sides of a fixed line
+ * Joins neighbours along one axis into pairs, as long as a pair is no longer than `longest`.
+ * @param apart a pair may not cross a fixed line
  */
 function paired({ sizes, fixed }: Cells, longest: number, apart: boolean): Paired {
   const parents = new Int32Array(sizes.length);
@@ -42,13 +42,16 @@ function paired({ sizes, fixed }: Cells, longest: number, apart: boolean): Paire
   return { parents, cells: { sizes: Float64Array.from(merged), fixed: Uint8Array.from(lines) } };
 }
 
-/** A pair may be this much longer than twice the smallest cell: snapped cells differ a little. */
+/**
+ * A pair may be longer by this factor than twice the smallest cell, because cells fitted to edges differ a
+ * little.
+ */
 const SLACK = 1.5;
 
 /**
  * Aggregates of up to 2 × 2 × 2 cells. Only neighbours about as small as the smallest are joined, so that
- * long flat cells are not made longer; and none across a plate or the edge of a mask while there are others
- * to join: the two sides of a board have nothing to do with each other.
+ * long flat cells do not become longer. None are joined across a plate or the edge of a mask while others can
+ * be, since the two sides of a board are not connected.
  */
 function aggregates(axes: Axes): { parents: Parents; axes: Axes } {
   const cellsIn = (own: readonly { readonly sizes: Float64Array }[]): number =>
@@ -66,9 +69,9 @@ function aggregates(axes: Axes): { parents: Parents; axes: Axes } {
 }
 
 /**
- * The network of aggregates: what passes between two of them is the sum of what passes between their cells
- * (Galerkin, piecewise constant). Seven points stay seven points, and blocked faces and metal need no care
- * of their own.
+ * The network of aggregates: the conductance between two of them is the sum of those between their cells
+ * (Galerkin, piecewise constant). It stays a seven-point network, and blocked faces and metal need no special
+ * case.
  */
 export function coarsen(fine: Network, fineAxes: Axes): Step {
   const { parents, axes } = aggregates(fineAxes);
@@ -85,7 +88,7 @@ export function coarsen(fine: Network, fineAxes: Axes): Step {
       for (let i = 0; i < nx; i += 1) {
         const n = start + i + nx * (j + ny * k);
         const c = row + (px[i] as number);
-        // what leaves to metal is what the diagonal has over its neighbours
+        // the conductance to metal is the diagonal without those to neighbours
         coarse.diagonal[c] =
           (coarse.diagonal[c] as number) +
           ((diagonal[n] as number) -
@@ -100,13 +103,13 @@ export function coarsen(fine: Network, fineAxes: Axes): Step {
         if (isLastZ) coarse.tz[c] = (coarse.tz[c] as number) + (tz[n] as number);
       }
     }
-  // rounding leaves crumbs where no metal is
+  // rounding can leave tiny negative values where there is no metal
   for (let n = 0; n < coarse.length; n += 1) if ((coarse.diagonal[n] as number) < 0) coarse.diagonal[n] = 0;
   closeNetwork(coarse);
   return { fine, coarse, parents, axes };
 }
 
-/** Sums what the cells of each aggregate hold. */
+/** Sums the values of the cells of each aggregate. */
 export function restrict({ fine, coarse, parents }: Step, values: Float64Array, sums: Float64Array): void {
   const [px, py, pz] = parents;
   sums.fill(0);
@@ -122,7 +125,7 @@ export function restrict({ fine, coarse, parents }: Step, values: Float64Array, 
     }
 }
 
-/** Adds to each cell what its aggregate holds, times a factor. */
+/** Adds to each cell the value of its aggregate, times a factor. */
 export function prolongate(
   { fine, coarse, parents }: Step,
   values: Float64Array,

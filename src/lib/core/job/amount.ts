@@ -13,7 +13,8 @@ export interface Bounds {
 }
 
 /**
- * An amount in the unit that it was typed in; in another where that is a gauge, which has no way back, or none of ours.
+ * An amount in the unit it was typed in. `other` is used when that unit is unknown, or a gauge, which has no
+ * conversion back.
  * @param text writes the number
  */
 export function inTypedUnit(
@@ -27,7 +28,7 @@ export function inTypedUnit(
   return `${text(fromSi(value, unit))} ${unit}`;
 }
 
-/** "1 to 1000 mm"; what was typed in another unit is told the bounds in both. */
+/** "1 to 1000 mm"; when another unit was typed, the bounds in both units. */
 function expectedOf({ min, max, unit, above }: Bounds, dimension: Dimension, typed: string): string {
   const between = (least: number, most: string): string =>
     above ? `more than ${least}, at most ${most}` : `${least} to ${most}`;
@@ -39,8 +40,8 @@ function expectedOf({ min, max, unit, above }: Bounds, dimension: Dimension, typ
 }
 
 /**
- * Schema of `{ "value": n, "unit": "…" }` in any unit of a dimension, giving the SI quantity. Faults
- * name what was found, and the bounds in the unit typed.
+ * Schema of `{ "value": n, "unit": "…" }` in any unit of a dimension, giving the SI quantity. Its errors name
+ * what was found, and the bounds in the unit typed.
  */
 export function amount<D extends Dimension>(dimension: D, bounds: Bounds) {
   const { min, max, unit, above = false } = bounds;
@@ -58,7 +59,7 @@ export function amount<D extends Dimension>(dimension: D, bounds: Bounds) {
         return NEVER;
       }
       const inBoundsUnit = fromSi(quantity, unit);
-      // one part in 10⁹: a bound typed in another unit must not fail by rounding
+      // a bound typed in another unit must not fail by rounding: allow one part in 10⁹
       const slack = 1e-9 * Math.max(Math.abs(min), Math.abs(max));
       const tooSmall = above ? inBoundsUnit <= min : inBoundsUnit < min - slack;
       if (tooSmall || inBoundsUnit > max + slack) {
@@ -74,7 +75,7 @@ export function amount<D extends Dimension>(dimension: D, bounds: Bounds) {
   );
 }
 
-/** To SI, or null where a gauge number does not exist in its system. */
+/** To SI; null for a gauge number that its system does not have. */
 function convert<D extends Dimension>(value: number, unit: string, dimension: D): Quantity<D> | null {
   try {
     return toSi(value, unit, dimension);

@@ -5,28 +5,31 @@ import type { ResistKind } from '../facts/resists.ts';
 import type { SupplyKind } from '../facts/supplies.ts';
 
 /**
- * The words that a job's answers are chosen from. A word's place in its list is its number in printed codes, which
- * are read for years: a new word goes to the end, none moves, none is taken out. A test pins every place.
+ * The words that a job's answers are chosen from. A word's place in its list is its number in printed codes,
+ * and these must stay readable for years. So add new words at the end, and never move or remove one. A test
+ * pins every place.
  */
 
-/** A list that does not compile until it has every word of a union. */
+/** A list of words that compiles only when it holds every word of a union. */
 const all =
   <T extends string>() =>
   <const L extends readonly T[]>(list: L & ([T] extends [L[number]] ? unknown : 'a word is missing')): L =>
     list;
 
-/** A disc is held as the square of its area, a band flat. */
+/** A disc is computed as a square of the same area, a band as if laid flat. */
 export const shapes = ['rectangle', 'disc', 'band'] as const;
 export type Shape = (typeof shapes)[number];
 
-/** Which faces of a sheet are bare. The front looks at the plate. */
+/** Which faces of a sheet are bare. The front faces the plate. */
 export const faces = ['front', 'back', 'both'] as const;
 export type Faces = (typeof faces)[number];
 
-/** How the bare area is known: a share is less sure than an area. */
+/** How the bare area is known. A share is less accurate than an area. */
 export const areaKinds = ['area', 'share', 'later'] as const;
 
-/** What stays on the piece and needs a hand; what forbids the bath is a refused metal. */
+/**
+ * What is attached to the piece and needs care. Attachments that rule out a bath are refused metals instead.
+ */
 export const attachments = ['seams', 'stones', 'glue', 'hinges'] as const;
 export type Attachment = (typeof attachments)[number];
 
@@ -39,7 +42,7 @@ export const tubKinds = ['box', 'round', 'jug'] as const;
 export const waters = ['deionised', 'distilled', 'rain', 'tap'] as const;
 export type Water = (typeof waters)[number];
 
-/** What a supply holds: the other of the two is its limit. */
+/** What a supply keeps constant; the other of the two is its limit. */
 export const controls = ['volts', 'amps'] as const;
 
 export const uses = ['home', 'selling', 'teaching'] as const;
@@ -122,7 +125,7 @@ export const metalIds = all<BitableMetal | RefusedMetal>()([
   'unknown-white',
 ]);
 
-/** As bought: a hydrate is a word of its own. */
+/** As bought: each hydrate is a word of its own. */
 export const saltIds = all<SaltId>()([
   'NaNO3',
   'KNO3',

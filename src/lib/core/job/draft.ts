@@ -7,9 +7,9 @@ import type { JobField } from './field-kinds.ts';
 import { numberIn } from '../units/typed-number.ts';
 
 /**
- * What the maker has typed, field by field, as typed: nothing is lost when it does not parse. The draft
- * is always a whole job, since every field starts at a sensible value; a step is done when its fields
- * were seen and continued from.
+ * What the maker has typed, as text, field by field, so that text which does not parse is not lost. A draft
+ * is always a whole job, since every field starts with a sensible value. A step is done once its fields were
+ * shown and the maker has continued.
  */
 export type Draft = Readonly<Record<FieldId, string>>;
 
@@ -22,13 +22,16 @@ const draftWith = (text: (row: JobField) => string): Draft =>
   ) as unknown as Draft;
 
 export const blankDraft = draftWith(({ blank }) => blank ?? '');
-/** Nothing said at all: a job file made of it has only what is then set. */
+/** A draft without defaults: a job file made from it holds only what is set afterwards. */
 export const emptyDraft = draftWith(() => '');
 
-/** A typed number: point or comma, spaces ignored. What is no number is handed on as it stands. */
+/**
+ * Reads a typed number (point or comma, spaces ignored). Text that is not a number is returned, so that the
+ * schema names it.
+ */
 export const typedNumber = (text: string): number | string => numberIn(text) ?? text.trim();
 
-/** Whether a field is asked, as the answers stand that decide it. */
+/** Whether a field is asked, given the answers that decide it. */
 export const isAsked = ({ when }: JobField, draft: Draft): boolean =>
   when === undefined || when.slice(1).includes(draft[when[0] as FieldId]);
 
@@ -42,7 +45,7 @@ const rounded = (value: number, digits = DIGITS): number => Number(value.toPreci
 const amount = (text: string, unit: string) =>
   text.trim() === '' ? undefined : { value: typedNumber(text), unit };
 
-/** A stored text that is no JSON is left to the reader of the job file to complain of. */
+/** Text that is not JSON is returned as it is, so that the schema of the job file reports it. */
 function parsed(text: string): unknown {
   try {
     return JSON.parse(text) as unknown;
@@ -54,7 +57,7 @@ function parsed(text: string): unknown {
 const orNothing = (text: string): string | undefined => (text.trim() === '' ? undefined : text);
 const listed = (text: string): readonly string[] => text.split(' ').filter((one) => one !== '');
 
-/** What a job file says for a text, by kind; undefined where nothing is said. */
+/** From a draft's text to the job file's value, by kind of field; undefined for no entry. */
 const written: Readonly<Record<JobField['kind'], (text: string, unit: string) => unknown>> = {
   text: orNothing,
   word: orNothing,
@@ -81,7 +84,7 @@ const written: Readonly<Record<JobField['kind'], (text: string, unit: string) =>
   json: (text) => (text === '' ? undefined : parsed(text)),
 };
 
-/** The job file that a draft stands for, field by field as the table has it. */
+/** The job file of a draft, with its fields in the order of the table. */
 export function fileFrom(draft: Draft): Record<string, unknown> {
   const file: Record<string, unknown> = { etchwright: 1 };
   for (const [path, row] of fieldRows) {
@@ -96,7 +99,7 @@ export function fileFrom(draft: Draft): Record<string, unknown> {
   return file;
 }
 
-/** An amount as it would be typed: as few digits, from six on, as give it back to six. */
+/** An amount as a maker would type it: the fewest digits, six or more, that give it back to six digits. */
 function typed(value: Quantity<Dimension>, unit: UnitSymbol, dimension: Dimension): string {
   const exact = fromSi(value, unit);
   const wanted = rounded(value);
@@ -107,7 +110,7 @@ function typed(value: Quantity<Dimension>, unit: UnitSymbol, dimension: Dimensio
   return String(exact);
 }
 
-/** What a draft says for a value in SI, by kind. */
+/** From an SI value to a draft's text, by kind of field. */
 const read: Readonly<
   Record<JobField['kind'], (value: never, unit: UnitSymbol, dimension: Dimension) => string>
 > = {
@@ -134,8 +137,8 @@ const read: Readonly<
 };
 
 /**
- * A draft of values in SI that lie as in a job file.
- * @param said what a draft says beside them, such as the kind of tub
+ * The draft of a job whose values are in SI, in the structure of a job file.
+ * @param said other answers of the draft, such as the kind of tub
  */
 export function draftFrom(values: Readonly<Record<string, unknown>>, said: Partial<Draft>): Draft {
   const draft: Record<string, string> = { ...blankDraft, ...said };

@@ -4,41 +4,41 @@ import type { Dimension } from '../units/quantity.ts';
 import { amount } from './amount.ts';
 import type { Bounds } from './amount.ts';
 
-/** What is said of a field beside what it holds. */
+/** Properties of a field besides the kind of value it holds. */
 export interface FieldMarks {
-  /** what a new draft starts with; nothing where it is not said */
+  /** what a new draft starts with; absent: empty */
   readonly blank?: string;
-  /** its id in a draft where that is not its path; null where no draft holds it */
+  /** its id in a draft where this differs from its path; null where no draft holds it */
   readonly draft?: string | null;
-  /** the draft's field whose answer decides whether this one is asked, and the answers for which it is */
+  /** the field is asked only while this field of the draft has one of these answers */
   readonly when?: readonly [field: string, ...answers: string[]];
-  /** the draft's field that says the unit it is typed in */
+  /** the draft's field that holds its unit */
   readonly unitIn?: string;
-  /** what stands in while a draft is still blank, mm */
+  /** value to plan with while the draft's field is empty, mm */
   readonly standIn?: number;
-  /** its place in printed codes; fields of which one job has only one share a place */
+  /** its place in printed codes; fields that never occur in the same job may share a place */
   readonly code?: number;
-  /** in codes, how many of the place's fields follow is written first */
+  /** in codes, the number of this place's fields is written before them */
   readonly counted?: true;
-  /** why no printed code carries it; without a schema, why only a draft holds it */
+  /** why no printed code holds it; for a field without a schema, why only a draft holds it */
   readonly stays?: string;
-  /** its maker's own: whoever starts from a sheet has another */
+  /** belongs to the maker: whoever starts from a printed sheet has a value of their own */
   readonly own?: true;
-  /** the picture of a design was laid on it: with another one it is another design */
+  /** the drawing was fitted to it: when it changes, the drawing must be made again */
   readonly drawnOn?: true;
 }
 
-/** A field of whatever kind, as what is derived from the table sees it. */
+/** A field of any kind, as the code that goes through the table sees it. */
 export interface JobField extends FieldMarks {
   readonly kind:
     'text' | 'word' | 'words' | 'flag' | 'count' | 'share' | 'amount' | 'point' | 'metals' | 'json';
-  /** in the job file; absent for what only a draft holds */
+  /** schema in the job file; absent where only a draft holds the field */
   readonly schema?: v.GenericSchema;
   readonly optional?: true;
-  /** what a job file without it stands for */
+  /** what a job file means when it leaves the field out */
   readonly fallback?: unknown;
   readonly of?: readonly string[];
-  /** bits of a word in codes */
+  /** how many bits a word takes in codes */
   readonly bits?: number;
   readonly dimension?: Dimension;
   readonly unit?: UnitSymbol;
@@ -56,7 +56,7 @@ export const word = <const L extends readonly string[], const M extends FieldMar
   marks: M,
 ) => ({ kind: 'word' as const, of, schema: v.picklist(of), ...marks });
 
-/** A metal or a salt: the job file takes more names than the list has, and `parseJob` makes them plain. */
+/** A metal or a salt. The job file accepts other names too, which `parseJob` turns into ids. */
 export const named = <const L extends readonly string[], const M extends FieldMarks & { bits?: number }>(
   of: L,
   marks: M,
@@ -79,7 +79,7 @@ export const count = <const M extends FieldMarks>(min: number, max: number, mark
   ...marks,
 });
 
-/** More than nothing, at most all: a share of one in the job file, per cent in a draft. */
+/** A share above 0: at most 1 in the job file, per cent in a draft. */
 export const share = <const M extends FieldMarks>(marks: M) => ({
   kind: 'share' as const,
   unit: '%' as const,
@@ -87,7 +87,7 @@ export const share = <const M extends FieldMarks>(marks: M) => ({
   ...marks,
 });
 
-/** An amount between bounds. */
+/** An amount within bounds. */
 export const quantity = <D extends Dimension, const B extends Bounds & FieldMarks>(
   dimension: D,
   field: B,
@@ -98,7 +98,7 @@ export const quantity = <D extends Dimension, const B extends Bounds & FieldMark
   ...field,
 });
 
-/** Where a centre lies: across and up, mm. */
+/** Position of a centre: across and up, mm. */
 export const point = <const M extends FieldMarks>(marks: M) => {
   const one = amount('length', { min: 0, max: 1000, unit: 'mm' });
   return {
@@ -110,7 +110,7 @@ export const point = <const M extends FieldMarks>(marks: M) => {
   };
 };
 
-/** Metals in the bath, by element; at most fifteen, as many as a printed code holds. */
+/** Metals in the bath, by element. At most fifteen, because a printed code holds no more. */
 export const metals = <const L extends readonly string[], const M extends FieldMarks>(of: L, marks: M) => {
   const held = v.optional(amount('massConcentration', { min: 0, max: 500_000, unit: 'mg/L' }));
   const entries = Object.fromEntries(of.map((element) => [element, held])) as Record<L[number], typeof held>;
@@ -133,7 +133,7 @@ export const json = <S extends v.GenericSchema, const M extends FieldMarks>(sche
   ...marks,
 });
 
-/** What only a draft holds. */
+/** A field that only drafts hold. */
 export const noted = <const M extends FieldMarks & { stays: string; unit?: UnitSymbol }>(marks: M) => ({
   kind: 'text' as const,
   ...marks,
@@ -141,14 +141,14 @@ export const noted = <const M extends FieldMarks & { stays: string; unit?: UnitS
 
 type WithSchema = { readonly schema: v.GenericSchema };
 
-/** May be left out of a job file. */
+/** Marks a field that a job file may leave out. */
 export const optional = <F extends WithSchema>(field: F) =>
   ({ ...field, schema: v.optional(field.schema), optional: true }) as unknown as Omit<F, 'schema'> & {
     readonly schema: v.OptionalSchema<F['schema'], undefined>;
     readonly optional: true;
   };
 
-/** May be left out of a job file, which then stands for the usual value. */
+/** Marks a field that a job file may leave out, which then means the usual value. */
 export const usually = <F extends WithSchema, const V extends v.InferInput<F['schema']>>(
   field: F,
   fallback: V,

@@ -39,7 +39,10 @@ import type { JobField } from './field-kinds.ts';
 import { lengthUnits, temperatureUnits } from './reading-units.ts';
 
 const many = v.pipe(v.number(), v.integer(), v.minValue(1), v.maxValue(120));
-/** A design as the field sees it: a letter a cell, 0 to f, row by row from the piece's foot. */
+/**
+ * A design as the current distribution needs it: one letter a cell, 0 to f, row by row from the foot of the
+ * piece.
+ */
 const design = v.pipe(
   v.strictObject({ columns: many, rows: many, cells: v.pipe(v.string(), v.regex(/^[0-9a-f]*$/, '0 to f')) }),
   v.check(
@@ -50,10 +53,10 @@ const design = v.pipe(
 );
 
 const long = { max: 1000, unit: 'mm', unitIn: 'unit.length' } as const;
-/** What volts and amps hold is the setting or the limit, as the supply is controlled. */
+/** Of volts and amps one is the setting and the other the limit, depending on the supply's control. */
 const volts = { min: 0, max: 1000, unit: 'V', above: true, blank: '7', code: 30 } as const;
 const amps = { min: 0.001, max: 100, unit: 'A', blank: '3', code: 31 } as const;
-/** Sizes that a printed code lists together. */
+/** Sizes that share one place in printed codes. */
 const outline = { min: 1, ...long, code: 2, counted: true, drawnOn: true } as const;
 const tubSize = { min: 10, ...long, code: 20, counted: true } as const;
 const onShelf = ['bath.from', 'shelf'] as const;
@@ -62,8 +65,9 @@ const mine = { own: true, stays: 'a sheet goes from hand to hand, and this is it
 const reading = { own: true, stays: 'whoever holds the sheet reads amounts their own way' } as const;
 
 /**
- * Every field of a job, once, by its path in the job file; schema, draft, job file, printed code and names are made
- * from it. The order is that of the job file, and a field follows those that decide whether it is asked.
+ * Every field of a job, once, by its path in the job file. Schema, draft, job file, printed code and names
+ * are made from this table. It has the order of the job file, and a field comes after those that decide
+ * whether it is asked.
  */
 export const jobFields = {
   title: text(v.pipe(v.string(), v.trim(), v.nonEmpty(), v.maxLength(120)), {
@@ -112,7 +116,7 @@ export const jobFields = {
   ),
   'piece.openArea.unit': noted({ blank: 'cm2', stays: 'the area travels, however it was typed' }),
   'piece.openShare': optional(share({ when: ['piece.area', 'share'], code: 6 })),
-  /** JSON of where the bare parts lie, from a drawing */
+  /** JSON: where the bare parts are, taken from a drawing */
   'piece.design': optional(
     json(design, {
       when: ['piece.area', 'area'],
@@ -121,7 +125,7 @@ export const jobFields = {
   ),
   'piece.count': usually(count(1, 100, { blank: '1', code: 8 }), 1),
   'piece.through': usually(flag({ blank: 'no', code: 9 }), false),
-  /** in a draft oldsolder and plating too: they make it a refused metal */
+  /** a draft may also hold oldsolder and plating, which turn the metal into a refused one */
   'piece.attached': usually(words(attachments, { code: 10, bits: 4 }), []),
   'piece.at': optional(point({ code: 12 })),
 
@@ -192,9 +196,9 @@ export const jobFields = {
       stays: 'a bath’s name is known only on its own shelf',
     }),
   ),
-  /** JSON of what a bath from the shelf holds already, mg/L by element */
+  /** JSON: what a bath from the shelf already holds, mg/L by element */
   'bath.dissolved': usually(metals(elementIds, { when: onShelf, code: 25 }), {}),
-  /** passed before this job */
+  /** charge passed through the bath before this job */
   'bath.chargePassed': usually(
     quantity('charge', { min: 0, max: 1e6, unit: 'A.h', when: onShelf, code: 26 }),
     { value: 0, unit: 'A.h' },
@@ -234,7 +238,7 @@ export const jobFields = {
     ...word(resists, { blank: 'nail-varnish', code: 27, bits: 5 }),
     schema: v.picklist([...resists, ...Object.keys(resistNames)]),
   },
-  /** JSON of what a test strip told */
+  /** JSON: the result of a test strip */
   strip: noted({ stays: 'what a strip told is in the bite rate that it taught' }),
 
   'supply.kind': usually(word(supplies, { blank: 'bench', code: 28, bits: 5 }), 'bench'),
@@ -274,17 +278,17 @@ export const jobFields = {
 
 type Fields = typeof jobFields;
 
-/** A field's path in the job file; the id in a draft for what only a draft holds. */
+/** A field's path in the job file; for a field that only drafts hold, its id in a draft. */
 export type JobPath = keyof Fields;
 /** A field's id in a draft. */
 export type FieldId = {
   [P in JobPath]: Fields[P] extends { draft: infer D } ? Extract<D, string> : P;
 }[JobPath];
 
-/** The table in its order, for whatever goes through it. */
+/** The rows of the table, in order. */
 export const fieldRows = Object.entries(jobFields) as readonly (readonly [JobPath, JobField])[];
 
-/** The draft's id of a row; null where no draft holds it. */
+/** The id in a draft of a row; null where no draft holds it. */
 export const fieldIdOf = (path: JobPath): FieldId | null => {
   const { draft }: JobField = jobFields[path];
   return draft === undefined ? (path as FieldId) : (draft as FieldId | null);
@@ -292,10 +296,10 @@ export const fieldIdOf = (path: JobPath): FieldId | null => {
 
 const pathsByField = new Map(fieldRows.map(([path]) => [fieldIdOf(path), path] as const).reverse());
 
-/** The row that a draft's field is named by; of two that share it, the first. */
+/** The path of the row that a draft's field belongs to; where two rows share the field, the first. */
 export const pathOfField = (field: FieldId): JobPath => pathsByField.get(field) as JobPath;
 
-/** What stands at a dotted path of a tree; undefined where nothing does. */
+/** The value at a dotted path in nested objects; undefined where there is none. */
 export const valueAt = (tree: unknown, path: string): unknown =>
   path
     .split('.')
@@ -303,13 +307,13 @@ export const valueAt = (tree: unknown, path: string): unknown =>
 type Tree = Readonly<Record<string, unknown>>;
 
 type SectionOf<P> = P extends `${infer S}.${string}` ? S : never;
-/** An object of the job file that holds fields. */
+/** A part of the job file that holds several fields. */
 export type JobSection = SectionOf<JobPath>;
 
 type InFile = { [P in JobPath]: Fields[P] extends { schema: unknown } ? P : never }[JobPath];
 type NameIn<S extends JobSection, P> = P extends `${S}.${infer Name}` ? Name : never;
 
-/** Schemas of what the job file's sections hold, by section and name. */
+/** Schemas of the job file's sections, by section and field name. */
 export const sections = fieldRows.reduce<Record<string, Record<string, unknown>>>(
   (all, [path, { schema }]) => {
     const [section, name] = path.split('.') as [string, string?];

@@ -1,8 +1,11 @@
-/** Units that a maker may want lengths read back in; with mm and cm a depth stays in mm, its figure in μm. */
+/**
+ * Units in which a maker may read lengths. With mm and cm, depths are shown in mm, and the planned figure in
+ * μm.
+ */
 export const lengthUnits = ['mm', 'cm', 'in'] as const;
 export const temperatureUnits = ['degC', 'degF'] as const;
 
-/** How the maker wants to read amounts. No figure depends on it. */
+/** Units in which the maker reads amounts. They change no figure. */
 export interface ReadingUnits {
   readonly length: (typeof lengthUnits)[number];
   readonly temperature: (typeof temperatureUnits)[number];
@@ -10,12 +13,12 @@ export interface ReadingUnits {
 
 export const defaultReadingUnits: ReadingUnits = { length: 'mm', temperature: 'degC' };
 
-/** What depth and bare area are typed in by who reads lengths so: fields of a draft. */
+/** The draft's units for depth and bare area that go with a unit of length. */
 export const unitsTyped = ({ length }: Pick<ReadingUnits, 'length'>) =>
   length === 'in'
     ? ({ 'piece.depth.unit': 'in', 'piece.openArea.unit': 'in2' } as const)
     : ({ 'piece.depth.unit': 'mm', 'piece.openArea.unit': 'cm2' } as const);
 
-/** A job's reading units; the defaults for a plan that was stored before jobs had any. */
+/** A job's reading units; the defaults for plans stored before jobs had them. */
 export const readingUnitsOf = (job: { readonly units?: ReadingUnits }): ReadingUnits =>
   job.units ?? defaultReadingUnits;

@@ -1,20 +1,20 @@
-/** Least and most of what is typed beside a job: anything further out is a slip of the fingers. */
+/** Bounds of amounts that are typed outside a job's fields. Anything beyond them is a typing error. */
 interface Bounds {
   readonly least: number;
   readonly most: number;
 }
 
-/** Water in mL or salt in g that goes into a bath at once. */
+/** Water in mL, or salt in g, added to a bath at one time. */
 export const addedBounds: Bounds = { least: 0, most: 100_000 };
 
-/** A·h of one use of a bath. */
+/** Charge of one use of a bath, A·h. */
 export const usedBounds: Bounds = { least: 0, most: 1000 };
 
-/** Copies of one label that are printed at once. */
+/** Copies of one label in one print. */
 export const labelCopies: Bounds = { least: 0, most: 12 };
 
 /** Copies of a stencil on its page. */
 export const stencilCopies: Bounds = { least: 1, most: 200 };
 
-/** Smallest detail of a drawing that is meant, mm. */
+/** Smallest detail of a drawing to keep, mm. */
 export const detailBounds: Bounds = { least: 0, most: 5 };

@@ -6,20 +6,21 @@ import { rateLimits, worth } from './rate.ts';
 import type { Rate } from './rate.ts';
 
 /*
- * Normal–inverse-gamma on the logarithm of the rate, by metal family and anion (κ 1, a 1.5, b 0.012 about
- * the table's rate: a judgement). A job counts for what its gauge tells, 10 % scatter against what scale or
- * gauge may be off; what the eye alone judged counts a tenth of a job. A job that stands far off is asked
- * about and counted. On benches that we simulate the 90 % range holds 87 to 93 % of the next at every count,
- * and at least 70 % from two jobs on when the scatter is twice as large and one job in eight is off by half.
- * With a scatter of exactly 10 % it is too wide after none or one job (97 and 94 %).
+ * Normal–inverse-gamma on the logarithm of the rate, by metal family and anion (κ 1, a 1.5, b 0.012 around
+ * the table's rate: our judgement). A job counts by how exactly it was measured: 10 % scatter between jobs
+ * against the error of scale or gauge. A job judged only by eye counts a tenth. A job far from the others is
+ * queried but still counted. In simulations of makers' set-ups the 90 % range holds 87 to 93 % of the next
+ * jobs, however many came before, and at least 70 % from two jobs on when the scatter is twice as large and
+ * one job in eight is off by half. With a scatter of exactly 10 % it is too wide after none or one job (97
+ * and 94 %).
  */
 
-/** What is believed before any job, about the table's own rate; a judgement, no published value. */
+/** The belief before any job, around the table's rate. It is our judgement; no published value exists. */
 const FIRST = { kappa: 1, a: 1.5, b: 0.012 } as const;
-/** Deviations from what was expected beyond which a job is asked about. */
+/** A job is queried when it is more than this many deviations from what was expected. */
 const DOUBTED = 3;
 
-/** The belief after some jobs, each counted for what it is worth; in any order the same. */
+/** The belief after some jobs, each weighted by its worth. The order does not matter. */
 export const beliefAfter = (table: number, rates: readonly Rate[]): Belief =>
   updated(
     { m: Math.log(table), ...FIRST },
@@ -30,14 +31,14 @@ export const beliefAfter = (table: number, rates: readonly Rate[]): Belief =>
 export interface Learnt {
   /** the rate to plan with, as a share of Faraday's law */
   readonly median: number;
-  /** standard deviation of its logarithm that has a range of the same width */
+  /** standard deviation of its logarithm that gives a range of the same width */
   readonly spread: number;
   readonly low: number;
   readonly high: number;
   readonly jobs: number;
-  /** jobs of other metals and salts that were heard too */
+  /** how many jobs of other metals and salts were used too */
   readonly lent: number;
-  /** ids of jobs that the others would not have expected */
+  /** ids of jobs that are unlikely given the others */
   readonly doubted: readonly string[];
 }
 
@@ -50,7 +51,7 @@ function spreadOf(expected: Expectation): number {
   return (high - low) / (2 * RANGE_Z);
 }
 
-/** Jobs that stand too far from what all the others let one expect: to be asked about, not left out. */
+/** Jobs too far from what all the others suggest. They are queried, not left out. */
 function doubtedOf(table: number, rates: readonly Rate[]): readonly string[] {
   if (rates.length < 3) return [];
   return rates
@@ -67,8 +68,8 @@ function doubtedOf(table: number, rates: readonly Rate[]): readonly string[] {
 }
 
 /**
- * The bite rate of this bench, from the table's and its own jobs.
- * @param lent what jobs of other metals and salts let one expect beforehand
+ * The bite rate of this maker's set-up, from the table's and the maker's own jobs.
+ * @param lent what jobs of other metals and salts suggest beforehand
  * @returns null before the first job of any
  */
 export function learnt(table: number, rates: readonly Rate[], lent: Lent | null = null): Learnt | null {

@@ -5,40 +5,40 @@ import type { LineBelief } from './line.ts';
 import { studentQuantile } from './student.ts';
 
 /*
- * Volts over the threshold = offset + slope · modelled, one point for each setting of the knob, about the
- * table's threshold and a slope of 1 ± 0.35 with 0.15 V of scatter (judgements). The plan draws slope and
- * the volts at the pivot apart, where they are independent. The other doubts of the resistance stay, so that
- * the range is too wide rather than too narrow.
+ * Volts above the table's offset = offset + slope · modelled, one point for each setting. Before any job, the
+ * belief is an offset of 0 and a slope of 1 ± 0.35, with 0.15 V of scatter (our judgement). The plan draws
+ * the slope and the volts at the pivot separately, because there they are independent. The other
+ * uncertainties of the resistance are kept, so the range is too wide rather than too narrow.
  */
 
-/** What a bench shows of its cell: `over = offset + slope · modelled`. */
+/** What a maker's readings show about the cell: `over = offset + slope · modelled`. */
 export interface LearntCell {
-  /** V, where readings lie thickest: there offset and slope can be believed apart */
+  /** V, the point where offset and slope are independent, among the readings */
   readonly pivot: number;
-  /** V that stand over there, above the table's offset, and one standard deviation */
+  /** V above the table's offset at that point, and one standard deviation */
   readonly over: number;
   readonly overSpread: number;
-  /** resistance over the modelled one */
+  /** resistance, as a factor of the modelled one */
   readonly slope: number;
   readonly slopeSpread: number;
-  /** readings learnt from */
+  /** number of points used */
   readonly points: number;
 }
 
-/** What can be: beyond it volts or amps were noted wrong, and teach nothing. */
+/** Limits of what is possible. Beyond them volts or amps were noted wrong, and are ignored. */
 export const cellLimits = { slope: [0.2, 6], over: 12, spread: 3 } as const;
 
-/** V by which jobs of one bench scatter about its line: a judgement, no published value. */
+/** Scatter of one maker's jobs around their line, V: our judgement, no published value. */
 const SCATTER = 0.15;
-/** Of the modelled resistance: how far a bench may be off before any job; a judgement too. */
+/** Uncertainty of the modelled resistance before any job, as a share: our judgement too. */
 const SLOPE_SPREAD = 0.35;
-/** A first belief in the scatter that three jobs outweigh. */
+/** Weight of the first belief in the scatter: three jobs outweigh it. */
 const SHAPE = 1.5;
 
 const canBe = ({ modelled, over }: CellPoint): boolean =>
   modelled > 0 && modelled <= cellLimits.over && Math.abs(over) <= cellLimits.over;
 
-/** The belief before any job: the table's offset, and the modelled resistance. */
+/** The belief before any job: the table's offset and the modelled resistance. */
 export const firstBelief = (offsetSpread: number): LineBelief => ({
   m: [0, 1],
   v: [(offsetSpread / SCATTER) ** 2, 0, (SLOPE_SPREAD / SCATTER) ** 2],
@@ -47,9 +47,9 @@ export const firstBelief = (offsetSpread: number): LineBelief => ({
 });
 
 /**
- * The cell of this bench, from the table's offset and its own jobs.
+ * The cell of this set-up, from the table's offset and the maker's own jobs.
  * @param offsetSpread V, one standard deviation of the table's offset
- * @returns null before the first reading, or where what was read cannot be
+ * @returns null before the first reading, or when the readings are not possible
  */
 export function learntCell(offsetSpread: number, points: readonly CellPoint[]): LearntCell | null {
   const good = points.filter(canBe);

@@ -2,23 +2,26 @@ import { worth } from './rate.ts';
 import type { Rate } from './rate.ts';
 import { pooled } from './pooling.ts';
 
-/** What jobs of other metals and salts let one expect of a metal and salt. */
+/** What jobs of other metals and salts suggest for a metal and salt. */
 export interface Lent {
-  /** of the logarithm, over the table's */
+  /** mean of the logarithm of rate over table */
   readonly mean: number;
   readonly jobs: number;
 }
 
-/** Jobs of others that are heard: one or two say more of themselves than of the bench. */
+/** Fewest jobs to use: one or two say more about themselves than about the set-up. */
 const ENOUGH = 3;
-/** A rate worth less of a job than this is too rough to be lent. */
+/** A rate worth less than this share of a job is too inexact to use for other metals. */
 const ROUGH = 0.3;
 
-/** A bench's own way about the tables, and how metals and jobs differ about it: judgements, as logarithms. */
+/**
+ * How far a set-up may differ from the tables, and how metals and jobs vary around that: our judgement, as
+ * logarithms.
+ */
 const COMMON = { mean: 0, spread: 0.15, between: 0.15, within: 0.1 } as const;
 
 /**
- * What is common to a bench, whatever the metal: its meter, its clips, its habits of weighing.
+ * What all jobs of a set-up have in common, whatever the metal: its meter, its clips, its way of weighing.
  * @param groups other metals and salts, with the table's rate of each
  * @returns null before three jobs
  */

@@ -1,10 +1,10 @@
-/** A straight line through readings, with what was believed of it before: conjugate linear regression (BDA3 §14.2). */
+/** Belief about a straight line through readings: conjugate linear regression (BDA3 §14.2). */
 export interface LineBelief {
   /** offset and slope */
   readonly m: readonly [number, number];
-  /** their covariance over the scatter's variance: upper left, off the diagonal, lower right */
+  /** their covariance over the variance of the scatter: upper left, off the diagonal, lower right */
   readonly v: readonly [number, number, number];
-  /** shape and rate of the variance's inverse gamma */
+  /** shape and rate of the inverse gamma distribution of the variance */
   readonly a: number;
   readonly b: number;
 }
@@ -30,7 +30,7 @@ export function lineAfter(
   ]);
   const [p, q] = times(before, m);
   const mean = times(after, [p + sum((_, y) => y), q + sum((x, y) => x * y)]);
-  // squares of what is left, and of how far the line has moved: nothing large is taken from anything large
+  // sum squares of small differences only: subtracting large numbers would lose digits
   const left = sum((x, y) => (y - mean[0] - mean[1] * x) ** 2);
   const moved = [mean[0] - m[0], mean[1] - m[1]] as const;
   const [u, w] = times(before, moved);
@@ -42,7 +42,7 @@ export function lineAfter(
   };
 }
 
-/** Where y is expected at x: location and scale of Student's t. */
+/** The expected y at x: location and scale of Student's t. */
 export function lineAt({ m, v: [p, q, r], a, b }: LineBelief, x: number) {
   return {
     freedom: 2 * a,

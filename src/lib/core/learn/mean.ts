@@ -1,16 +1,16 @@
 import { studentQuantile } from './student.ts';
 
-/** What is believed of a mean and of the scatter about it: normal–inverse-gamma (Murphy 2007; BDA3 §3.3). */
+/** Belief about a mean and the scatter around it: normal–inverse-gamma (Murphy 2007; BDA3 §3.3). */
 export interface Belief {
-  /** mean, and how many jobs it is worth */
+  /** mean, and the number of jobs it is worth */
   readonly m: number;
   readonly kappa: number;
-  /** shape and rate of the variance's inverse gamma */
+  /** shape and rate of the inverse gamma distribution of the variance */
   readonly a: number;
   readonly b: number;
 }
 
-/** Where a value is expected: location and scale of Student's t. */
+/** Prediction of a value: location and scale of Student's t. */
 export interface Expectation {
   readonly freedom: number;
   readonly location: number;
@@ -18,7 +18,7 @@ export interface Expectation {
 }
 
 export interface Moments {
-  /** sum of the weights: how many whole values they are worth */
+  /** sum of the weights, that is, the number of full values they are worth */
   readonly count: number;
   readonly mean: number;
   /** weighted sum of squared differences from the mean */
@@ -26,9 +26,9 @@ export interface Moments {
 }
 
 /**
- * Mean and squares, one value after another (Welford 1962, weighted after West 1979): sums of squares would lose
- * the digits of large values.
- * @param weights how much each value counts, above 0; one each when left out
+ * Mean and squared differences, one value after another (Welford 1962, weighted after West 1979). Plain sums
+ * of squares would lose the digits of large values.
+ * @param weights how much each value counts, above 0; 1 each when left out
  */
 export function momentsOf(values: readonly number[], weights?: readonly number[]): Moments {
   let [count, mean, squares] = [0, 0, 0];
@@ -42,7 +42,7 @@ export function momentsOf(values: readonly number[], weights?: readonly number[]
   return { count, mean, squares };
 }
 
-/** The belief after some values, each counted by its weight; in any order the same. */
+/** The belief after some values, each counted by its weight. The order does not matter. */
 export function updated(
   { m, kappa, a, b }: Belief,
   values: readonly number[],
@@ -57,20 +57,20 @@ export function updated(
   };
 }
 
-/** Where the next value is expected. */
+/** Prediction of the next value. */
 export const nextOf = ({ m, kappa, a, b }: Belief): Expectation => ({
   freedom: 2 * a,
   location: m,
   scale: Math.sqrt((b * (kappa + 1)) / (a * kappa)),
 });
 
-/** Where the mean itself is expected. */
+/** Prediction of the mean itself. */
 export const meanOf = ({ m, kappa, a, b }: Belief): Expectation => ({
   freedom: 2 * a,
   location: m,
   scale: Math.sqrt(b / (a * kappa)),
 });
 
-/** The value below which the expected one lies with this chance. */
+/** The value that the predicted one stays below with this probability. */
 export const quantileOf = ({ freedom, location, scale }: Expectation, chance: number): number =>
   location + scale * studentQuantile(chance, freedom);

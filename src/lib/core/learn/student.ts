@@ -1,4 +1,4 @@
-/** Logarithm of the gamma function, to 1e-13 (Lanczos, g = 7, nine terms). */
+/** Logarithm of the gamma function, accurate to 1e-13 (Lanczos, g = 7, nine terms). */
 function lnGamma(z: number): number {
   const terms = [
     0.99999999999980993, 676.5203681218851, -1259.1392167224028, 771.32342877765313, -176.61502916214059,
@@ -10,7 +10,7 @@ function lnGamma(z: number): number {
   return 0.5 * Math.log(2 * Math.PI) + (x + 0.5) * Math.log(t) - t + Math.log(sum);
 }
 
-/** Continued fraction of the incomplete beta function (Lentz's way of working it out). */
+/** Continued fraction of the incomplete beta function (Lentz's method). */
 function betaFraction(a: number, b: number, x: number): number {
   const TINY = 1e-300;
   let [c, d] = [1, 1 / Math.max(TINY, 1 - ((a + b) * x) / (a + 1))];
@@ -39,13 +39,13 @@ function incompleteBeta(a: number, b: number, x: number): number {
     : 1 - (front * betaFraction(b, a, 1 - x)) / b;
 }
 
-/** Chance that Student's t with so many degrees of freedom is at most t. */
+/** Probability that Student's t with this many degrees of freedom is at most t. */
 export function studentBelow(t: number, freedom: number): number {
   const tail = 0.5 * incompleteBeta(freedom / 2, 0.5, freedom / (freedom + t * t));
   return t > 0 ? 1 - tail : tail;
 }
 
-/** Student's t below which it lies with this chance, 0 to 1; found by halving. */
+/** The t that Student's t stays below with this probability, 0 to 1; found by halving. */
 export function studentQuantile(chance: number, freedom: number): number {
   if (chance === 0.5) return 0;
   if (chance < 0.5) return -studentQuantile(1 - chance, freedom);

@@ -1,23 +1,23 @@
 import type { Rate } from './rate.ts';
 
-/** What a finished job showed of its bite. */
+/** What was measured on a finished job. */
 export interface MeasuredBite {
-  /** g that came off the whole batch; null where it was not weighed twice */
+  /** mass lost by the whole batch, g; null if it was not weighed twice */
   readonly lost: number | null;
   /** smallest step of the scale, g */
   readonly step: number;
-  /** mean depth, μm, of so many points; null where none was measured */
+  /** mean depth, μm, and the number of points; null when not measured */
   readonly depth: number | null;
   readonly points: number;
-  /** a gauge, or a witness tab snapped through */
+  /** measured by a gauge, or on a witness tab snapped through */
   readonly by: 'gauge' | 'tab';
-  /** how deep it looks, of the wanted depth; null where nobody judged */
+  /** depth as judged by eye, over the wanted depth; null when not judged */
   readonly looks: number | null;
 }
 
-/** What its plan expected of the charge that flowed. */
+/** What its plan expects for the charge that flowed. */
 export interface ExpectedBite {
-  /** bite rate it was planned with */
+  /** bite rate used in the plan */
   readonly rate: number;
   /** g, of the whole batch */
   readonly lost: number;
@@ -27,18 +27,18 @@ export interface ExpectedBite {
   readonly wanted: number;
 }
 
-/** A jeweller's scale, one standard deviation, g; a coarser one rounds to its step. */
+/** Error of a jeweller's scale, one standard deviation, g. A coarser scale rounds to its step. */
 const SCALE = 0.01;
 const ROUNDED = 1 / Math.sqrt(12);
-/** One standard deviation of a depth gauge, and of a tab looked at under a glass, μm. */
+/** Error of a depth gauge, and of a tab seen under a magnifier, one standard deviation, μm. */
 const OFF = { gauge: 10, tab: 30 } as const;
-/** How far the eye may be off, as a share of the wanted depth. Our own reading. */
+/** Error of a depth judged by eye, as a share of the wanted depth. Our own estimate. */
 const EYE = 0.3;
 
 /**
- * The bite rate that a finished job tells: what came off over what was expected, times the rate it was planned with.
- * Weight lost counts before depth, and depth before looks.
- * @returns null where nothing was measured
+ * The bite rate shown by a finished job: measured over expected, times the rate used in the plan. Weight lost
+ * is preferred to depth, and depth to looks.
+ * @returns null when nothing was measured
  */
 export function toldRate(measured: MeasuredBite, expected: ExpectedBite): Omit<Rate, 'id'> | null {
   const { lost, step, depth, points, by, looks } = measured;

@@ -13,51 +13,55 @@ import { partings } from './threshold.ts';
 import type { Parting } from './threshold.ts';
 
 /*
- * A picture is worked on at 4 million pixels and 50 to the millimetre at most, about half a second for a
- * piece of 30 × 40 mm, part by part, so that it tells how far it is and can be left.
+ * A picture is processed at no more than 4 million pixels and 50 to the millimetre. That takes about half a
+ * second for a piece of 30 × 40 mm. The work is split into parts so that it can report progress and be
+ * stopped.
  */
 
-/** What a maker wants of a picture. Lengths in mm. */
+/** How the maker wants a picture to be used. Lengths in mm. */
 export interface Wishes {
-  /** of the piece in the picture, pixels; null when the picture is the piece, edge to edge */
+  /** corners of the piece in the picture, pixels; null when the piece fills the picture */
   readonly corners: Corners | null;
   readonly width: number;
   readonly height: number;
   readonly outline: Outline;
   readonly darkIs: 'resist' | 'bare';
-  /** null: the better one */
+  /** null: whichever of the two suits the picture better */
   readonly method: Parting['method'] | null;
-  /** grey; null: as found */
+  /** grey level between the tones; null: as found */
   readonly level: number | null;
-  /** what is smaller is dust */
+  /** size below which a detail counts as dust */
   readonly least: number;
   readonly clean: boolean;
-  /** places of specks and pinholes that are meant all the same */
+  /** places of specks and pinholes that belong to the design */
   readonly keep: readonly Point[];
   readonly undercut: number;
 }
 
 export interface Design {
-  /** the picture of the piece alone, seen from straight above */
+  /** the picture of the piece alone, as seen from straight above */
   readonly flat: Grey;
   readonly mask: Mask;
-  /** the resist grown, to be printed */
+  /** the design with its resist widened, to be printed */
   readonly grown: Mask;
   readonly method: Parting['method'];
   readonly level: number;
   readonly measured: MeasuredMask;
   readonly specks: Specks;
   readonly foreseen: Foreseen;
-  /** the grown design after the same bite */
+  /** the widened design as it will look after the same bite */
   readonly mended: Foreseen;
-  /** bare gaps that close when the resist is grown: their width is too small */
+  /** widening the resist closes bare gaps: their width is too small */
   readonly gapsClose: boolean;
 }
 
-/** Pixels in a millimetre that are kept at most: a line of a tenth of a millimetre still has five. */
+/** Highest number of pixels in a millimetre. A line of a tenth of a millimetre still has five. */
 const FINEST = 50;
 
-/** The piece about a picture that keeps its proportions: as large as fits, in its middle. */
+/**
+ * The piece around a picture that keeps its proportions: the picture is in the middle, as large as fits on
+ * the piece.
+ */
 function about({ width: wide, height: high }: Grey, width: number, height: number): Corners {
   const [w, h] = [Math.max(wide, (high * width) / height), Math.max(high, (wide * height) / width)];
   const [x0, y0, x1, y1] = [(wide - w) / 2, (high - h) / 2, (wide + w) / 2, (high + h) / 2];
@@ -69,7 +73,10 @@ function about({ width: wide, height: high }: Grey, width: number, height: numbe
   ];
 }
 
-/** The flat picture of the piece: perspective taken out, or the drawing laid on it; beyond it its rim goes on. */
+/**
+ * The flat picture of the piece: perspective removed, or the drawing laid on it. Beyond the picture its edge
+ * colour continues.
+ */
 function flattened(picture: Grey, { corners, width, height }: Wishes): { grey: Grey; perMm: number } {
   const own = corners ?? about(picture, width, height);
   const side = (a: 0 | 1 | 2 | 3, b: 0 | 1 | 2 | 3): number =>
@@ -82,12 +89,12 @@ function flattened(picture: Grey, { corners, width, height }: Wishes): { grey: G
   return { grey: isFlat ? picture : squared(picture, own, columns, rows), perMm };
 }
 
-/** How far the work is when each of its parts begins: measured, 0 to 1. */
+/** Progress when each part of the work begins, 0 to 1, from measured times. */
 const PARTS = { parted: 0.15, cleaned: 0.3, measured: 0.4, grown: 0.75, foreseen: 0.85 } as const;
 
 /**
- * Works a picture out part by part, so that whoever asks can tell how far it is, or leave it.
- * @returns each time how far it is, 0 to 1; at last the design, or why there is none
+ * Makes a design from a picture, part by part, so that the caller can show progress or stop.
+ * @returns yields the progress, 0 to 1; returns the design, or why there is none
  */
 export function* designParts(picture: Grey, wishes: Wishes): Generator<number, Design | PictureFault, void> {
   if (picture.width * picture.height === 0) return { id: 'blank' };
@@ -122,7 +129,7 @@ export function* designParts(picture: Grey, wishes: Wishes): Generator<number, D
   };
 }
 
-/** Black and white of a mask, shrunk to a side of so many pixels at most: resist dark, bare metal light. */
+/** A mask in black and white, shrunk to a largest side in pixels: resist dark, bare metal light. */
 export function pictureOf({ width, height, bare, piece }: Mask, most: number) {
   const shrink = Math.min(1, most / Math.max(width, height));
   const [columns, rows] = [Math.max(1, Math.round(width * shrink)), Math.max(1, Math.round(height * shrink))];
@@ -146,7 +153,7 @@ export function pictureOf({ width, height, bare, piece }: Mask, most: number) {
   return { width: columns, height: rows, rgba };
 }
 
-/** A picture in grey, shrunk to a side of so many pixels at most by its nearest ones. */
+/** A grey picture shrunk to a largest side in pixels, by taking the nearest pixels. */
 export function greyPicture({ width, height, data }: Grey, most: number) {
   const shrink = Math.min(1, most / Math.max(width, height));
   const [columns, rows] = [Math.max(1, Math.round(width * shrink)), Math.max(1, Math.round(height * shrink))];

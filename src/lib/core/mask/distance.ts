@@ -1,16 +1,17 @@
-/** Farther than any pixel of a picture: nothing of the other kind was found. */
+/** Larger than any squared distance in a picture: no pixel of the other kind was found. */
 export const FAR = 2 ** 30;
 
 /**
- * Squared distance, in pixels, from the centre of each pixel that is `inside` to the nearest that is not:
- * exact, in time proportional to the pixels. Beyond the picture nothing counts.
- * Meijster, Roerdink & Hesselink, A general algorithm for computing distance transforms in linear time (2000).
+ * Squared distance, in pixels, from the centre of each pixel that is `inside` to the nearest that is not. It
+ * is exact, and its time grows in proportion to the pixels. The surroundings of the picture do not count.
+ * Meijster, Roerdink & Hesselink, A general algorithm for computing distance transforms in linear time
+ * (2000).
  * @param inside 1 or 0, row by row
  * @returns integers; 0 outside, FAR where there is no outside
  */
 export function squaredDistances(inside: Uint8Array, width: number, height: number): Int32Array {
   const squared = new Int32Array(inside.length);
-  // down and up the columns, row after row as memory lies
+  // go down and up all columns at once, row by row, because memory is read fastest that way
   const none = width + height;
   for (let x = 0; x < width; x += 1) squared[x] = inside[x] === 0 ? 0 : none;
   for (let n = width; n < inside.length; n += 1)
@@ -19,7 +20,7 @@ export function squaredDistances(inside: Uint8Array, width: number, height: numb
     const below = (squared[n + width] as number) + 1;
     if (below < (squared[n] as number)) squared[n] = below;
   }
-  // along each row, the lower envelope of the columns' parabolas
+  // along each row: the lower envelope of the columns' parabolas
   const up = new Float64Array(width);
   const tip = new Int32Array(width);
   const from = new Int32Array(width);
@@ -36,7 +37,7 @@ export function squaredDistances(inside: Uint8Array, width: number, height: numb
       let start = 0;
       while (last >= 0) {
         const t = tip[last] as number;
-        // first column where this parabola lies below the last
+        // first column where this parabola is below the last one
         start = Math.floor((x * x - t * t + here - (up[t] as number)) / (2 * (x - t))) + 1;
         if (start > (from[last] as number)) break;
         last -= 1;

@@ -4,11 +4,11 @@ import { partsOf } from './parts.ts';
 import type { Part } from './parts.ts';
 import type { Mask } from './raster.ts';
 
-/** Squared pixels within which an edge moves by a distance: from the middle of a pixel to the edge is half one. */
+/** Squared distance in pixels that an edge moves by. A pixel's centre is half a pixel from the edge. */
 const reach = (mm: number, perMm: number): number => (mm * perMm + 0.5) ** 2;
 
 /**
- * What of a design is left when the bite has crept under the resist.
+ * The design that remains after the bite has crept under the resist.
  * @param undercut sideways, mm
  */
 export function undercutMask(mask: Mask, undercut: number): Mask {
@@ -23,13 +23,13 @@ export function undercutMask(mask: Mask, undercut: number): Mask {
 
 export interface Foreseen {
   readonly after: Mask;
-  /** parts of the resist that are gone altogether */
+  /** parts of the resist that disappear completely */
   readonly lost: readonly Part[];
-  /** of the resist, 0 to 1: how much of its face is left */
+  /** share of the resist's area that remains, 0 to 1 */
   readonly left: number;
 }
 
-/** What disappears: parts of the resist of which no pixel is left. */
+/** Foresees the design after undercut. A part of the resist is lost when none of its pixels remain. */
 export function foresee(mask: Mask, undercut: number): Foreseen {
   const before = resistOf(mask);
   const after = undercutMask(mask, undercut);
@@ -51,16 +51,16 @@ export function foresee(mask: Mask, undercut: number): Foreseen {
 }
 
 /**
- * Greatest depth that keeps every line.
+ * Greatest depth at which every line keeps enough resist.
  * @param thinnest line of resist, mm
  * @param ratio undercut over depth
- * @param reserve of a line that must be left for its resist to hold, mm
+ * @param reserve width that a line must keep for its resist to hold, mm
  * @returns mm; 0 where no depth does
  */
 export const greatestDepth = (thinnest: number, ratio: number, reserve: number): number =>
   Math.max(0, (thinnest - reserve) / 2 / ratio);
 
-/** The design with its resist grown on every side, so that the undercut brings it back to what was drawn. */
+/** The design with its resist widened on every side, so that the undercut brings it back to the drawing. */
 export function compensated(mask: Mask, undercut: number): Mask {
   if (undercut <= 0) return mask;
   const { width, height, perMm } = mask;

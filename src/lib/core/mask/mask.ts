@@ -2,10 +2,13 @@ import type { Point } from './perspective.ts';
 import type { Grey, Mask } from './raster.ts';
 import { histogramOf, tonesOf } from './threshold.ts';
 
-/** Outline of the piece on its picture, which it fills; or traced, by points as shares of the picture's sides. */
+/**
+ * Outline of the piece in its picture. A rectangle or disc fills the picture; a traced outline is a list of
+ * points, each in shares of the picture's sides.
+ */
 export type Outline = 'rectangle' | 'disc' | readonly Point[];
 
-/** What lies within a traced outline, by the middle of each pixel. */
+/** The pixels whose centres are within a traced outline. */
 function traced(width: number, height: number, points: readonly Point[]): Uint8Array {
   const piece = new Uint8Array(width * height);
   for (let y = 0; y < height; y += 1) {
@@ -36,7 +39,7 @@ function pieceOf(width: number, height: number, outline: Outline): Uint8Array {
   return piece;
 }
 
-/** Whether a pixel has one of the other kind beside it. */
+/** Whether one of the four pixels next to this one is of the other kind. */
 function isEdge(bare: Uint8Array, width: number, height: number, x: number, y: number): boolean {
   const n = y * width + x;
   const own = bare[n];
@@ -49,7 +52,7 @@ function isEdge(bare: Uint8Array, width: number, height: number, x: number, y: n
 }
 
 /**
- * Parts a picture into bare metal and resist.
+ * Divides a picture into bare metal and resist.
  * @param level greys up to this are dark
  * @param darkIs what dark means: resist in most drawings, bare metal in some
  * @param perMm pixels in a millimetre
@@ -72,7 +75,7 @@ export function maskOf(
     for (let x = 0; x < width; x += 1) {
       const n = y * width + x;
       if (piece[n] === 0) continue;
-      // away from an edge grey is noise; at one it is the part that is lit
+      // at an edge, the grey of a pixel tells which share of it is bare; elsewhere its shades are noise
       if (!isEdge(bare, width, height, x, y)) cover[n] = 255 * (bare[n] as number);
       else {
         const lit = Math.min(1, Math.max(0, 0.5 + ((data[n] as number) - level - 0.5) / (2 * half)));
@@ -82,7 +85,7 @@ export function maskOf(
   return { width, height, perMm, bare, cover, piece };
 }
 
-/** The other way round: what was bare is under resist. */
+/** The mask with bare metal and resist exchanged. */
 export function inverted(mask: Mask): Mask {
   const { piece } = mask;
   return {
@@ -92,14 +95,14 @@ export function inverted(mask: Mask): Mask {
   };
 }
 
-/** Under resist: on the piece, and not bare. */
+/** 1 where the piece is under resist. */
 export function resistOf({ bare, piece }: Mask): Uint8Array {
   const resist = new Uint8Array(bare.length);
   for (let n = 0; n < resist.length; n += 1) resist[n] = Number(bare[n] === 0 && piece[n] === 1);
   return resist;
 }
 
-/** The same piece with other bare pixels, no longer between yes and no. */
+/** The same piece with other bare pixels, each of them all bare or all covered. */
 export function withBare(mask: Mask, bare: Uint8Array): Mask {
   const cover = new Uint8Array(bare.length);
   for (let n = 0; n < cover.length; n += 1) cover[n] = 255 * (bare[n] as number);

@@ -5,13 +5,13 @@ import { partsOf } from './parts.ts';
 import type { Mask } from './raster.ts';
 
 /*
- * At an edge the grey tells how much of a pixel is bare: areas of twenty figures are within 0.5 % from 150
- * dpi on. The thinnest line is the least distance along the ridge of an exact distance transform, refined
- * between pixels; corners are told apart by where the ridge ends. Price: a corner far sharper than a right
- * one counts as a line that narrows.
+ * At an edge, the grey of a pixel tells how much of it is bare: the areas of twenty test shapes are within
+ * 0.5 % from 150 dpi up. The thinnest line is the smallest distance along the ridge of an exact distance
+ * transform, refined between pixels. Corners are recognised by where the ridge ends. Drawback: a corner much
+ * sharper than a right angle counts as a line that narrows.
  */
 
-/** A width, and where it was found, from the picture's upper left corner, mm. */
+/** A width, and its position from the picture's upper left corner, mm. */
 export interface Narrowest {
   readonly width: number;
   readonly x: number;
@@ -19,22 +19,22 @@ export interface Narrowest {
 }
 
 export interface MeasuredMask {
-  /** mm² of bare metal, and by how much it may be off */
+  /** bare metal, mm²; `error` is one standard deviation */
   readonly area: number;
   readonly error: number;
-  /** of the piece, 0 to 1 */
+  /** share of the piece, 0 to 1 */
   readonly share: number;
-  /** null where there is none, or it is as wide as the piece */
+  /** null where there is none, or when it is as wide as the piece */
   readonly line: Narrowest | null;
   readonly gap: Narrowest | null;
-  /** bits of resist with bare metal all about them: they hold only while their resist does */
+  /** parts of the resist with bare metal all round: they hold only as long as their resist does */
   readonly islands: number;
 }
 
-/** How far an edge may be off, pixels: one standard deviation. */
+/** Error of an edge's position, pixels: one standard deviation. */
 const EDGE = 0.15;
 
-/** Bare area, its share, and what is thinnest of resist and of bare metal. */
+/** Measures the bare area, its share, and the thinnest places of resist and of bare metal. */
 export function measure(mask: Mask): MeasuredMask {
   const { width, height, perMm, bare, cover, piece } = mask;
   const resist = resistOf(mask);
@@ -52,7 +52,7 @@ export function measure(mask: Mask): MeasuredMask {
     x0 > 0 && y0 > 0 && x1 < width && y1 < height;
   return {
     area: (covered / 255) * pixel,
-    // all edges are off the same way when the level is
+    // a wrong level moves all edges the same way, so their errors add up
     error: EDGE * edge * pixel,
     share: covered / 255 / whole,
     line: mm(

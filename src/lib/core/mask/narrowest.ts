@@ -1,17 +1,20 @@
 import { FAR } from './distance.ts';
 
-/** A width and its middle, pixels. */
+/** A width and the middle of that place, pixels. */
 export interface Narrowest {
   readonly width: number;
   readonly x: number;
   readonly y: number;
 }
 
-/** Rise of the distance along a ridge, per pixel, from which it may run into a tip: a right angle gives 0.71. */
+/**
+ * Where the distance along a ridge rises by more than this per pixel, the ridge may end in a tip. A right
+ * angle gives 0.71.
+ */
 const TAPER = 0.15;
-/** Pixels within which the rise is judged. */
+/** Radius within which the rise is measured, pixels. */
 const REACH = 9;
-/** A taper ends where its width would: by how much farther it is looked for. */
+/** How much farther to look for the tip than the point where the width would reach 0. */
 const BEYOND = 1.3;
 
 const opposite = [
@@ -21,13 +24,13 @@ const opposite = [
   [1, -1],
 ] as const;
 
-/** Steps of the search for the middle, pixels, and how far it may lead. */
+/** Steps of the search for the middle, and how far from the start it may move, pixels. */
 const STEPS = [0.5, 0.25, 0.1, 0.05] as const;
 const DRIFT = 0.7;
 
 /**
- * Where between pixels the edge lies, their shares say: the width is that of the largest disc about here that
- * touches no edge.
+ * Refines a width to fractions of a pixel. The shares of the pixels tell where the edge is, and the width is
+ * that of the largest disc near this place that touches no edge.
  */
 function refined(
   x: number,
@@ -43,7 +46,7 @@ function refined(
     i < 0 || j < 0 || i >= width || j >= height ? NaN : share(j * width + i) / 255;
   const cross = (i: number, j: number, di: number, dj: number): void => {
     const [a, b] = [at(i, j), at(i + di, j + dj)];
-    // beyond the picture nothing is known, and no edge is seen
+    // outside the picture there are no edges, because nothing is known there
     if (!(a > 0.5 !== b > 0.5) || Number.isNaN(a) || Number.isNaN(b)) return;
     const part = (a - 0.5) / (a - b);
     edges.push(i + 0.5 + part * di, j + 0.5 + part * dj);
@@ -74,7 +77,7 @@ function refined(
 }
 
 /**
- * Where what is `inside` is narrowest: along the ridge of its distances, tips left out.
+ * Where the `inside` pixels are narrowest: along the ridge of their distances, without tips.
  * @param squared distances to the outside, of the same size
  * @param share of a pixel that is inside, 0 to 255
  * @returns pixels; null when nothing is inside
@@ -88,7 +91,7 @@ export function narrowest(
   let [best, at] = [Infinity, -1];
   const value = (x: number, y: number): number =>
     x < 0 || y < 0 || x >= width || y >= height ? -1 : (squared[y * width + x] as number);
-  /** the ridge rises away from here, and ends the other way: a tip has no width of its own */
+  /** true where the ridge rises in one direction and ends in the other: such a tip is no narrow place */
   const isTip = (x: number, y: number, depth: number): boolean => {
     let [rise, ux, uy] = [0, 0, 0];
     for (let dy = -REACH; dy <= REACH; dy += 1)
@@ -110,7 +113,7 @@ export function narrowest(
       if (own === 0 || own >= best || own >= FAR) continue;
       const isRidge = opposite.some(([dx, dy]) => {
         const [a, b] = [value(x - dx, y - dy), value(x + dx, y + dy)];
-        // what lies beyond the picture is no edge
+        // the border of the picture is no edge
         return a >= 0 && b >= 0 && a <= own && b <= own && (a < own || b < own);
       });
       if (!isRidge || isTip(x, y, Math.sqrt(own))) continue;

@@ -1,26 +1,26 @@
 import type { Mask } from './raster.ts';
 
 export type OutlinePoint = readonly [x: number, y: number];
-/** A closed line, mm from the picture's upper left corner; the last place joins the first. */
+/** A closed line, mm from the picture's upper left corner. The last point is joined to the first. */
 export type Loop = readonly OutlinePoint[];
 
-/** How far a line may leave the traced one, mm: less than a printer shows. */
+/** How far the simplified line may be from the traced one, mm: less than a printer can show. */
 const SMOOTH = 0.02;
 
 /**
- * Traces the resist: closed lines between bare metal and resist, between the pixels' centres, where their
- * grey says the edge lies. Filled by the even-odd rule they are the resist.
+ * Traces closed lines between bare metal and resist, placed between pixel centres by their grey. Filled by
+ * the even-odd rule, they give the resist.
  */
 export function outlines(mask: Mask): readonly Loop[] {
   const { width, height, perMm, cover, piece } = mask;
-  // resist, 0 to 255, with a rim of none about the picture
+  // resist at a pixel, 0 to 255; outside the picture there is none
   const at = (x: number, y: number): number => {
     if (x < 0 || y < 0 || x >= width || y >= height) return 0;
     const n = y * width + x;
     return piece[n] === 0 ? 0 : 255 - (cover[n] as number);
   };
   const wide = width + 1;
-  /** where an edge of the lattice is crossed, by its number: rows first, then columns */
+  /** where the line crosses an edge of the lattice, by the edge's number: rows first, then columns */
   const across = (x: number, y: number): number => 2 * ((y + 1) * (wide + 1) + x + 1);
   const down = (x: number, y: number): number => across(x, y) + 1;
   const next = new Map<number, number>();
@@ -31,7 +31,7 @@ export function outlines(mask: Mask): readonly Loop[] {
       const kind = Number(a > LEVEL) + 2 * Number(b > LEVEL) + 4 * Number(c > LEVEL) + 8 * Number(d > LEVEL);
       if (kind === 0 || kind === 15) continue;
       const [north, east, south, west] = [across(x, y), down(x + 1, y), across(x, y + 1), down(x, y)];
-      // resist lies on the right of the way
+      // the resist is on the right of the line
       const ways: Readonly<Record<number, readonly (readonly [number, number])[]>> = {
         1: [[north, west]],
         2: [[east, north]],
@@ -95,7 +95,7 @@ export function outlines(mask: Mask): readonly Loop[] {
   return loops.filter(({ length }) => length > 2);
 }
 
-/** Leaves out places that lie on the line between their neighbours (Douglas and Peucker, 1973). */
+/** Leaves out points that are on the line between their neighbours (Douglas and Peucker, 1973). */
 function simplified(loop: Loop): Loop {
   if (loop.length < 4) return loop;
   const keep = new Uint8Array(loop.length);
@@ -127,7 +127,10 @@ function simplified(loop: Loop): Loop {
   return loop.filter((_, n) => keep[n] === 1);
 }
 
-/** Area that loops enclose by the even-odd rule, mm², as long as none crosses another: holes run the other way. */
+/**
+ * Area inside loops by the even-odd rule, mm². Valid if no loop crosses another; holes run the other way
+ * round.
+ */
 export const loopArea = (loops: readonly Loop[]): number =>
   Math.abs(
     loops.reduce(

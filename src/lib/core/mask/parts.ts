@@ -3,20 +3,20 @@ import { resistOf } from './mask.ts';
 
 /** A connected part of a design. */
 export interface Part {
-  /** its first pixel, row by row */
+  /** index of its first pixel, row by row */
   readonly first: number;
   readonly pixels: number;
-  /** its box, pixels: columns and rows, the ends beyond the last */
+  /** its bounding box in pixels; the ends are one beyond the last column and row */
   readonly box: readonly [x0: number, y0: number, x1: number, y1: number];
 }
 
 export interface Parts {
-  /** number of its part at each pixel, from 1; 0 where there is none */
+  /** number of the part at each pixel, from 1; 0 where there is none */
   readonly labels: Int32Array;
   readonly parts: readonly Part[];
 }
 
-/** Connected parts of what is `inside`, by edges and corners alike. */
+/** Connected parts of the `inside` pixels. Touching corners count as connected. */
 export function partsOf(inside: Uint8Array, width: number, height: number): Parts {
   const labels = new Int32Array(inside.length);
   const parts: Part[] = [];
@@ -51,7 +51,7 @@ export function partsOf(inside: Uint8Array, width: number, height: number): Part
   return { labels, parts };
 }
 
-/** Parts smaller than can be meant: dust on the picture, or holes in the resist. */
+/** Parts too small to belong to the design: dust on the picture, or holes in the resist. */
 export interface Specks {
   /** small bare places in the resist */
   readonly pinholes: readonly Part[];
@@ -59,16 +59,17 @@ export interface Specks {
   readonly specks: readonly Part[];
 }
 
-/** The middle of a part's box, mm from the upper left corner. */
+/** The middle of a part's bounding box, mm from the upper left corner. */
 export const middleOf = ({ box: [x0, y0, x1, y1] }: Part, perMm: number): readonly [x: number, y: number] => [
   (x0 + x1) / 2 / perMm,
   (y0 + y1) / 2 / perMm,
 ];
 
 /**
- * Finds what is smaller than can be meant, and takes it away: pinholes filled, specks gone.
- * @param least width of the smallest thing that is meant, mm: what has less area than a disc so wide is a speck
- * @param keep places, mm, of those that are meant all the same
+ * Finds parts too small to belong to the design and removes them: pinholes are filled, specks become bare.
+ * @param least width of the smallest detail of the design, mm: a part with less area than a disc of this
+ *   width is a speck
+ * @param keep places, mm, of small parts that belong to the design
  */
 export function cleaned(
   mask: Mask,
@@ -101,10 +102,12 @@ export function cleaned(
   return { mask: { ...mask, bare, cover }, specks: { pinholes, specks } };
 }
 
-/** How far a kept place may lie beside the speck it was put on, mm: two of the finest pixels. */
+/** How far a kept place may be from the speck it was put on, mm: two of the finest pixels. */
 const BESIDE = 0.02;
 
-/** Whether a kept place belongs to a small thing. @param speck its middle and the width of a disc of its area, mm */
+/**
+ * Whether a kept place belongs to a speck. @param speck its middle, and the width of a disc of its area, mm
+ */
 export const isPlaceOf = (
   speck: { readonly x: number; readonly y: number; readonly width: number },
   [x, y]: readonly [x: number, y: number],

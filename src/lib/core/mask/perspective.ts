@@ -7,17 +7,17 @@ export type Corners = readonly [Point, Point, Point, Point];
 const turn = ([ax, ay]: Point, [bx, by]: Point, [cx, cy]: Point): number =>
   (bx - ax) * (cy - ay) - (by - ay) * (cx - ax);
 
-/** Smallest area, pixels, that four taps may enclose. */
+/** Smallest area that four tapped corners may enclose, pixels. */
 const LEAST_AREA = 400;
 
-/** Why four corners are none of a rectangle; null when they are. */
+/** Why four points cannot be the corners of a rectangle; null when they can. */
 export function cornersFault([a, b, c, d]: Corners): PictureFault | null {
   const turns = [turn(a, b, c), turn(b, c, d), turn(c, d, a), turn(d, a, b)];
   if (turns.some((one) => one <= 0)) return { id: 'crossed' };
   return (turn(a, b, c) + turn(a, c, d)) / 2 < LEAST_AREA ? { id: 'flat' } : null;
 }
 
-/** Solves m·x = v by elimination; m is changed. */
+/** Solves m·x = v by elimination. Changes m. */
 function solved(m: number[][], v: number[]): number[] {
   const n = v.length;
   for (let i = 0; i < n; i += 1) {
@@ -50,7 +50,7 @@ const rectangle = (width: number, height: number): Corners => [
   [0, height],
 ];
 
-/** The perspective that lays four points on four others. */
+/** The perspective that maps four points to four others. */
 export function homography(from: Corners, onto: Corners): (x: number, y: number) => Point {
   const rows: number[][] = [];
   const right: number[] = [];
@@ -76,7 +76,7 @@ export function homography(from: Corners, onto: Corners): (x: number, y: number)
 }
 
 /**
- * Where a place on the flat is seen in the picture.
+ * Where a point of the flat rectangle is seen in the picture.
  * @param width,height of the flat rectangle whose corners were tapped
  */
 export const viewOf = (corners: Corners, width: number, height: number): ((x: number, y: number) => Point) =>
@@ -88,7 +88,7 @@ export const viewOf = (corners: Corners, width: number, height: number): ((x: nu
  * @param sides of the rectangle, mm, the longer first
  * @param edge upper corners of the piece in the picture, left and right, pixels
  * @param width,height of the piece, mm
- * @returns its corners in the picture, and how wide it is found to be, mm
+ * @returns its corners in the picture, and its width as measured in the picture, mm
  */
 export function cornersBeside(
   known: Corners,
@@ -112,9 +112,9 @@ export function cornersBeside(
 }
 
 /**
- * Takes the perspective out of a picture.
+ * Removes the perspective from a picture.
  * @param corners of a rectangle of known size in the picture, pixels
- * @param width,height of that rectangle, pixels of the flat picture; what lies outside it is cut off
+ * @param width,height of that rectangle in the flat picture, pixels; everything outside it is cut off
  */
 export function squared(picture: Grey, corners: Corners, width: number, height: number): Grey {
   const view = viewOf(corners, width, height);

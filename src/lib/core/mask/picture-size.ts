@@ -1,9 +1,9 @@
-/** Kinds of picture that are taken, told by their first bytes and not by their name. */
+/** Kinds of picture that are accepted. The first bytes tell the kind; the file's name does not count. */
 export type PictureKind = 'png' | 'jpeg' | 'webp' | 'svg';
 
 export interface PictureHead {
   readonly kind: PictureKind;
-  /** pixels, before any turning; null for a drawing, which has none */
+  /** pixels, before any rotation; null for a drawing, which has none */
   readonly width: number | null;
   readonly height: number | null;
 }
@@ -11,7 +11,7 @@ export interface PictureHead {
 const startsWith = (bytes: Uint8Array, text: string, at = 0): boolean =>
   Array.from(text, (letter) => letter.charCodeAt(0)).every((code, n) => bytes[at + n] === code);
 
-/** Frame of a JPEG: its size stands in the first start-of-frame segment. */
+/** Size of a JPEG, from its first start-of-frame segment. */
 function jpegSize(bytes: Uint8Array, view: DataView): readonly [number, number] | null {
   for (let at = 2; at + 9 < bytes.length;) {
     if (bytes[at] !== 0xff) return null;
@@ -35,9 +35,9 @@ function webpSize(bytes: Uint8Array, view: DataView): readonly [number, number] 
 }
 
 /**
- * What a file says of itself, before it is opened.
+ * Kind and size of a picture file, read without opening the picture.
  * @param bytes its beginning; half a megabyte is enough for a photograph
- * @returns null when it is no picture of these kinds, or broken off before its size
+ * @returns null when it is not a picture of these kinds, or ends before its size
  */
 export function pictureHead(bytes: Uint8Array): PictureHead | null {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
@@ -53,5 +53,5 @@ export function pictureHead(bytes: Uint8Array): PictureHead | null {
     : null;
 }
 
-/** A drawing that grows when it is read: entities that name entities. */
+/** Whether a drawing defines entities. Nested ones can grow without limit when it is read. */
 export const isBomb = (svg: string): boolean => /<!ENTITY|<!DOCTYPE[^>]*\[/i.test(svg);

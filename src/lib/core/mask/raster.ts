@@ -14,16 +14,16 @@ export interface Mask {
   readonly perMm: number;
   /** 1 where metal is bare, 0 under resist or beyond the piece */
   readonly bare: Uint8Array;
-  /** bare part of each pixel, 0 to 255: at an edge the paper's grey tells more than yes or no */
+  /** bare share of each pixel, 0 to 255: at an edge this is more exact than bare or not */
   readonly cover: Uint8Array;
-  /** 1 on the piece, 0 beyond its outline */
+  /** 1 on the piece, 0 outside its outline */
   readonly piece: Uint8Array;
 }
 
-/** Largest side and number of pixels that are worked on. */
+/** Largest side and largest number of pixels that are accepted. */
 export const LIMITS = { side: 20_000, pixels: 12_000_000 } as const;
 
-/** Why a file gives no picture. */
+/** Why a file could not be read as a picture. */
 export type BringInFault =
   | { readonly id: 'notAPicture' }
   | { readonly id: 'tooLarge'; readonly found: number; readonly most: number }
@@ -38,11 +38,11 @@ export type PictureFault =
   | { readonly id: 'crossed' }
   | { readonly id: 'flat' };
 
-/** How much a picture must be shrunk to be worked on: 1 when not at all. */
+/** Factor by which a picture must be shrunk before work; 1 when it need not be. */
 export const shrinkOf = (width: number, height: number): number =>
   Math.min(1, Math.sqrt(LIMITS.pixels / (width * height)));
 
-/** Grey by the eye's weights (ITU-R BT.709), on white where it is transparent. @param rgba 4·n bytes */
+/** Grey weighted as the eye sees it (ITU-R BT.709); transparent parts become white. @param rgba 4·n bytes */
 export function greyOf(rgba: Uint8ClampedArray, width: number, height: number): Grey {
   const data = new Uint8Array(width * height);
   for (let n = 0, at = 0; n < data.length; n += 1, at += 4) {

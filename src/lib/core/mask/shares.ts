@@ -1,21 +1,21 @@
 import type { Mask } from './raster.ts';
 
 /*
- * The field sees a drawing as the bare share of cells of a millimetre, in sixteen steps, kept in the job
- * file: lines finer than a cell share the bath before the whole cell's face, and their density is that of
- * the bare metal. Printed codes leave it out, and the sheet says so. A disc's drawing is laid on the square
- * of its area.
+ * For the current distribution, a drawing becomes the bare share of cells of one millimetre, in sixteen
+ * steps, and is kept in the job file. When a cell is only partly bare, its current spreads through the bath
+ * in front of the whole cell, and the density is that of the bare metal. Printed codes leave the drawing out,
+ * and the sheet says so. The drawing of a disc is laid on the square of the same area.
  */
 
-/** Bare share of the piece, coarsely: what a cell's field can see of a design. */
+/** Bare share of the piece, cell by cell. */
 export interface Shares {
   readonly columns: number;
   readonly rows: number;
-  /** a letter each, 0 for none to f for all, row by row from the piece's foot */
+  /** one letter for each cell, 0 for none to f for all, row by row from the foot of the piece */
   readonly cells: string;
 }
 
-/** Cells along a side at most: finer is nearer than the current can tell. */
+/** Highest number of cells along a side: the current does not show finer detail. */
 const MOST = 120;
 
 /** @param side of a cell, mm */

@@ -1,18 +1,19 @@
 import type { Grey } from './raster.ts';
 
 /*
- * Two tones by Otsu's level over the whole picture, or after the light is evened out between tiles that hold
- * both tones; the first unless the light varies by more than 0.3 of the contrast.
+ * A picture is divided into two tones by Otsu's level, either as it is, or after the light is evened out
+ * between tiles that hold both tones. The second way is taken only when the light varies by more than 0.3 of
+ * the contrast.
  */
 
-/** Counts of each grey. */
+/** How many pixels have each grey, 0 to 255. */
 export function histogramOf(data: Uint8Array): Float64Array {
   const counts = new Float64Array(256);
   for (const grey of data) counts[grey] = (counts[grey] as number) + 1;
   return counts;
 }
 
-/** Darkest grey that a share of the pixels does not exceed. */
+/** The darkest grey for which at least this share of the pixels is as dark or darker. */
 export function quantileOf(counts: Float64Array, share: number): number {
   const total = counts.reduce((sum, one) => sum + one, 0);
   let passed = 0;
@@ -24,8 +25,8 @@ export function quantileOf(counts: Float64Array, share: number): number {
 }
 
 /**
- * Grey that parts two tones best: greatest variance between them (Otsu, A threshold selection method from
- * gray-level histograms, IEEE Trans. SMC 9, 1979).
+ * The grey that separates two tones best: greatest variance between them (Otsu, A threshold selection method
+ * from gray-level histograms, IEEE Trans. SMC 9, 1979).
  * @returns dark tones are at most this grey
  */
 export function otsu(counts: Float64Array): number {
@@ -38,7 +39,7 @@ export function otsu(counts: Float64Array): number {
     const above = total - below;
     if (below === 0 || above === 0) continue;
     const between = below * above * (dark / below - (moment - dark) / above) ** 2;
-    // a valley may be flat: its middle is meant
+    // where many levels are equally good, rounding must not pick among them: the first is kept
     if (between > most * (1 + 1e-9)) {
       most = between;
       best = grey;
@@ -47,24 +48,27 @@ export function otsu(counts: Float64Array): number {
   return best;
 }
 
-/** The two tones that a level parts: the middle pixel of each, which edges between them do not move. */
+/**
+ * The two tones on either side of a level. Each is the median of its pixels, which the mixed pixels at edges
+ * do not move.
+ */
 export function tonesOf(counts: Float64Array, level: number): readonly [dark: number, light: number] {
   const middle = (isOwn: (grey: number) => boolean): number => {
     const own = counts.map((count, grey) => (isOwn(grey) ? count : 0));
-    // a tone that is not there is no other than the one that is
+    // if one tone has no pixels, use the other
     return quantileOf(own.some((count) => count > 0) ? own : counts, 0.5);
   };
   return [middle((grey) => grey <= level), middle((grey) => grey > level)];
 }
 
-/** Pixels along the side of a tile that is judged by itself. */
+/** Side of a tile, pixels. Each tile gets a level of its own. */
 const TILE = 48;
-/** Of the whole picture's contrast: a tile with less holds one tone only. */
+/** A tile with less contrast than this share of the whole picture's holds one tone only. */
 const FLAT = 0.4;
-/** Of a tile's pixels: a tone with fewer is an edge that sticks in. */
+/** A tone with less than this share of a tile's pixels is only an edge that reaches into it. */
 const FEWEST = 0.12;
 
-/** Light of each tile: its darkest and lightest tones, those of its neighbours where it holds one tone only. */
+/** Darkest and lightest tone of each tile. Tiles of one tone take theirs from neighbours. */
 function tiles({ width, height, data }: Grey, [dim, bright]: readonly [number, number]) {
   const whole = bright - dim;
   const [wide, high] = [Math.max(1, Math.round(width / TILE)), Math.max(1, Math.round(height / TILE))];
@@ -99,12 +103,15 @@ function tiles({ width, height, data }: Grey, [dim, bright]: readonly [number, n
   return { wide, high, low, top, unevenness: Math.max(range(low), range(top)) / Math.max(1, whole) };
 }
 
-/** A tile of one tone is taken for the light's change while it differs no more than this from its neighbours. */
+/**
+ * A tile of one tone is used to follow the light as long as it differs from its neighbours by no more than
+ * this.
+ */
 const DRIFT = 0.3;
 
 /**
- * Fills tiles that are not known from neighbours that are, ring by ring; none known, none changed. A tile of
- * one tone tells how the light goes on.
+ * Fills unknown tiles from known neighbours, ring by ring. With none known, nothing changes. A tile of one
+ * tone shows how the light continues.
  */
 function spread(
   wide: number,
@@ -145,9 +152,9 @@ function spread(
 }
 
 /**
- * Evens out the light: each place is stretched between the darkest and the lightest tone about it.
- * @returns 0 where it is as dark as its surroundings get, 255 where as light; and by how much the light
- * varied, over the contrast
+ * Evens out the light: each place is stretched between the darkest and the lightest tone around it.
+ * @returns a picture that is 0 where a place is as dark as the dark tone there, 255 where as light as the
+ *   light tone; and the variation of the light over the contrast
  */
 export function evened(grey: Grey): { readonly grey: Grey; readonly unevenness: number } {
   const { width, height, data } = grey;
@@ -175,13 +182,13 @@ export function evened(grey: Grey): { readonly grey: Grey; readonly unevenness: 
   return { grey: { width, height, data: out }, unevenness };
 }
 
-/** How a picture is parted into dark and light. */
+/** One way to divide a picture into dark and light. */
 export interface Parting {
   readonly method: 'whole' | 'local';
-  /** the picture that is parted, evened or as it was */
+  /** the picture that is divided, evened out or as it was */
   readonly grey: Grey;
   readonly level: number;
-  /** share of the pixels that are neither dark nor light: less is better */
+  /** share of the pixels that are neither dark nor light; the lower, the better */
   readonly doubt: number;
 }
 
@@ -196,14 +203,14 @@ function parting(method: Parting['method'], grey: Grey): Parting {
   return { method, grey, level: Math.round(middle), doubt: doubt / grey.data.length };
 }
 
-/** Contrast, greys, below which a picture holds one tone. */
+/** With less contrast than this, in greys, a picture has only one tone. */
 const LEAST_CONTRAST = 24;
 
 /** Light that varies by more than this share of the contrast is evened out. */
 const UNEVEN = 0.3;
 
 /**
- * Both ways to part a picture, the better one first.
+ * Both ways to divide a picture, the better one first.
  * @returns null when there are no two tones
  */
 export function partings(grey: Grey): readonly [Parting, Parting] | null {
@@ -216,5 +223,5 @@ export function partings(grey: Grey): readonly [Parting, Parting] | null {
   return even.unevenness > UNEVEN && local.doubt < whole.doubt ? [local, whole] : [whole, local];
 }
 
-/** The nearest level that leaves both tones something, of greys 0 to 255. */
+/** The nearest level that leaves pixels of both tones possible, of greys 0 to 255. */
 export const usableLevel = (level: number): number => Math.min(254, Math.max(1, Math.round(level)));

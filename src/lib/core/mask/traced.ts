@@ -1,6 +1,6 @@
 import type { Point } from './perspective.ts';
 
-/** Eight points on the ellipse within the picture, to be moved from there. */
+/** Eight points on the ellipse that fills the picture. The maker moves them from there. */
 export const roundedOutline = (): readonly Point[] =>
   Array.from({ length: 8 }, (_, n) => {
     const angle = (Math.PI * (n - 2)) / 4;
@@ -9,7 +9,7 @@ export const roundedOutline = (): readonly Point[] =>
 
 const next = (points: readonly Point[], n: number): Point => points[(n + 1) % points.length] as Point;
 
-/** A point in the middle of the longest side. */
+/** Adds a point in the middle of the longest side. */
 export function onePointMore(points: readonly Point[]): readonly Point[] {
   const lengths = points.map(([x, y], n) => Math.hypot(next(points, n)[0] - x, next(points, n)[1] - y));
   const longest = lengths.indexOf(Math.max(...lengths));
@@ -17,7 +17,10 @@ export function onePointMore(points: readonly Point[]): readonly Point[] {
   return points.toSpliced(longest + 1, 0, [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]);
 }
 
-/** Without the point that matters least: that of the smallest triangle with its neighbours. Three always stay. */
+/**
+ * Removes the point that matters least: the one whose triangle with its neighbours is smallest. Three always
+ * remain.
+ */
 export function onePointFewer(points: readonly Point[]): readonly Point[] {
   if (points.length <= 3) return points;
   const areas = points.map(([x, y], n) => {

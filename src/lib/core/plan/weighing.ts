@@ -2,19 +2,19 @@ import { fromSi } from '../units/convert.ts';
 import type { JobInput } from './job-input.ts';
 import type { Figures } from './plan.ts';
 
-/** A recipe that a maker's scale can show. */
+/** A recipe that the maker's scale can weigh. */
 export type PieceWeighing =
   | { readonly kind: 'weigh'; readonly grams: number }
-  /** more than is wanted, of the same strength: pour off what the tub takes */
+  /** more than is needed, at the same strength: pour off what the tub takes */
   | { readonly kind: 'pour'; readonly grams: number; readonly waterMl: number; readonly pourMl: number };
 
-/** What a kitchen scale, or a packet with its weight printed on, gives well enough, g. */
+/** Amount that a kitchen scale, or a packet with a printed weight, gives exactly enough, g. */
 const WHOLE = 50;
-/** A mass below this many steps of the scale is shown too coarsely: off by more than a tenth. */
+/** A mass below this many steps of the scale would be wrong by more than a tenth. */
 const LEAST_STEPS = 5;
-/** How far the rounding may be off, as a share: within what the plan allows for filling. */
+/** Highest error of rounding, as a share: the plan allows as much for filling. */
 const TOLERATED = 0.05;
-/** Marks on a jug, mL. */
+/** Distance of the marks on a jug, mL. */
 const JUG = 5;
 
 /** Plans stored before the scale was asked gave salt to a tenth of a gram. */
@@ -28,13 +28,13 @@ interface Wanted {
   readonly grams: number;
   /** g per litre of water */
   readonly strength: number;
-  /** bath that the tub takes, mL */
+  /** volume of bath that the tub takes, mL */
   readonly bathMl: number;
 }
 
 /**
- * Rounds the salt to the scale. Where the scale is too coarse, or there is none, mixes a whole number of
- * 50 g into the water that gives the same strength: strength does not care how much is made.
+ * Rounds the salt to the scale. If the scale is too coarse, or there is none, it takes a whole number of 50 g
+ * and the water that gives the same strength: the strength does not depend on how much is mixed.
  * @param step smallest step of the scale, g; null without a fine one
  */
 export function weighingFor({ grams, strength, bathMl }: Wanted, step: number | null): PieceWeighing {

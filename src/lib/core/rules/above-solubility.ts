@@ -2,7 +2,7 @@ import { coversSolubility, solubility } from '../chemistry/solution.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** More salt than the water takes up at bath temperature. */
+/** More salt than dissolves in the water at bath temperature. */
 export const aboveSolubility = {
   id: 'above-solubility',
   kind: 'block',

@@ -1,6 +1,8 @@
 import type { RefusalRule } from './rule.ts';
 
-/** An explosives precursor, closed to the public in many countries, and not needed. */
+/**
+ * Ammonium nitrate is an explosives precursor, closed to the public in many countries, and not needed here.
+ */
 export const ammoniumNitrate = {
   id: 'ammonium-nitrate',
   kind: 'block',

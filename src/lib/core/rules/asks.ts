@@ -8,7 +8,7 @@ import type { NeverId } from './term.ts';
 export const isSilver = ({ piece }: Situation): boolean =>
   isBitable(piece.metal) && metals[piece.metal].family === 'silver';
 
-/** Silver comes off the piece, or is in the bath already. */
+/** Whether silver dissolves from the piece or is already in the bath. */
 export const bathHoldsSilver = (situation: Situation): boolean =>
   isSilver(situation) || (situation.bath.dissolved.Ag ?? 0) > 0;
 
@@ -18,6 +18,6 @@ export const hasAmmonium = ({ bath }: Situation): boolean => findSalt(bath.salt)
 
 export const hasNitrate = ({ bath }: Situation): boolean => findSalt(bath.salt)?.facts.anion === 'nitrate';
 
-/** Which pair of dangers a bath carries. @param salt id as bought */
+/** Which warning about dangerous mixtures a bath needs. @param salt id as bought */
 export const neverFamily = (holdsSilver: boolean, salt: string): NeverId =>
   holdsSilver ? 'never-silver' : `never-${findBoughtSalt(salt)?.facts.anion ?? 'nitrate'}`;

@@ -2,7 +2,10 @@ import { isBitable, metals } from '../facts/metals.ts';
 import { hasNitrate, bathHoldsSilver } from './asks.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** Copper swaps places with dissolved silver: the plate dissolves, loose silver bridges the gap, and copper makes ammonia from nitrate. */
+/**
+ * A plate less noble than silver dissolves in exchange for dissolved silver. Loose silver then bridges the
+ * gap, and copper turns nitrate into ammonia.
+ */
 export const basePlateWithSilver = {
   id: 'base-plate-with-silver',
   kind: 'block',
@@ -10,7 +13,7 @@ export const basePlateWithSilver = {
   sources: ['standardPotentials', 'tradePractice'],
   applies: (situation) => {
     const { metal } = situation.cathode;
-    // every other family is baser than silver, steel most of all
+    // every other family is less noble than silver, steel most of all
     const base = isBitable(metal) && metals[metal].family !== 'silver';
     return bathHoldsSilver(situation) && hasNitrate(situation) && base ? { plate: metal } : null;
   },

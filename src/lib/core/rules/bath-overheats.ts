@@ -1,7 +1,7 @@
 import { limits } from '../facts/limits.ts';
 import type { WarningRule } from './rule.ts';
 
-/** Run whole, the job would pass the temperature at which every run is stopped. */
+/** In one run without a pause, the bath would pass the temperature at which every run is stopped. */
 export const bathOverheats = {
   id: 'bath-overheats',
   kind: 'watch',

@@ -2,7 +2,7 @@ import { limits } from '../facts/limits.ts';
 import { celsiusOf } from '../units/quantity.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** A bath that already stands where a run must be watched: what the current adds would take it to the stop. */
+/** The bath is already so warm that a run must be watched; the current would heat it up to the stop. */
 export const bathTooHot = {
   id: 'bath-too-hot',
   kind: 'block',

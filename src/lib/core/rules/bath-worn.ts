@@ -4,11 +4,14 @@ import { bathHoldsSilver, hasNitrate } from './asks.ts';
 import type { WarningRule } from './rule.ts';
 
 /*
- * Nothing published says when to retire a bath by charge. 5 A·h/L over silver in nitrate (at worst 23 mmol
+ * There is no published charge after which to retire a bath. 5 A·h/L for silver in nitrate (at worst 23 mmol
  * of ammonia in a litre) and 10 A·h/L otherwise are common practice without a source, and marked so.
  */
 
-/** A bath is retired by the charge it has passed, not by its look: nitrate becomes nitrite and ammonia. */
+/**
+ * A bath is retired by the charge it has passed, not by its look, because nitrate becomes nitrite and
+ * ammonia.
+ */
 export const bathWorn = {
   id: 'bath-worn',
   kind: 'watch',

@@ -1,9 +1,9 @@
 import type { WarningRule } from './rule.ts';
 
-/** Practice over model from which the plan says so. */
+/** The plan warns when the trade's time is longer than the model's by this factor. */
 const WORTH_SAYING = 3;
 
-/** The model's time is far shorter than the trade's: believe the trade until the first look. */
+/** The model's time is far shorter than the trade's: trust the trade's time until the first look. */
 export const biteSlowerInPractice = {
   id: 'bite-slower-in-practice',
   kind: 'watch',

@@ -2,7 +2,10 @@ import { lawFor } from '../facts/law.ts';
 import { saltIdOf } from '../facts/salts.ts';
 import type { WarningRule } from './rule.ts';
 
-/** Sellers must report odd sales of this salt, and the buyer a theft: keep it small, labelled and locked. */
+/**
+ * Sellers must report suspicious sales of this salt, and the buyer must report a theft: keep a small,
+ * labelled, locked stock.
+ */
 export const buyingIsWatched = {
   id: 'buying-is-watched',
   kind: 'watch',

@@ -1,7 +1,10 @@
 import { hasChloride, isSilver } from './asks.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** Chloride seals silver under its own chloride: no bite, and a film that light turns black. */
+/**
+ * In chloride, silver covers itself with silver chloride: it does not bite, and the film turns black in
+ * light.
+ */
 export const chlorideOnSilver = {
   id: 'chloride-on-silver',
   kind: 'block',

@@ -1,7 +1,7 @@
 import { hasChloride } from './asks.ts';
 import type { WarningRule } from './rule.ts';
 
-/** A chloride bath in a room of unknown size: the fault case cannot be counted. */
+/** A chloride bath in a room of unknown size: how much chlorine a fault would bring cannot be computed. */
 export const chlorineRoomUnknown = {
   id: 'chlorine-room-unknown',
   kind: 'watch',

@@ -1,7 +1,9 @@
 import { limits } from '../facts/limits.ts';
 import type { WarningRule } from './rule.ts';
 
-/** In salt water the metal dissolves first; chlorine comes when the metal is used up or the current collapses. */
+/**
+ * In salt water the metal dissolves first. Chlorine forms once the metal is used up or the current collapses.
+ */
 export const chlorine = {
   id: 'chlorine',
   kind: 'watch',

@@ -1,7 +1,7 @@
 import { isBitable, refusedMetals } from '../facts/metals.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** Chromium on the + side leaves as chromate, which causes cancer. */
+/** Chromium on the + side dissolves as chromate, which causes cancer. */
 export const chromiumAnode = {
   id: 'chromium-anode',
   kind: 'block',

@@ -1,6 +1,6 @@
 import type { RefusalRule } from './rule.ts';
 
-/** Chromium in a bath came off a stainless anode, and may be chromate. */
+/** Chromium in a bath comes from a stainless anode and may be chromate. */
 export const chromiumBath = {
   id: 'chromium-bath',
   kind: 'block',

@@ -1,6 +1,9 @@
 import type { WarningRule } from './rule.ts';
 
-/** In a class somebody answers for the others: who starts the supply, who must not be near, who was asked. */
+/**
+ * In a class somebody is responsible: for who starts the supply, who must stay away, and whose permission is
+ * asked.
+ */
 export const classInCharge = {
   id: 'class-in-charge',
   kind: 'watch',

@@ -1,6 +1,6 @@
 import type { WarningRule } from './rule.ts';
 
-/** The upper end of the depth, on all bitten faces together, takes more than half the metal. */
+/** The upper end of the depth range, on all bitten faces together, removes more than half the metal. */
 export const depthOverHalf = {
   id: 'depth-over-half',
   kind: 'watch',
@@ -9,7 +9,7 @@ export const depthOverHalf = {
   sources: ['budgetEstimate'],
   applies: ({ piece, figures }) => {
     if (piece.through) return null;
-    // before the bare area is known only the wanted depth is
+    // until the bare area is known there is no range, so use the wanted depth
     const wanted = piece.depth * 1e6;
     const deepest = figures.depth?.high ?? wanted;
     const faces = piece.faces === 'both' ? 2 : 1;

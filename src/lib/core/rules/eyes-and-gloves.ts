@@ -1,6 +1,6 @@
 import type { WarningRule } from './rule.ts';
 
-/** Goggles and gloves before the salt is handled: every one of these salts is worse in an eye than water. */
+/** Goggles and gloves before the salt is handled: each of these salts harms the eyes. */
 export const eyesAndGloves = {
   id: 'eyes-and-gloves',
   kind: 'watch',

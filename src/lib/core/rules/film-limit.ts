@@ -2,7 +2,10 @@ import { limits } from '../facts/limits.ts';
 import { hasKnobs } from '../facts/supplies.ts';
 import type { WarningRule } from './rule.ts';
 
-/** Near the current that the film at the metal can carry, the bite turns patchy and depth cannot be foretold. */
+/**
+ * Near the highest current that the film at the metal can carry, the bite becomes patchy and its depth
+ * unpredictable.
+ */
 export const filmLimit = {
   id: 'film-limit',
   kind: 'watch',

@@ -1,7 +1,7 @@
 import { resistFacts } from '../facts/resists.ts';
 import type { WarningRule } from './rule.ts';
 
-/** Ironing toner on and exposing film burn hands and eyes. */
+/** Ironing on toner burns hands; the light that exposes film harms the eyes. */
 export const heatAndLight = {
   id: 'heat-and-light',
   kind: 'watch',

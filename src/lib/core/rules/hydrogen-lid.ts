@@ -1,6 +1,6 @@
 import type { WarningRule } from './rule.ts';
 
-/** The plate gives off hydrogen: a lid makes a fuel-air mixture within minutes. */
+/** The plate gives off hydrogen: under a lid it makes an explosive mixture within minutes. */
 export const hydrogenLid = {
   id: 'hydrogen-lid',
   kind: 'watch',

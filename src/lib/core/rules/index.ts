@@ -57,7 +57,7 @@ import { unfitSupply } from './unfit-supply.ts';
 import { unsuitableStock } from './unsuitable-stock.ts';
 import { voltsCapped } from './volts-capped.ts';
 
-/** Rules that refuse a job, the gravest first. */
+/** Rules that refuse a job, the most serious first. */
 export const refusalRules = [
   chromiumAnode,
   chromiumBath,
@@ -84,7 +84,7 @@ export const refusalRules = [
   tooFewVolts,
 ] as const;
 
-/** Rules that warn, in the order of the steps they stand before. */
+/** Rules that warn, in the order of the steps they belong to. */
 export const warningRules = [
   depthOverHalf,
   leadedBrass,

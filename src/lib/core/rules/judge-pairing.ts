@@ -12,13 +12,13 @@ import type { Params, Situation, StepId } from './rule.ts';
 import type { ReasonId } from './term.ts';
 
 /*
- * One judge asks the rules that refuse and warn, and the solubility of the salt that a bite makes is held
- * against it over the whole table by a test. Price: the constants decide nothing by themselves. Aluminium is
- * refused, because chloride pits it and it gases without current; nickel silver and steel bite in chloride
- * and go passive elsewhere. Reopen when a metal has no rule yet.
+ * Pairings are judged by the same rules that refuse and warn in a plan. A test compares the verdicts of the
+ * whole table with the solubility of the salt that forms at the piece. So solubility alone never decides.
+ * Aluminium is refused, because chloride pits it and it gives off gas without current; nickel silver and
+ * steel bite in chloride and passivate in other baths. Reconsider when a metal has no rule yet.
  */
 
-/** What meets what: all that a pairing depends on. */
+/** What a pairing consists of. */
 export interface Meeting {
   readonly metal: BitableMetal | RefusedMetal;
   readonly salt: SaltId;
@@ -29,14 +29,14 @@ export interface Meeting {
 
 export type PairingVerdict = 'good' | 'with care' | 'refuse';
 
-/** One rule that spoke, with what fills the blanks of its text. */
+/** One rule that applies, with the parameters of its text. */
 export interface Spoken<Id extends string> {
   readonly rule: Id;
   readonly step: StepId;
   readonly params: Params;
 }
 
-/** Id of the chemistry in a sentence: `silver-nitrate`, `salt-ammonium`, `stock-gold`. */
+/** Id of the sentence about the chemistry: `silver-nitrate`, `salt-ammonium`, `stock-gold`. */
 export type WhyId = `${MetalFamily}-${Anion}` | Extract<ReasonId, `salt-${string}` | `stock-${string}`>;
 
 export interface Judgement {
@@ -46,7 +46,7 @@ export interface Judgement {
   readonly cares: readonly Spoken<WarningId>[];
 }
 
-/** Rules about what meets what; the others are about how much, how warm, how large, and the supply. */
+/** Refusals that depend on the pairing. All others depend on amounts, temperatures, sizes or the supply. */
 export const pairingBlocks: readonly RefusalId[] = [
   'chromium-anode',
   'silver-with-ammonium',
@@ -64,7 +64,7 @@ export const pairingBlocks: readonly RefusalId[] = [
   'salt-closed-to-public',
 ];
 
-/** Warnings that turn a good pairing into one that asks for care. */
+/** Warnings that change a verdict from good to with care. */
 export const pairingCares: readonly WarningId[] = [
   'leaded-brass',
   'nickel-skin',
@@ -79,7 +79,7 @@ export const pairingCares: readonly WarningId[] = [
 
 const length = (mm: number) => si<'length'>(mm / 1000);
 
-/** A plain bench around a meeting; none of it is looked at by the rules above. */
+/** An ordinary set-up for a pairing. The rules above look at nothing else in it. */
 function benchOf({ metal, salt, plate, water, resist }: Meeting): Situation {
   const piece: Piece = {
     metal,
@@ -131,7 +131,7 @@ function benchOf({ metal, salt, plate, water, resist }: Meeting): Situation {
   };
 }
 
-/** Id of the sentence that says what metal and salt do to each other, or why one of them is refused. */
+/** Id of the sentence that says how metal and salt react, or why one of them is refused. */
 function whyOf(metal: Meeting['metal'], salt: SaltId): WhyId {
   if (!isBitable(metal)) return `stock-${refusedMetals[metal]}`;
   const bought = findBoughtSalt(salt);
@@ -141,15 +141,15 @@ function whyOf(metal: Meeting['metal'], salt: SaltId): WhyId {
 }
 
 /**
- * Judges what meets what in a job by asking the rules that judge its plan.
- * @param situation the whole bench, with or without figures
+ * Judges the pairing in a job, by the rules that also judge its plan.
+ * @param situation the whole set-up, with or without figures
  */
 export function judgeSituation(situation: Situation): Judgement {
   const refusals = refusalRules.flatMap(({ id, step, applies }): Spoken<RefusalId>[] => {
     const params = pairingBlocks.includes(id) ? applies(situation) : null;
     return params === null ? [] : [{ rule: id, step, params }];
   });
-  // salt water asks for an open window in a room of any size
+  // salt water needs an open window in a room of any size
   const anyRoom = { ...situation, place: { ...situation.place, room: null } };
   const cares = warningRules.flatMap(({ id, step, applies }): Spoken<WarningId>[] => {
     const params = pairingCares.includes(id) ? applies(anyRoom) : null;
@@ -160,12 +160,12 @@ export function judgeSituation(situation: Situation): Judgement {
   return { verdict: cares.length > 0 ? 'with care' : 'good', why, refusals, cares };
 }
 
-/** Judges a pairing of metal, salt, plate, water and resist on a plain bench in a room of unknown size. */
+/** Judges a pairing in an ordinary set-up and a room of unknown size. */
 export const judgePairing = (meeting: Meeting): Judgement => judgeSituation(benchOf(meeting));
 
 const order: readonly PairingVerdict[] = ['good', 'with care', 'refuse'];
 
-/** Judged alternatives, the best first; ties stay in the order given. */
+/** Alternatives with their judgements, the best first, without refused ones; equal ones keep their order. */
 const ranked = <T extends string>(ids: readonly T[], judge: (id: T) => Judgement) =>
   ids
     .map((id) => ({ id, judgement: judge(id) }))
@@ -173,8 +173,8 @@ const ranked = <T extends string>(ids: readonly T[], judge: (id: T) => Judgement
     .sort((a, b) => order.indexOf(a.judgement.verdict) - order.indexOf(b.judgement.verdict));
 
 /**
- * What to take instead: bath salts that go with this metal on a plate that suits it, the best first.
- * Empty for a metal that nothing here bites.
+ * Bath salts that go with this metal on a plate of the same metal, the best first. Empty for a metal that
+ * nothing here etches.
  */
 export const saltsFor = (meeting: Meeting): { id: BathSalt; judgement: Judgement }[] =>
   ranked(Object.keys(bathSalts) as BathSalt[], (salt) =>
@@ -187,14 +187,17 @@ export const platesFor = (meeting: Meeting): { id: Cathode['metal']; judgement: 
     judgePairing({ ...meeting, plate }),
   ).filter(({ id }, i, all) => all.findIndex((one) => one.id === id) === i);
 
-/** One cell of the whole table: its own metal as the plate, clean water, a resist that holds. */
+/**
+ * One cell of the table of pairings. It assumes a plate of the piece's own metal, clean water and a resist
+ * that holds.
+ */
 export interface MatrixCell {
   readonly metal: Meeting['metal'];
   readonly salt: BathSalt | RefusedSalt;
   readonly judgement: Judgement;
 }
 
-/** Every metal that anyone asks about against every salt, row by row: for a page that shows it whole. */
+/** Every known metal with every known salt, row by row, for the page with the whole table. */
 export const pairingMatrix = (): MatrixCell[] =>
   ([...Object.keys(metals), ...Object.keys(refusedMetals)] as Meeting['metal'][]).flatMap((metal) =>
     ([...Object.keys(bathSalts), ...Object.keys(refusedSalts)] as (BathSalt | RefusedSalt)[]).map((salt) => ({

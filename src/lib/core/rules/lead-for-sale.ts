@@ -2,7 +2,7 @@ import { isBitable, metals } from '../facts/metals.ts';
 import { lead } from '../facts/selling.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** Jewellery with more lead than the law allows is not made for sale. */
+/** Jewellery with more lead than the law allows must not be made for sale. */
 export const leadForSale = {
   id: 'lead-for-sale',
   kind: 'block',

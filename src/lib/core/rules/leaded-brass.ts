@@ -2,7 +2,7 @@ import { isBitable, metals } from '../facts/metals.ts';
 import { lead } from '../facts/selling.ts';
 import type { WarningRule } from './rule.ts';
 
-/** Lead goes into the bath and its sludge with the brass; it harms the unborn and the brain. */
+/** Lead from the brass goes into the bath and its sludge. It harms unborn children and the brain. */
 export const leadedBrass = {
   id: 'leaded-brass',
   kind: 'watch',

@@ -1,7 +1,7 @@
 import { isSilver } from './asks.ts';
 import type { WarningRule } from './rule.ts';
 
-/** A piece for sale: no mark is bitten, and it is weighed after etching. */
+/** A piece for sale must not have a mark etched on it, and is weighed after etching. */
 export const marksAndSale = {
   id: 'marks-and-sale',
   kind: 'watch',

@@ -1,7 +1,7 @@
 import { isBitable, refusedMetals } from '../facts/metals.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** No tables for this metal: no plan is better than a guess. */
+/** There are no data for this metal, and a guess would be worse than no plan. */
 export const metalWithoutData = {
   id: 'metal-without-data',
   kind: 'block',

@@ -4,8 +4,8 @@ import type { ElementSymbol } from '../facts/elements.ts';
 import type { RefusalRule } from './rule.ts';
 
 /**
- * A piece takes any nobler metal out of the bath as a loose film while no current flows: one bath for
- * each metal group.
+ * Any nobler metal in the bath plates onto the piece as a loose film while no current flows. So each metal
+ * group needs a bath of its own.
  */
 export const mixedMetals = {
   id: 'mixed-metals',

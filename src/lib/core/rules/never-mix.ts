@@ -1,7 +1,10 @@
 import { bathHoldsSilver, neverFamily } from './asks.ts';
 import type { WarningRule } from './rule.ts';
 
-/** What a used bath must never meet: acid and bleach for chloride, ammonia for silver, acid and paper for nitrate. */
+/**
+ * What a used bath must not be mixed with: acid and bleach for chloride, ammonia for silver, acid and paper
+ * for nitrate.
+ */
 export const neverMix = {
   id: 'never-mix',
   kind: 'watch',

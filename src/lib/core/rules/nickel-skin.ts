@@ -1,7 +1,7 @@
 import { isBitable, metals } from '../facts/metals.ts';
 import type { WarningRule } from './rule.ts';
 
-/** Nickel silver holds nickel: its salts sensitise, and an etched surface gives off more of it. */
+/** Nickel silver contains nickel: its salts cause allergies, and an etched surface releases more of it. */
 export const nickelSkin = {
   id: 'nickel-skin',
   kind: 'watch',

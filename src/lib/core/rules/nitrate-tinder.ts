@@ -1,7 +1,7 @@
 import { hasNitrate } from './asks.ts';
 import type { WarningRule } from './rule.ts';
 
-/** Nitrate feeds fire: a towel wet with it burns like touch-paper once dry. */
+/** Nitrate feeds a fire: a towel soaked with it burns fiercely once dry. */
 export const nitrateTinder = {
   id: 'nitrate-tinder',
   kind: 'watch',

@@ -1,6 +1,6 @@
 import type { WarningRule } from './rule.ts';
 
-/** Without an ammeter the charge cannot be counted: time is all there is, so look early. */
+/** Without an ammeter the charge cannot be counted. Only time remains, so look early. */
 export const noAmmeter = {
   id: 'no-ammeter',
   kind: 'watch',

@@ -1,9 +1,9 @@
 import type { WarningRule } from './rule.ts';
 
-/** Amps that many small supplies cannot give, A. */
+/** More than this many small supplies cannot give, A. */
 const MUCH = 3;
 
-/** A supply whose limit was not given, and a cell that would draw more than small ones have. */
+/** The supply's limit is not known, and the cell would draw more than small supplies can give. */
 export const noAmpsLimit = {
   id: 'no-amps-limit',
   kind: 'watch',

@@ -1,6 +1,9 @@
 import type { WarningRule } from './rule.ts';
 
-/** Bath, first rinse and sludge carry metal: none of it goes down a drain, and diluting is no cure. */
+/**
+ * Bath, first rinse and sludge contain metal: none of it goes down a drain, and diluting does not change
+ * that.
+ */
 export const nothingDownDrain = {
   id: 'nothing-down-drain',
   kind: 'watch',

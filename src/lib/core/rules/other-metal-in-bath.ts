@@ -2,7 +2,9 @@ import { metalGroups, sharedInJar } from '../facts/metal-groups.ts';
 import { isBitable, metals } from '../facts/metals.ts';
 import type { WarningRule } from './rule.ts';
 
-/** The bath holds a metal that neither this piece nor its group sheds: what the jar is for is no longer clear. */
+/**
+ * The bath contains a metal that neither this piece nor its group gives off, so its jar may be the wrong one.
+ */
 export const otherMetalInBath = {
   id: 'other-metal-in-bath',
   kind: 'watch',

@@ -1,6 +1,6 @@
 import type { WarningRule } from './rule.ts';
 
-/** Baths look like drinks: no food containers, out of reach, labelled. */
+/** Baths look like drinks: never use food containers, label them, and keep them out of reach. */
 export const outOfReach = {
   id: 'out-of-reach',
   kind: 'watch',

@@ -1,6 +1,9 @@
 import type { WarningRule } from './rule.ts';
 
-/** An adapter or a battery has no knob for the amps: asked for more than it gives, it gets hot or shuts off. */
+/**
+ * An adapter or a battery has no knob for the amps. When the cell draws more than it can give, it gets hot or
+ * shuts off.
+ */
 export const overloadsSupply = {
   id: 'overloads-supply',
   kind: 'watch',

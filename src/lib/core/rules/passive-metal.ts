@@ -3,7 +3,7 @@ import { passiveIn } from '../facts/pairing-facts.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** The metal covers itself in this bath: the current makes gas and the piece stays as it is. */
+/** The metal passivates in this bath: the current makes gas and nothing dissolves. */
 export const passiveMetal = {
   id: 'passive-metal',
   kind: 'block',

@@ -1,7 +1,10 @@
 import { hasChloride, hasNitrate } from './asks.ts';
 import type { WarningRule } from './rule.ts';
 
-/** What clings to the piece meets acid in the pickle: nitrogen oxides from nitrate, chlorine from used salt water. */
+/**
+ * Bath left on the piece reacts with the acid of the pickle: nitrate gives nitrogen oxides, used salt water
+ * gives chlorine.
+ */
 export const rinseBeforePickle = {
   id: 'rinse-before-pickle',
   kind: 'watch',

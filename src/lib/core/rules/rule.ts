@@ -18,45 +18,50 @@ export const stepIds = [
 ] as const;
 export type StepId = (typeof stepIds)[number];
 
-/** Signal words as ANSI Z535 defines them: will kill or maim, could, minor or moderate, no injury. */
+/**
+ * Signal words as ANSI Z535 defines them: will kill or seriously injure; could; could injure slightly; no
+ * injury.
+ */
 export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE';
 
-/** An amount in a text; a bound is rounded to its safe side where it is read in another unit. */
+/** An amount in a text. In another unit, a bound is rounded to its safe side. */
 export interface Amount {
   readonly value: number;
   readonly unit: UnitId;
   readonly bound?: 'least' | 'most';
 }
 
-/** Words that stand as they are: a name that the maker gave, or the code of a country. */
+/** Text that is inserted unchanged: a name given by the maker, or a country code. */
 export interface Verbatim {
   readonly text: string;
 }
 
-/** What fills a blank in a text: a word by id, words as they are, an amount, or a figure with its range. */
+/**
+ * What fills a parameter of a text: a word by its id, text as it is, an amount, or a figure with its range.
+ */
 export type Param = TermId | Verbatim | Amount | Figure;
 export type Params = Readonly<Record<string, Param>>;
 
-/** What a rule looks at. Figures are there once the plan has been computed. */
+/** What a rule can look at. Figures exist once the plan has been computed. */
 export interface Situation extends Setup {
   readonly figures: Readonly<Record<string, Figure>>;
 }
 
 interface RuleBase {
   readonly id: string;
-  /** the step before which its message stands */
+  /** the step before which its message is shown */
   readonly step: StepId;
   readonly sources: readonly SourceId[];
-  /** Null when the rule has nothing to say; else what fills the blanks of its text. */
+  /** null when the rule does not apply; otherwise the parameters of its text */
   readonly applies: (situation: Situation) => Params | null;
 }
 
-/** A rule that refuses the job. It is asked before anything is computed. */
+/** A rule that refuses the job. It runs before anything is computed. */
 export interface RefusalRule extends RuleBase {
   readonly kind: 'block';
 }
 
-/** A rule that warns. It is asked with the figures at hand. */
+/** A rule that warns. It runs with the computed figures. */
 export interface WarningRule extends RuleBase {
   readonly kind: 'watch';
   readonly signal: SignalWord;

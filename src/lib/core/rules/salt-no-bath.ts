@@ -1,7 +1,7 @@
 import { findBoughtSalt, refusedSalts, saltIdOf } from '../facts/salts.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** Salts that are known but make no bath here, each with its reason. */
+/** Salts that are known but cannot make a bath, each with its reason. */
 export const saltNoBath = {
   id: 'salt-no-bath',
   kind: 'block',

@@ -1,7 +1,7 @@
 import { hasNitrate, bathHoldsSilver } from './asks.ts';
 import type { WarningRule } from './rule.ts';
 
-/** A nitrate bath slowly makes ammonia at the plate; with silver, a black crust may explode. */
+/** The plate slowly turns nitrate into ammonia, which with silver can form a black crust that explodes. */
 export const silverBathAges = {
   id: 'silver-bath-ages',
   kind: 'watch',

@@ -5,9 +5,9 @@ import { bathHoldsSilver, hasNitrate } from './asks.ts';
 import type { RefusalRule } from './rule.ts';
 
 /**
- * A silver nitrate bath that has passed its charge is not switched on again: its nitrate has turned to ammonia, and
- * silver with ammonia can leave a crust that explodes. Counted over the liquid of this job's tub; the limit is that
- * of `bath-worn`, which warns of the run that crosses it.
+ * A nitrate bath with silver must not be switched on again after it has passed its charge: its nitrate has
+ * turned to ammonia, and silver with ammonia can leave a crust that explodes. The charge counts per litre of
+ * this job's tub. The limit is the one of `bath-worn`, which warns of the run that crosses it.
  */
 export const silverBathWorn = {
   id: 'silver-bath-worn',

@@ -2,7 +2,7 @@ import { findBoughtSalt } from '../facts/salts.ts';
 import { isSilver } from './asks.ts';
 import type { WarningRule } from './rule.ts';
 
-/** Silver sulfate dissolves poorly and films the piece above a modest current. */
+/** Silver sulfate dissolves poorly, so above a moderate current a film covers the piece. */
 export const silverSulfateFilm = {
   id: 'silver-sulfate-film',
   kind: 'watch',

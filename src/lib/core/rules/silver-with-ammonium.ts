@@ -1,7 +1,7 @@
 import { hasAmmonium, bathHoldsSilver } from './asks.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** Silver and ammonia can leave a crust that explodes at a touch. */
+/** Silver with ammonia can leave a crust that explodes at a touch. */
 export const silverWithAmmonium = {
   id: 'silver-with-ammonium',
   kind: 'block',

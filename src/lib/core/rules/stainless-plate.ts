@@ -1,6 +1,6 @@
 import type { WarningRule } from './rule.ts';
 
-/** Stainless steel is for the − side only: a swapped clip turns it into a source of chromate. */
+/** Stainless steel may only be on the − side: with the clips swapped it gives off chromate. */
 export const stainlessPlate = {
   id: 'stainless-plate',
   kind: 'watch',

@@ -1,7 +1,7 @@
 import { isSilver } from './asks.ts';
 import type { WarningRule } from './rule.ts';
 
-/** Chloride in tap water takes silver out of the bath as a cloud and films the piece. */
+/** Chloride in tap water settles silver from the bath as a cloud, and a film covers the piece. */
 export const tapWaterClouds = {
   id: 'tap-water-clouds',
   kind: 'watch',

@@ -1,7 +1,7 @@
 import { limits } from '../facts/limits.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** At 10 V and over the resist lifts, the bath heats and gas takes over from the bite. */
+/** From 10 V up the resist lifts, the bath heats up and gas forms instead of the bite. */
 export const tenVolts = {
   id: 'ten-volts',
   kind: 'block',

@@ -9,17 +9,17 @@ import type { SupplyKind } from '../facts/supplies.ts';
 import type { Use, Water } from '../job/choices.ts';
 
 /*
- * Every word that a text may ask for by its id. The words room has a table for each kind and does not
- * compile while one is missing. What shares its id with another kind is told apart by what stands before it.
+ * Every word that a text may insert by its id. The words room has a table for each kind, and does not compile
+ * while a word is missing. Where two kinds use the same id, a prefix tells them apart.
  */
 
-/** What a bath must never meet. */
+/** Warnings about what a bath must not be mixed with. */
 export type NeverId = 'never-silver' | `never-${Anion}`;
 
-/** Stock that is refused by a rule of its own, which says the way on. */
+/** Metals refused by a rule of their own, which also says what to do instead. */
 type OwnRule = 'chromiumBearing' | 'noData';
 
-/** A clause of a rule's text: why something is refused or asks for care, and the way on. */
+/** A clause in a rule's text: why something is refused or needs care, and what to do instead. */
 export type ReasonId =
   | `stock-${RefusalReason}`
   | `way-${Exclude<RefusalReason, OwnRule>}`
@@ -34,7 +34,7 @@ export type ReasonId =
   | 'film-knobs'
   | 'film-fixed';
 
-/** What takes the resist off, beside a nitrate bath or another. */
+/** What removes the resist, in or out of a nitrate bath. */
 export type SolventId = Remover | `${Remover}-nitrate`;
 
 export type TermId =

@@ -3,7 +3,7 @@ import { skinIn } from '../facts/pairing-facts.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
 import type { WarningRule } from './rule.ts';
 
-/** A part of the alloy stays on the piece as its own oxide and slows the bite. */
+/** Tin from the alloy stays on the piece as an oxide and slows the bite. */
 export const tinSkin = {
   id: 'tin-skin',
   kind: 'watch',

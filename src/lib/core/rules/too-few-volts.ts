@@ -3,10 +3,10 @@ import { isBitable } from '../facts/metals.ts';
 import { findBoughtSalt } from '../facts/salts.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** Volts over the offset that drive a bite one can wait for. */
+/** Volts above the offset needed for a bite that does not take too long. */
 const MARGIN = 0.3;
 
-/** Below the cell's own offset next to nothing dissolves. */
+/** Below the cell's own offset almost nothing dissolves. */
 export const tooFewVolts = {
   id: 'too-few-volts',
   kind: 'block',

@@ -1,7 +1,7 @@
 import { plateMetals, plateRefusals } from '../facts/cathodes.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** A plate is of the piece's own metal, copper, brass, silver or stainless steel. */
+/** A plate may be of the piece's own metal, copper, brass, silver or stainless steel. */
 export const unfitPlate = {
   id: 'unfit-plate',
   kind: 'block',

@@ -1,7 +1,7 @@
 import { supplyKinds } from '../facts/supplies.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** Alternating, unknown, mains-fed or unlimited sources are not planned with. */
+/** Jobs are not planned with alternating, unknown, mains-fed or unlimited sources. */
 export const unfitSupply = {
   id: 'unfit-supply',
   kind: 'block',

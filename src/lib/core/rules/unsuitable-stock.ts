@@ -1,7 +1,10 @@
 import { isBitable, refusedMetals } from '../facts/metals.ts';
 import type { RefusalRule } from './rule.ts';
 
-/** Gold, plated, galvanised, cadmium-bearing, self-sealing or unknown stock: each with its reason and its way on. */
+/**
+ * Gold, plated, galvanised, cadmium-bearing, passivating or unknown metal: each has its reason and what to do
+ * instead.
+ */
 export const unsuitableStock = {
   id: 'unsuitable-stock',
   kind: 'block',

@@ -1,7 +1,7 @@
 import { limits } from '../facts/limits.ts';
 import type { WarningRule } from './rule.ts';
 
-/** The knob stands between the plan's ceiling and the refused setting: the plan counts with its ceiling. */
+/** The chosen volts are above the plan's ceiling but below the refused voltage: the plan uses its ceiling. */
 export const voltsCapped = {
   id: 'volts-capped',
   kind: 'watch',

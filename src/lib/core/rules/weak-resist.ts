@@ -1,7 +1,7 @@
 import { resistFacts } from '../facts/resists.ts';
 import type { WarningRule } from './rule.ts';
 
-/** The mask is the weak part of this job: bite gently, look often. */
+/** The resist is the weak part of this job: etch gently and look often. */
 export const weakResist = {
   id: 'weak-resist',
   kind: 'watch',

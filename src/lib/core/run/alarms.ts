@@ -3,24 +3,28 @@ import { levelsOf } from './level.ts';
 import type { Expected, Level } from './level.ts';
 import type { Reading } from './run.ts';
 
-/** How far the current may move: the one set of limits for alarms, departures and what is said of chlorine. Our own reading. */
+/**
+ * How far the current may change. Alarms, departures and the texts about chlorine all use these limits. They
+ * are our own estimates.
+ */
 export const currentLimits = {
-  /** over the first of a run: resist lifts, or the parts touch */
+  /** times the first current of a run: resist lifts, or the parts touch */
   jumped: 1.5,
-  /** over the most of a run: a film, a loose clip, or the metal is used up */
+  /** times the highest current of a run: a film, a loose clip, or the metal is used up */
   gone: 0.5,
-  /** change of what passes for each volt, a logarithm, from which a departure is told */
+  /** change of the current per driving volt, a logarithm, from which a departure is reported */
   changed: 0.16,
-  /** change of the same, as a share, below which its size is not told */
+  /** the size of a change below this share is not shown */
   told: 0.1,
 } as const;
 
 export type CurrentChange = 'jumped' | 'gone';
 
 /**
- * Whether a current has jumped or gone: the rise against the first, so that a slow one is seen, the fall against the most.
+ * Whether a current has risen or fallen too far. A rise is compared with the first reading, so that a slow
+ * one is noticed too, a fall with the highest.
  * @param before of the same run, oldest first, in the same unit
- * @param expected by the plan, which counts until something has been read
+ * @param expected by the plan; used until there is a reading
  */
 export function currentChanges(
   now: number,
@@ -34,27 +38,33 @@ export function currentChanges(
   return changed;
 }
 
-/** Standard deviations that a change must stand out where volts were read: few volts that drive are read badly. */
+/**
+ * How many standard deviations a change must exceed when volts were read: small driving voltages are read
+ * inexactly.
+ */
 const SURE = 3;
 
-/** The same of what passes for each volt: it tells with the amps held, and when the knob was turned. */
+/**
+ * The same for the current per driving volt. It shows a change even when the amps are held or the knob was
+ * turned.
+ */
 export function levelChanges(levels: readonly Level[]): readonly CurrentChange[] {
   const last = levels.at(-1);
   const before = levels.slice(0, -1);
   if (!last || before.length === 0) return [];
   const isSure = ({ level, deviation, hasVolts }: Level): boolean =>
     !hasVolts || Math.abs(last.level - level) > SURE * Math.hypot(last.deviation, deviation);
-  // a change that the meters' own error could explain does not count
+  // ignore changes that the error of the meters could explain
   const seen = before.map((one) => Math.exp(isSure(one) ? one.level : last.level));
   return currentChanges(Math.exp(last.level), seen, NaN);
 }
 
-/** What a reading means for the maker. */
+/** Alarms that a reading can raise. */
 export type ReadingAlarm = 'stop-hot' | 'volts-high' | 'amps-jumped' | 'amps-gone' | 'warm';
 
 /**
- * What is out of order in the latest reading, gravest first. Amps are measured against what the run has shown
- * so far: a bench that is slower than planned from the start is told so once, and watched from there.
+ * The alarms of the latest reading, the most serious first. Amps are compared with the run so far: a cell
+ * that takes less than planned from the start raises its alarm once and is then compared with itself.
  * @param readings of one run, oldest first
  */
 export function alarmsOf(readings: readonly Reading[], expected: Expected): readonly ReadingAlarm[] {
@@ -66,7 +76,7 @@ export function alarmsOf(readings: readonly Reading[], expected: Expected): read
   const levels = levelsOf(readings, expected);
   const changed = [
     ...(amps === null ? [] : currentChanges(amps, shown, expected.amps)),
-    // without volts it may be an older reading that has the last level
+    // the last level may belong to an older reading, when the latest has no volts
     ...(levels.at(-1)?.minutes === toMinutes(latest.at) ? levelChanges(levels) : []),
   ];
   const alarms: ReadingAlarm[] = [];

@@ -1,17 +1,17 @@
 import type { Level } from './level.ts';
 
-/** How a level changes: at once, by and by, running away, dying down, or back and forth. */
+/** How a level changes: at once, gradually, faster and faster, slower and slower, or back and forth. */
 export type LevelShape = 'step' | 'ramp' | 'runaway' | 'decay' | 'wander';
 
 export interface LevelChange {
   readonly shape: LevelShape;
-  /** of the level, a logarithm, from the first readings to the last */
+  /** change of the level's logarithm from the first readings to the last */
   readonly change: number;
 }
 
-/** Misfit, in squares of deviations, that a change has to save before it is believed. */
+/** A change is believed only if it reduces the misfit by this much, in squared standard deviations. */
 const BELIEVED = 14;
-/** What each further number of an explanation costs. */
+/** Penalty on the misfit for each further parameter of a shape. */
 const COST = 2;
 
 interface Fit {
@@ -19,7 +19,10 @@ interface Fit {
   readonly change: number;
 }
 
-/** The level of two parts, each point weighed by how sure it is: a shape of 0 before and up to 1 at the end. */
+/**
+ * Fits a level that changes in a given shape, from 0 before the change to 1 at its end. Exact points weigh
+ * more.
+ */
 function fitted(points: readonly Level[], shape: readonly number[]): Fit {
   let [w, wx, wy, wxx, wxy] = [0, 0, 0, 0, 0];
   for (const [n, { level, deviation }] of points.entries()) {
@@ -41,29 +44,32 @@ function fitted(points: readonly Level[], shape: readonly number[]): Fit {
   return { misfit, change: rise * (shape.at(-1) as number) };
 }
 
-/** Shapes after a beginning: x runs from 0 there to 1 at the last reading; each is a family in one number. */
+/**
+ * Shapes of a gradual change: x runs from 0 at its beginning to 1 at the last reading. Each family has one
+ * parameter.
+ */
 const families: readonly {
   readonly shape: LevelShape;
   readonly bends: readonly number[];
   readonly at: (x: number, bend: number) => number;
-  /** which way it may go: up, down, or either */
+  /** direction it may go: up, down, or either */
   readonly sign: 1 | -1 | 0;
 }[] = [
-  // conductance grows evenly with the bare area
+  // conductance grows in proportion to the bare area
   {
     shape: 'ramp',
     bends: [0.3, 0.6, 1],
     at: (x, bend) => Math.log(1 + bend * x) / Math.log(1 + bend),
     sign: 1,
   },
-  // a gap that closes evenly: 1/(1 − x)
+  // a gap that closes at a steady rate: 1/(1 − x)
   {
     shape: 'runaway',
     bends: [0.7, 0.85, 0.95],
     at: (x, bend) => Math.log(1 - bend * x) / Math.log(1 - bend),
     sign: 1,
   },
-  // a film that grows until it holds
+  // a film that grows to a final thickness
   {
     shape: 'decay',
     bends: [0.5, 1.5, 3],
@@ -73,8 +79,8 @@ const families: readonly {
 ];
 
 /**
- * How the level of a run has changed, by what explains its readings best.
- * @returns null when it is as steady as its meters let one tell, or fewer than two have been read
+ * The change of a run's level that explains its readings best.
+ * @returns null when it is steady within the error of the meters, or there are fewer than two readings
  */
 export function changes(points: readonly Level[]): LevelChange | null {
   const last = points.at(-1);
@@ -91,7 +97,7 @@ export function changes(points: readonly Level[]): LevelChange | null {
   for (let from = 1; from < points.length; from += 1) {
     const step = points.map((_, n) => Number(n >= from));
     take('step', fitted(points, step), 2 * COST);
-    // a beginning between two readings: half way
+    // when the change begins between two readings, take the middle
     const begin = ((points[from - 1] as Level).minutes + (points[from] as Level).minutes) / 2;
     if (points.length - from < 2) continue;
     for (const start of [(points[from - 1] as Level).minutes, begin])
@@ -104,7 +110,7 @@ export function changes(points: readonly Level[]): LevelChange | null {
           if (sign * fit.change >= 0) take(shape, fit, 3 * COST);
         }
   }
-  // back and forth: nothing explains it, and it goes both ways
+  // when no shape explains the readings, the level goes back and forth
   const found = best as (LevelChange & { misfit: number }) | null;
   if (!found || steady - found.misfit < BELIEVED) return null;
   const left = found.misfit - 3 * COST;

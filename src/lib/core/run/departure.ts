@@ -5,18 +5,18 @@ import { levelsOf } from './level.ts';
 import type { Expected, Level } from './level.ts';
 import type { Reading } from './run.ts';
 
-/** What makes a run leave its plan. */
+/** Reasons why a run may differ from its plan. */
 export type Cause = 'resist-lifts' | 'film' | 'clip-wet' | 'contact' | 'warm' | 'bridged';
 
-/** A run that has left its plan. */
+/** A run that differs from its plan. */
 export interface Departure {
-  /** likeliest first */
+  /** the most likely first */
   readonly causes: readonly Cause[];
-  /** what passes now for each volt that drives, over what passed at first */
+  /** current per driving volt now, over that at first */
   readonly ratio: number;
 }
 
-/** Kelvin by which a bath may be warmer than planned, near its limit, before that is said. */
+/** Near its limit, a bath warmer than planned by more than this, in kelvin, is reported. */
 const WARMER = 6;
 const NEAR_LIMIT = 2;
 
@@ -35,7 +35,7 @@ const falling: Readonly<Record<LevelShape, readonly Cause[]>> = {
   wander: ['contact', 'film'],
 };
 
-/** A change too sudden to wait for more readings, which would make it sure. */
+/** A change so sudden that waiting for more readings would take too long. */
 function suddenChange(levels: readonly Level[]): LevelChange | null {
   const [first, last] = [levels[0], levels.at(-1)];
   if (!first || !last || levelChanges(levels).length === 0) return null;
@@ -46,10 +46,10 @@ const isTold = ({ shape, change }: LevelChange): boolean =>
   shape === 'wander' || Math.abs(change) >= currentLimits.changed;
 
 /**
- * Whether a run leaves its plan, and what most likely makes it: measured against its own first readings, so
- * that a bench slower than planned is not held against it.
+ * Whether a run differs from its plan, and the most likely causes. It is compared with its own first
+ * readings, so that a cell slower than planned is not itself a departure.
  * @param readings of one run, oldest first
- * @returns null while all is well, or too little has been read to tell
+ * @returns null while all is well, or when there are too few readings to tell
  */
 export function departureOf(readings: readonly Reading[], expected: Expected): Departure | null {
   const { limits, isSilver } = expected;

@@ -7,21 +7,21 @@ export interface DepthSpread {
   readonly high: number;
 }
 
-/** Half the 5 to 95 % band of the bare area: as typed, and as a share guessed by eye. */
+/** Half the 5 to 95 % range of the bare area, as a share: typed as an area, or as a share guessed by eye. */
 const AREA = { area: 0.07, share: 0.13, later: 0.13 } as const;
 
-/** What a plan expects a loss of weight to stand for. */
+/** What a plan expects, to compare a loss of weight with. */
 export interface ExpectedLoss {
-  /** mean depth, μm, and the metal of the whole batch that it takes, g */
+  /** mean depth, μm, and the mass of metal that it removes from the whole batch, g */
   readonly depth: number;
   readonly mass: number;
-  /** of the sheet, μm: no depth is more */
+  /** thickness of the sheet, μm; no depth can be larger */
   readonly thickness: number;
   readonly areaFrom: keyof typeof AREA;
 }
 
 /**
- * Mean depth that a loss of weight stands for, μm. It knows nothing of amps or time, so that it checks them.
+ * Mean depth from a loss of weight, μm. It does not use amps or time, so it can check them.
  * @param loss g, of the whole batch
  * @param step smallest step of the scale, g
  * @returns null without a loss
@@ -42,9 +42,9 @@ export function depthByLoss(
 }
 
 /**
- * Mean depth by the charge counted, μm: in proportion to what the plan expects of its own charge.
+ * Mean depth from the charge counted, μm, in proportion to the planned depth and charge.
  * @param planned depth that the target's charge gives, μm
- * @param least,most A·h; apart where a run's end is in doubt
+ * @param least,most A·h; they differ when it is not known when a run ended
  */
 export function depthByCharge(
   planned: DepthSpread,
@@ -60,12 +60,12 @@ export function depthByCharge(
   };
 }
 
-/** Mean of the points measured, in their own unit; 0 without any. */
+/** Mean of the measured points, in their own unit; 0 without any. */
 export const meanDepth = (points: readonly number[]): number =>
   points.reduce((sum, one) => sum + one, 0) / Math.max(1, points.length);
 
-/** Steps of the scale below which a loss of weight tells the depth only coarsely. */
+/** With a loss of fewer steps of the scale than this, the weight gives only a rough depth. */
 const FINE_STEPS = 3;
 
-/** Whether a scale is coarse for what came off. @param loss,step g */
+/** Whether a scale is too coarse for a loss of weight. @param loss,step g */
 export const isCoarse = (loss: number, step: number): boolean => loss < FINE_STEPS * step;

@@ -1,31 +1,31 @@
 import type { Reading } from './run.ts';
 
-/** Volts and amps that one setting of the knob came to, against what its plan had expected. */
+/** Volts and amps at one setting of the supply, compared with the plan's model. */
 export interface CellPoint {
-  /** V that the modelled resistance, bath and leads, would take at the amps read */
+  /** V over the modelled resistance, bath and leads, at the amps that were read */
   readonly modelled: number;
-  /** V read, less the table's offset */
+  /** V that were read, less the table's offset */
   readonly over: number;
 }
 
-/** What the plan modelled the cell with. */
+/** The plan's model of the cell. */
 export interface ModelledCell {
   /** V */
   readonly offset: number;
   /** Ω, at the planned temperature */
   readonly bath: number;
   readonly leads: number;
-  /** how much better the bath conducts at a temperature, °C; null for the planned one */
+  /** conductivity of the bath at a temperature, °C, over that at the planned one; null: the planned one */
   readonly gainAt: (celsius: number | null) => number;
 }
 
-/** Readings within half a volt were taken at one setting of the knob: they tell one thing. */
+/** Readings within this many volts belong to one setting, and count as one point. */
 const KNOB = 0.5;
 
 const mean = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
 
-/** Volts and amps of a job, one point for each setting of its knob. */
+/** Volts and amps of a job, one point for each setting. */
 export function knobPoints(
   readings: readonly Reading[],
   { offset, bath, leads, gainAt }: ModelledCell,

@@ -1,50 +1,50 @@
 import { toMinutes } from '../units/time.ts';
 import type { Reading } from './run.ts';
 
-/** What a run was planned with. */
+/** What the plan of a run expects. */
 export interface Expected {
   /** A */
   readonly amps: number;
-  /** V that drive no current */
+  /** V needed before current flows */
   readonly offset: number;
-  /** what the knob holds: with the amps held it is the volts that tell */
+  /** what the supply keeps constant; with amps, a change shows in the volts */
   readonly holds: 'amps' | 'volts';
   readonly celsius: number;
-  /** of the conductivity, per kelvin */
+  /** change of the conductivity, per kelvin */
   readonly slope: number;
-  /** silver grows trees towards the plate */
+  /** silver can grow branches towards the plate */
   readonly isSilver: boolean;
   readonly limits: {
     /** °C from which resist lifts */
     readonly warn: number;
-    /** °C from which nothing is run */
+    /** °C from which a run is stopped */
     readonly stop: number;
-    /** V from which nothing is run */
+    /** V from which a run is stopped */
     readonly volts: number;
   };
 }
 
-/** How well the cell passes current at one reading. */
+/** How well the cell conducts at one reading. */
 export interface Level {
   readonly minutes: number;
-  /** ln of what passes for each volt that drives, at the planned temperature */
+  /** ln of the current per driving volt, at the planned temperature */
   readonly level: number;
-  /** of the level, one standard deviation */
+  /** one standard deviation of the level */
   readonly deviation: number;
-  /** whether its volts were read too: else each volt is taken to drive the same */
+  /** whether volts were read too; otherwise the driving voltage counts as constant */
   readonly hasVolts: boolean;
 }
 
-/** How far a bench with its meters wavers, one standard deviation: as a share, and in amps and volts. */
+/** How much current and meters vary, one standard deviation: as a share, in amps and in volts. */
 const WAVER = 0.05;
 const AMPS_OFF = 0.005;
 const VOLTS_OFF = 0.04;
-/** A dead meter has no logarithm: this stands for none, A; and as little as may drive, V. */
+/** Smallest current, A, so that a meter at 0 still has a logarithm; and smallest driving voltage, V. */
 const LEAST_AMPS = 0.01;
 const LEAST_DRIVING = 0.2;
 
 /**
- * What passes for each volt, as far as meters tell; the temperature taken out where it was read.
+ * The current per driving volt at each reading, with the effect of the temperature removed where it was read.
  * @param readings of one run, oldest first
  */
 export function levelsOf(
@@ -57,7 +57,7 @@ export function levelsOf(
     return one.amps === null ? [] : [{ ...one, amps: one.amps, degrees }];
   });
   const both = read.filter(({ volts }) => volts !== null && volts - offset > LEAST_DRIVING);
-  // one way for all of a run: readings with and without volts are not held against each other
+  // levels with and without volts cannot be compared, so all readings of a run use the same way
   const byVolts = holds === 'amps' ? both.length >= 2 : both.length === read.length;
   return (byVolts ? both : read).map(({ at, amps, volts, degrees: warmth }) => {
     const driving = byVolts ? (volts as number) - offset : 1;

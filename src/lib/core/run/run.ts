@@ -1,15 +1,15 @@
-/** What happened at the bench, as core sees it. Times in ms since 1970. */
+/** What happened at the bench, as the core needs it. Times in ms since 1970. */
 
 /** One stretch with current on. */
 export interface Run {
   readonly startedAt: number;
   /** when stop was pressed; null while current may flow */
   readonly stoppedAt: number | null;
-  /** when the meter was seen at zero */
+  /** when the supply was seen to be off */
   readonly offAt: number | null;
 }
 
-/** What the meters showed at a moment; null where nobody looked. */
+/** What the meters showed at one time; null where it was not read. */
 export interface Reading {
   readonly at: number;
   readonly volts: number | null;
@@ -17,13 +17,13 @@ export interface Reading {
   readonly celsius: number | null;
 }
 
-/** What a run goes by. */
+/** What a run aims for. */
 export interface Target {
-  /** amps that the plan expects until a reading says otherwise */
+  /** planned amps, used until there is a reading */
   readonly amps: number;
   /** A·h at which the wanted depth is reached */
   readonly chargeAh: number;
-  /** minutes with current on, for those who cannot count charge */
+  /** minutes with current on, used when charge cannot be counted */
   readonly minutes: number;
   readonly countsCharge: boolean;
 }

@@ -2,20 +2,24 @@ import { HOUR, fromMinutes, toMinutes } from '../units/time.ts';
 import type { Reading, Run, Target } from './run.ts';
 import { ampsNow, chargeSoFar, energised } from './tally.ts';
 
-/** Share of the target from which a further bite is a decision of its own. */
+/** From this share of the target on, the maker must decide on any further bite. */
 const DONE = 0.9;
-/** What a further bite adds, as a share of the target. */
+/** A further bite adds this share of the target. */
 const FURTHER = 0.25;
 
-/** Where this run ends: the target, or a quarter more when it had been reached before the run began. */
+/**
+ * Charge or time at which this run ends: the target, or a quarter more if it was reached before the run
+ * began.
+ */
 const goalOf = (target: number, before: number): number =>
   before >= DONE * target ? before + FURTHER * target : target;
 
 const earlier = (runs: readonly Run[]): readonly Run[] => runs.filter(({ offAt }) => offAt !== null);
 
 /**
- * When to stop, ms since 1970: where charge is counted, when the rest of it has passed at the latest amps;
- * else when the planned minutes are over. A further bite, asked for after the target, adds a quarter.
+ * When to stop, ms since 1970. If charge is counted, it is when the rest of it will have passed at the latest
+ * amps; otherwise, when the planned minutes are over. A further bite, asked for after the target, adds a
+ * quarter.
  */
 export function stopAt(
   runs: readonly Run[],
@@ -24,7 +28,7 @@ export function stopAt(
   now: number,
 ): number {
   const amps = ampsNow(readings, target);
-  // no current, no end in sight: the planned minutes stand
+  // without current the charge would never be reached, so the planned minutes count
   if (!target.countsCharge || !(amps > 0)) {
     const goal = goalOf(fromMinutes(target.minutes), energised(earlier(runs), now));
     return now + goal - energised(runs, now);
@@ -33,12 +37,15 @@ export function stopAt(
   return now + ((goal - chargeSoFar(runs, readings, target, now)) / amps) * HOUR;
 }
 
-/** Longest stretch between two looks, min: resist lifts and baths warm by the clock, not by the share done. */
+/**
+ * Longest time between two looks, min. Resist lifts and baths warm with time, however much of the bite is
+ * done.
+ */
 const LONGEST = 10;
 
 /**
- * When the piece is next to be lifted and looked at: first as the plan says, then each time the time with
- * current on has doubled, ten minutes apart at most. Null when the run ends before.
+ * When to lift the piece next and look at it: first when the plan says, then each time the time with current
+ * on has doubled, with at most ten minutes between looks. Null when the run ends before.
  * @param firstLook min
  */
 export function nextLook(runs: readonly Run[], firstLook: number, stop: number, now: number): number | null {
@@ -49,7 +56,7 @@ export function nextLook(runs: readonly Run[], firstLook: number, stop: number, 
   return due < stop ? due : null;
 }
 
-/** Amps and degrees are to be noted every so many minutes. */
+/** Minutes between readings of amps and temperature. */
 const EVERY = 5;
 
 /** When the next reading is due. */
@@ -58,9 +65,9 @@ export function nextReading(runs: readonly Run[], readings: readonly Reading[]):
   return run ? Math.max(run.startedAt, readings.at(-1)?.at ?? 0) + fromMinutes(EVERY) : null;
 }
 
-/** Minutes left that are called out, the nearest first. */
+/** The remaining minutes that are announced, the smallest first. */
 const CALLS = [1, 5] as const;
 
-/** Which of them has been passed last; null before the first, and when time is up. @param left ms */
+/** The latest announcement passed; null before the first, and when time is up. @param left ms */
 export const minutesCalled = (left: number): (typeof CALLS)[number] | null =>
   left <= 0 ? null : (CALLS.find((minutes) => left <= fromMinutes(minutes)) ?? null);

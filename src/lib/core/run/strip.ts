@@ -2,28 +2,31 @@ import { fromMinutes, toMinutes } from '../units/time.ts';
 import type { Run } from './run.ts';
 import { energised } from './tally.ts';
 
-/** A window is due so much before its time is up: nobody lifts to the second, ms. */
+/** A window counts as due this long before its time is up, ms: nobody lifts a strip to the second. */
 const SLACK = 10_000;
 
-/** A window of a strip: it is stopped out after so many minutes, until when the open ones take so many amps. */
+/**
+ * A window of a test strip: the minutes after which it is stopped out, and the amps for the windows open
+ * until then.
+ */
 interface Window {
   readonly minutes: number;
   readonly amps: number;
 }
 
-/** Where a strip stands. */
+/** The progress of a test strip. */
 export interface StripStage {
   /** ms with current on so far */
   readonly on: number;
-  /** the window that is bitten towards, from 0; null when all have had their time */
+  /** index of the next window to stop out; null when all are done */
   readonly window: number | null;
-  /** ms with current on until it is to be stopped out */
+  /** ms with current on until that window is due */
   readonly left: number;
-  /** A, for the windows still open */
+  /** A for the windows that are still open */
   readonly amps: number;
 }
 
-/** Where a strip stands by the clock of its current, whatever the pauses between. */
+/** How far a test strip has come. Only time with current on counts, so pauses do not matter. */
 export function stripStage(windows: readonly Window[], runs: readonly Run[], now: number): StripStage {
   const on = energised(runs, now);
   const at = windows.findIndex(({ minutes }) => fromMinutes(minutes) > on + SLACK);
@@ -34,7 +37,8 @@ export function stripStage(windows: readonly Window[], runs: readonly Run[], now
 }
 
 /**
- * How long each window was really bitten, by the pauses in which it was stopped out: min; null for one that is open.
+ * How long each window was bitten, min, from the pauses in which it was stopped out; null for one that is
+ * open.
  * @param runs ended ones
  */
 export function bittenMinutes(windows: readonly Window[], runs: readonly Run[]): readonly (number | null)[] {

@@ -1,27 +1,27 @@
 import { HOUR } from '../units/time.ts';
 import type { Reading, Run, Target } from './run.ts';
 
-/** When a run's current ended, or now: until the meter read zero it may have flowed. */
+/** When a run's current ended, or now. Until the supply was seen to be off, current may have flowed. */
 export const endOf = (run: Run, now: number): number => run.offAt ?? run.stoppedAt ?? now;
 
 /** Time with current on so far, ms. */
 export const energised = (runs: readonly Run[], now: number): number =>
   runs.reduce((sum, run) => sum + Math.max(0, endOf(run, now) - run.startedAt), 0);
 
-/** A piece of a run in which the current goes straight from one value to another. */
+/** A part of a run in which the current changes in a straight line. */
 export interface Stretch {
   /** ms since 1970 */
   readonly from: number;
   readonly to: number;
-  /** A, at its beginning and at its end */
+  /** A at its beginning and at its end */
   readonly amps: readonly [number, number];
 }
 
 type AmpsReading = Reading & { amps: number };
 
 /**
- * The current as it is taken to have flowed: inside a run straight from reading to reading; before the
- * first the first holds, after the last the last holds; a run without any goes by the amps before it.
+ * The current as we assume it flowed. Within a run it goes straight from reading to reading; before the first
+ * reading and after the last it is constant. A run without readings has the amps of the run before it.
  */
 export function stretchesOf(
   runs: readonly Run[],
@@ -60,17 +60,17 @@ export const chargeSoFar = (
     0,
   );
 
-/** The amps that are taken to flow now: the latest reading's, else the plan's. */
+/** The amps that we assume flow now: the latest reading, or else the plan's. */
 export const ampsNow = (readings: readonly Reading[], target: Target): number =>
   readings.findLast(({ amps }) => amps !== null)?.amps ?? target.amps;
 
-/** A stretch on an axis of time with current on, ms from the first start: its pauses taken out. */
+/** A stretch on a time axis without pauses, ms with current on since the first start. */
 export interface PlacedStretch extends Stretch {
   readonly begin: number;
   readonly end: number;
 }
 
-/** Stretches set end to end. */
+/** Puts stretches on that axis, one after another. */
 export function endToEnd(stretches: readonly Stretch[]): readonly PlacedStretch[] {
   let at = 0;
   return stretches.map((stretch) => {
@@ -80,11 +80,11 @@ export function endToEnd(stretches: readonly Stretch[]): readonly PlacedStretch[
   });
 }
 
-/** Mean current of a count, A; 0 before any. @param on ms with current on */
+/** Mean current of a charge, A; 0 before any. @param on ms with current on */
 export const meanAmps = (chargeAh: number, on: number): number => (on > 0 ? (chargeAh * HOUR) / on : 0);
 
-/** Share of a count below which the doubt about a run's end is not shown. */
+/** A difference below this share, from not knowing when a run ended, is not shown. */
 const SHOWN = 0.05;
 
-/** Whether the least and the most that may have flowed, A·h, lie apart enough to show both. */
+/** Whether the least and the most charge that may have flowed, A·h, differ enough to show both. */
 export const isSpread = (least: number, most: number): boolean => least < (1 - SHOWN) * most;

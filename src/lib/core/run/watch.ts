@@ -5,16 +5,16 @@ import type { Departure } from './departure.ts';
 import type { Expected } from './level.ts';
 import type { Reading } from './run.ts';
 
-/** All that the readings of a run call for. */
+/** Everything that the readings of a run call for. */
 export interface Watch {
   readonly departure: Departure | null;
-  /** less what the departure says already */
+  /** without those that the departure already covers */
   readonly alarms: readonly ReadingAlarm[];
 }
 
 /**
- * Alarms and departure together. A departure that tells of more current takes the place of that alarm; falling amps
- * keep theirs, since it warns of chlorine.
+ * Alarms and departure together. A departure with more current replaces that alarm. The alarm for less
+ * current stays beside it, because it warns of chlorine.
  * @param readings of one run, oldest first
  */
 export function watchOf(readings: readonly Reading[], expected: Expected): Watch {

@@ -5,9 +5,9 @@ interface Unit {
   readonly dimension: Dimension;
   /** SI value of one unit */
   readonly factor: number;
-  /** added after multiplying, for temperature scales */
+  /** added after multiplying; only temperature scales need it */
   readonly offset?: number;
-  /** instead of both, where the scale is no plain multiple */
+  /** replaces factor and offset where the scale is not linear, as for gauges */
   readonly toSi?: (value: number) => number;
 }
 
@@ -70,7 +70,9 @@ const units = {
 
 export type UnitSymbol = keyof typeof units;
 
-/** Any unit that an amount is told in: one that may be typed, or one of a table or a figure alone. */
+/**
+ * Every unit that an amount can have: those that may be typed, and those that only tables and figures use.
+ */
 export type UnitId =
   | UnitSymbol
   | 'atm'
@@ -94,7 +96,7 @@ export type UnitId =
   | 'J/kgK'
   | 'ug/cm2/week';
 
-/** Other spellings that people type, mapped to ours. */
+/** Other spellings that people type, each with the symbol used in files. */
 const spellings: Readonly<Record<string, UnitSymbol>> = {
   μm: 'um',
   µm: 'um',
@@ -117,17 +119,17 @@ const spellings: Readonly<Record<string, UnitSymbol>> = {
   'g/l': 'g/L',
 };
 
-/** The symbol that a unit is filed under, however it was spelled; null when it is unknown. */
+/** The symbol used in files for a unit as typed; null when the unit is unknown. */
 export function symbolOf(typed: string): UnitSymbol | null {
   if (Object.hasOwn(units, typed)) return typed as UnitSymbol;
   return (Object.hasOwn(spellings, typed) ? spellings[typed] : undefined) ?? null;
 }
 
-/** Symbols that measure one dimension, in the order of the table: what an error message offers. */
+/** Symbols of one dimension, in the order of the table. Error messages offer this list. */
 export const unitsOf = (dimension: Dimension): UnitSymbol[] =>
   (Object.keys(units) as UnitSymbol[]).filter((symbol) => units[symbol].dimension === dimension);
 
-/** Other spellings that are understood for one dimension. */
+/** Other spellings accepted for one dimension. */
 export const spellingsOf = (dimension: Dimension): string[] =>
   Object.entries(spellings).flatMap(([typed, symbol]) =>
     units[symbol].dimension === dimension ? [typed] : [],
@@ -148,7 +150,7 @@ export function toSi<D extends Dimension>(value: number, symbol: string, dimensi
 }
 
 /**
- * Expresses an SI value in a unit. Gauges have no way back and are refused.
+ * Expresses an SI value in a unit. Gauges are refused: they have no conversion back.
  * @throws RangeError when the symbol is a gauge
  */
 export function fromSi(value: Quantity<Dimension>, symbol: UnitSymbol): number {
@@ -158,7 +160,8 @@ export function fromSi(value: Quantity<Dimension>, symbol: UnitSymbol): number {
 }
 
 /**
- * A value of one unit in another, to twelve digits: 100 μm are 0.1 mm and not 0.0999….
+ * Converts a value from one unit to another, rounded to twelve digits so that 100 μm gives 0.1 mm, not
+ * 0.0999….
  * @throws RangeError when the units measure different things, or `to` is a gauge
  */
 export const converted = (value: number, from: UnitSymbol, to: UnitSymbol): number =>

@@ -1,5 +1,5 @@
 import type { UnitId } from './convert.ts';
-/** Where a number came from. Anything but these words does not compile. */
+/** Where a number came from. */
 export type Evidence =
   | 'measured'
   | 'fitted'
@@ -9,33 +9,33 @@ export type Evidence =
   | 'fromMemory'
   | 'yourLog'
   | 'yourInput'
-  /** nobody typed it: it stands as a new job has it, or as it was proposed */
+  /** nobody typed it: the default of a new job; `proposed`: the app proposed it */
   | 'atDefault'
   | 'proposed';
 
 /** One input of a working: a figure computed before it, a datum from the tables, or the maker's own. */
 export interface WorkingInput {
-  /** id of the input; the words room has its label */
+  /** id of the input; its label is in the words room */
   readonly id: string;
   readonly value: number;
   readonly unit: UnitId;
   readonly evidence: Evidence;
-  /** source ids; none for the maker's own input or an earlier figure */
+  /** source ids; empty for the maker's own input and for an earlier figure */
   readonly sources: readonly string[];
 }
 
-/** How a figure came about. */
+/** How a figure was computed. */
 export interface Working {
   /** the formula as an engineer writes it */
   readonly formula: string;
   readonly inputs: readonly WorkingInput[];
-  /** every source the formula and its inputs rest on */
+  /** ids of every source behind the formula and its inputs */
   readonly sources: readonly string[];
-  /** ids of remarks, such as a stand-in that a later method replaces */
+  /** ids of remarks, for example that an estimate stands in for a better method */
   readonly remarks: readonly string[];
 }
 
-/** A computed value with the ends of its range; low ≤ value ≤ high always. */
+/** A computed value and its range; always low ≤ value ≤ high. */
 export interface Figure {
   readonly value: number;
   readonly low: number;

@@ -1,9 +1,9 @@
-/** Fowler, Noll and Vo's FNV-1a: tells one text from another; no seal against forgery. */
+/** Fowler, Noll and Vo's FNV-1a. It tells texts apart but does not protect against forgery. */
 
 const BASIS_32 = 0x811c9dc5;
 const PRIME_32 = 0x01000193;
 
-/** 32 bits of a text's UTF-16 units: quick enough for a text of any length. */
+/** 32-bit hash of a text's UTF-16 units. It is quick, so the text may be of any length. */
 export function fnv1a32(text: string): number {
   let hash = BASIS_32;
   for (let i = 0; i < text.length; i += 1) hash = Math.imul(hash ^ text.charCodeAt(i), PRIME_32);
@@ -20,7 +20,7 @@ export function fnv1a64(bytes: Uint8Array): bigint {
   return hash;
 }
 
-/** Fewer bits of a hash, folded by exclusive or so that every bit counts. */
+/** Shortens a hash to fewer bits by exclusive or, so that every bit of the hash still counts. */
 export function folded(hash: bigint, bits: number): number {
   const mask = (1n << BigInt(bits)) - 1n;
   let rest = hash;

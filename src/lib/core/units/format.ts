@@ -1,8 +1,8 @@
-/** Numbers as faults and fields write them, whatever the language; what people read is written by `words`. */
+/** Numbers for error messages and fields, the same in every language. The words room writes all others. */
 
 /**
- * A value to so many significant digits, without exponent; 1234 becomes 1230 at three digits.
- * A minus is written as one.
+ * A value rounded to a number of significant digits, without exponent: 1234 becomes 1230 at three digits. The
+ * minus sign is U+2212.
  */
 export function significant(value: number, digits = 3): string {
   if (value === 0) return '0';
@@ -11,7 +11,7 @@ export function significant(value: number, digits = 3): string {
   return rounded.toFixed(Math.min(20, Math.max(0, decimals))).replace('-', '−');
 }
 
-/** The same without trailing zeros, for what is typed or exact: 20, not 20.0. */
+/** The same without trailing zeros, for numbers that were typed or are exact: 20, not 20.0. */
 export const plain = (value: number, digits = 4): string =>
   significant(value, digits)
     .replace(/(\.\d*?)0+$/, '$1')

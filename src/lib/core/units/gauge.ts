@@ -1,11 +1,11 @@
 /**
- * Sheet and wire gauges. "20 gauge" alone says nothing: the same number is 0.81 mm in one system
- * and 0.91 mm in another, so a gauge always carries its system.
+ * Sheet and wire gauges. A gauge number means nothing without its system: 20 gauge is 0.81 mm in one system
+ * and 0.91 mm in another. So a gauge always carries its system.
  */
 
 /**
- * Brown & Sharpe (American wire gauge), as silver, copper and brass sheet is sold in North America.
- * Defined by 36 gauge = 0.005 in and 0000 = 0.46 in, 39 equal ratios between (ASTM B258).
+ * Brown & Sharpe (American wire gauge), used for silver, copper and brass sheet sold in North America.
+ * Defined by 36 gauge = 0.005 in and 0000 = 0.46 in, with 39 equal ratios between them (ASTM B258).
  * @param gauge 0 to 40, whole or not
  * @returns thickness in m
  * @throws RangeError outside 0 to 40

@@ -1,8 +1,8 @@
 import { CELSIUS_ZERO } from './constants.ts';
 
 /**
- * Branded numbers: an SI value that remembers its dimension. Passing a length where a voltage is
- * wanted does not compile. Arithmetic gives a bare number back, so a formula names what it returns.
+ * Branded numbers: an SI value with its dimension in its type, so that passing a length where a voltage is
+ * wanted does not compile. Arithmetic gives a plain number, so a formula must name the dimension it returns.
  */
 declare const dimension: unique symbol;
 
@@ -50,10 +50,10 @@ export type MassConcentration = Quantity<'massConcentration'>;
 export type CurrentDensity = Quantity<'currentDensity'>;
 /** S/m */
 export type Conductivity = Quantity<'conductivity'>;
-/** 1 */
+/** dimensionless */
 export type Ratio = Quantity<'ratio'>;
 
-/** Gives a bare SI number its dimension. The one place where a brand is made. */
+/** Gives a plain SI number its dimension. This is the only place where a brand is made. */
 export const si = <D extends Dimension>(value: number): Quantity<D> => value as Quantity<D>;
 
 export const celsiusOf = (temperature: Temperature): number => temperature - CELSIUS_ZERO;

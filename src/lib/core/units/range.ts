@@ -1,7 +1,13 @@
 import { normalQuantile } from './sample.ts';
 
-/** Share of cases below the low and below the high end of every range that is told: change it here. */
+/**
+ * The ends of every range shown, as the share of cases that lie below them. To widen all ranges, change it
+ * here.
+ */
 export const rangeEnds = { low: 0.05, high: 0.95 } as const;
 
-/** How many standard deviations the ends of a range lie from its middle, to three digits as tables print it. */
+/**
+ * Standard deviations from the middle of a normal range to its ends, rounded to three digits as printed
+ * tables are.
+ */
 export const RANGE_Z = Number(normalQuantile(rangeEnds.high).toFixed(3));

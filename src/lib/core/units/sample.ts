@@ -1,9 +1,12 @@
 /**
- * A fixed, evenly spread sample of many uncertain inputs, so that ranges are the same on every
+ * A fixed, evenly spread sample of many uncertain inputs. It is not random, so ranges are the same on every
  * machine and in every run.
  */
 
-/** Korobov generator with the least error over all pairs of coordinates, for 512 points in 13 dimensions. */
+/**
+ * Korobov generator, chosen for the smallest error over all pairs of coordinates with 512 points in 13
+ * dimensions.
+ */
 const GENERATOR = 25;
 
 /**

@@ -1,4 +1,4 @@
-/** Times of the wall clock, which counts in milliseconds. */
+/** Conversions for clock times, which are kept in milliseconds. */
 
 export const MINUTE = 60_000;
 export const HOUR = 60 * MINUTE;

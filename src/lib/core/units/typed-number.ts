@@ -1,8 +1,8 @@
-/** The one reader of typed numbers. */
+/** Reads typed numbers. Every field uses it, so that all accept the same spellings. */
 
 /**
- * A number as people type it: a point or a comma, spaces ignored, a printed minus.
- * @returns null for what is blank or no number
+ * Reads a number as people type it: with a point or a comma, with spaces, with a printed minus sign.
+ * @returns null when the text is blank or not a number
  */
 export function numberIn(typed: string): number | null {
   const text = typed.replace(/\s/g, '').replace(',', '.').replace('−', '-');
@@ -10,17 +10,17 @@ export function numberIn(typed: string): number | null {
   return text !== '' && Number.isFinite(number) ? number : null;
 }
 
-/** The same, where it lies from `least` to `most`; null elsewhere. */
+/** As `numberIn`, but null outside `least` to `most`. */
 export function numberWithin(typed: string, least: number, most: number): number | null {
   const number = numberIn(typed);
   return number !== null && number >= least && number <= most ? number : null;
 }
 
-/** The same, where it is whole. */
+/** As `numberWithin`, but null for a number that is not whole. */
 export function wholeWithin(typed: string, least: number, most: number): number | null {
   const number = numberWithin(typed, least, most);
   return Number.isInteger(number) ? number : null;
 }
 
-/** A number as it may stand in a field: without what binary fractions leave behind. */
+/** A number as a field shows it, rounded to nine digits to hide binary rounding errors. */
 export const plainNumber = (value: number): string => String(Number(value.toPrecision(9)));

@@ -4,11 +4,16 @@ import { numberedBands } from '$words/bite-map.ts';
 import { faces, ink } from '../paper.ts';
 import { round, svg } from './hatch.ts';
 
-/** Ink of the n-th of so many bands, 0 to 1: one hue, so that grey shows the same order. */
+/**
+ * Strength of the ink for the n-th band, 0 to 1. All bands have one hue, so that a grey print has the same
+ * order.
+ */
 export const strengthOf = (n: number, count: number): number =>
   count === 1 ? 0.5 : 0.08 + (0.87 * n) / (count - 1);
 
-/** The accent thinned with the paper, as #rrggbb: a printer knows no half-through ink. */
+/**
+ * The accent colour mixed with the paper's, as #rrggbb, because printers do not print transparent ink well.
+ */
 export function thinned(strength: number): string {
   const channels = [1, 3, 5].map((at) => parseInt(ink.accent.slice(at, at + 2), 16));
   return `#${channels
@@ -20,12 +25,12 @@ export function thinned(strength: number): string {
     .join('')}`;
 }
 
-/** Of a numeral, pt. */
+/** Size of a numeral, pt. */
 const NUMERAL = { width: 5.2, height: 10 } as const;
-/** Strength from which numbers are white. */
+/** From this strength on, numbers are white. */
 const DARK = 0.6;
 
-/** A face with its bands of depth, numbers in them. @param side of the longer side, pt */
+/** A face with its bands of depth and their numbers. @param side length of the longer side, pt */
 export function depthBands(map: DepthMap, bands: readonly Band[], side: number, units: ReadingUnits): string {
   const { columns, rows } = map;
   const [width, height] = [columns.at(-1) ?? 1, rows.at(-1) ?? 1];

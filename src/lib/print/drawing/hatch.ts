@@ -1,4 +1,4 @@
-/** One 45° hatch as an SVG path: lines from lower left to upper right, cut off at the rectangle. */
+/** One 45° hatch as an SVG path: lines from lower left to upper right, clipped to the rectangle. */
 export function hatchPath(x: number, y: number, width: number, height: number, spacing: number): string {
   const lines: string[] = [];
   for (let c = spacing / 2; c < width + height; c += spacing) {
@@ -9,7 +9,7 @@ export function hatchPath(x: number, y: number, width: number, height: number, s
   return lines.join('');
 }
 
-/** Short numbers keep the drawing's text, and so the file, small. */
+/** Short numbers keep the drawing, and so the file, small. */
 export const round = (value: number): string => String(Math.round(value * 100) / 100);
 
 /** Wraps shapes into an SVG of its own size, pt. */

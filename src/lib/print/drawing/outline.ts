@@ -2,7 +2,7 @@ import type { Content } from 'pdfmake/interfaces';
 import { ink, mm } from '../paper.ts';
 import { place } from '../place.ts';
 
-/** Where to cut: a fine line with round corners. @param x,y pt @param width,height mm */
+/** A thin line with round corners that shows where to cut. @param x,y pt @param width,height mm */
 export const outline = (x: number, y: number, width: number, height: number): Content =>
   place(x, y, mm(width), {
     canvas: [

@@ -3,8 +3,8 @@ import { ink, mm } from '../paper.ts';
 import { round } from './hatch.ts';
 
 /**
- * Hazard pictograms, drawn here from the description in CLP Annex V: a square on its point, red frame,
- * black symbol on white. Each symbol is drawn in a field of 100 × 100 across the corners.
+ * Hazard pictograms, drawn from the description in CLP Annex V: a square on its corner, red frame, black
+ * symbol on white. Each symbol is drawn in a field of 100 × 100 from corner to corner.
  */
 const symbols: Readonly<Record<Pictogram, string>> = {
   // flame over a line
@@ -45,13 +45,12 @@ const symbols: Readonly<Record<Pictogram, string>> = {
     '<path d="M57.500 61l2.600 2.600m0-2.600l-2.600 2.600" stroke="#000" stroke-width="1.200"/><path d="M63.500 59.500q2 3.500 0 7" fill="none" stroke="#000" stroke-width="1.200"/>',
 };
 
-/** Edge of the frame, mm; the law's least is 10. */
+/** Side of the frame, mm; the law requires at least 10. */
 export const pictogramSide = 13;
 
-/** Corner to corner of the square on its point, pt. */
+/** Diagonal of the frame, pt. */
 export const pictogramAcross = mm(pictogramSide) * Math.SQRT2;
 
-/** One pictogram. */
 export const pictogram = (code: Pictogram): string =>
   `<svg xmlns="http://www.w3.org/2000/svg" width="${round(pictogramAcross)}" height="${round(pictogramAcross)}" viewBox="0 0 100 100">` +
   `<path d="M50 3.400L96.600 50L50 96.600L3.400 50Z" fill="#fff" stroke="${ink.frame}" stroke-width="4.800" stroke-linejoin="miter"/>` +

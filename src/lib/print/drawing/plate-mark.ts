@@ -13,9 +13,9 @@ const framed = (line: number, padding: number): CustomTableLayout => ({
 });
 
 /**
- * The one container: a fine double rule, as a plate leaves in damp paper.
+ * The frame used for all boxes: a thin double rule, like the mark that a plate leaves in damp paper.
  * @param padding between the inner rule and the content, pt
- * @param width pt, or '*' for all there is
+ * @param width pt, or '*' for the whole width
  */
 export const plateMark = (
   content: Content,
@@ -28,7 +28,7 @@ export const plateMark = (
   layout: framed(1, 1.8),
 });
 
-/** No rules, no padding: for grids that only place things. */
+/** A table without rules or padding, for layout only. */
 export const bare: CustomTableLayout = {
   hLineWidth: () => 0,
   vLineWidth: () => 0,
@@ -38,7 +38,7 @@ export const bare: CustomTableLayout = {
   paddingBottom: () => 0,
 };
 
-/** A fine rule between rows and under the last; a heavier one under the first when it is a heading. */
+/** A thin rule between rows and below the last; a heavier one below the first if it is a heading. */
 export const ruled = (padding: number, headed: boolean): CustomTableLayout => ({
   hLineWidth: (i) => (i === 0 ? 0 : i === 1 && headed ? 0.9 : 0.35),
   vLineWidth: () => 0,

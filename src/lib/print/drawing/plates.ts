@@ -1,15 +1,15 @@
 import { ink } from '../paper.ts';
 import { hatchPath, round, svg } from './hatch.ts';
 
-/** Size of one little plate, and from one to the next, pt. */
+/** Size of one small plate, and the distance from one to the next, pt. */
 const small = { width: 8, height: 10, pitch: 10.5 };
 
 const plate = (x: number, width: number, height: number, stroke: number): string =>
   `<rect x="${round(x + 0.4)}" y="0.4" width="${round(width - 0.8)}" height="${round(height - 0.8)}" fill="#fff" stroke="${ink.black}" stroke-width="${stroke}"/>`;
 
 /**
- * Where this step stands: a row of little plates, hatched when done, open with a heavy left rule now,
- * empty later. The screens show the same row.
+ * The position of a step: a row of small plates, hatched when done, open with a heavy left rule now, empty
+ * later. The screens show the same row.
  */
 export function stepPlates(index: number, count: number): string {
   const shapes = Array.from({ length: count }, (_, i) => {
@@ -24,7 +24,7 @@ export function stepPlates(index: number, count: number): string {
   return svg(count * small.pitch, small.height, shapes.join(''));
 }
 
-/** A test strip: the same plate bitten in ever longer steps, as tone from open to full. */
+/** A test strip: one plate etched in steps, shown as tones from light to full. */
 export function testStrip(width: number, height: number): string {
   const spacings = [0, 7, 4.6, 3.1, 2.1, 1.4];
   const cell = width / spacings.length;

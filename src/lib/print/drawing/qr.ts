@@ -2,15 +2,15 @@ import encodeQR from 'qr';
 import { mm } from '../paper.ts';
 import { svg } from './hatch.ts';
 
-/** Smallest module that a home printer and a phone's camera agree on, mm. */
+/** Smallest module that home printers print and phones read, mm. */
 const MODULE = 0.45;
-/** White that readers need around the code, modules. */
+/** White margin that readers need around the code, modules. */
 const QUIET = 4;
 
-/** A QR code as drawn: its SVG carries its own quiet zone. */
+/** A QR code as a drawing. Its SVG includes the white margin. */
 export interface DrawnCode {
   readonly svg: string;
-  /** modules along a side, without the quiet zone */
+  /** modules along a side, without the white margin */
   readonly modules: number;
   readonly level: 'quartile' | 'medium';
 }
@@ -18,7 +18,7 @@ export interface DrawnCode {
 const grid = (text: string, ecc: DrawnCode['level']): readonly (readonly boolean[])[] =>
   encodeQR(text, 'raw', { ecc, border: QUIET });
 
-/** Dark runs, row by row, as one path: pieces of one path leave no seams between them. */
+/** Dark runs, row by row, as one path, because separate shapes would leave seams between them. */
 const path = (rows: readonly (readonly boolean[])[]): string =>
   rows
     .flatMap((row, y) =>
@@ -32,9 +32,9 @@ const path = (rows: readonly (readonly boolean[])[]): string =>
     .join('');
 
 /**
- * A QR code on a square of paper. A quarter of it may be spoilt where its modules stay large enough for
- * that, else a seventh.
- * @param side of the square, quiet zone included, mm
+ * A QR code in a square. It stays readable with a quarter of it damaged if its modules are then large enough,
+ * otherwise with a seventh.
+ * @param side of the square with its white margin, mm
  */
 export function qrCode(text: string, side: number): DrawnCode {
   const strong = grid(text, 'quartile');

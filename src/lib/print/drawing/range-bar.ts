@@ -7,7 +7,7 @@ interface Span {
   readonly high: number;
 }
 
-/** Low to high as a hatched band, the value as a tick: for one figure with its limits written beside. */
+/** A figure's range as a hatched band, and its value as a tick. The limits are written beside it. */
 export function rangeBand({ value, low, high }: Span, width: number): string {
   const at = high > low ? ((value - low) / (high - low)) * (width - 2) + 1 : width / 2;
   return svg(
@@ -19,18 +19,18 @@ export function rangeBand({ value, low, high }: Span, width: number): string {
   );
 }
 
-/** How many times the value each end of the scale stands for. */
+/** The ends of the scale are the value times and divided by this. */
 const REACH = 4;
 
-/** Place of a multiple of the value on the common scale, pt; at its end when beyond. */
+/** Position of a multiple of the value on the common scale, pt; at the end when it is beyond. */
 function placeOf(multiple: number, width: number): number {
   const share = Math.log(Math.max(multiple, 1e-9)) / Math.log(REACH);
   return ((Math.min(1, Math.max(-1, share)) + 1) / 2) * (width - 2) + 1;
 }
 
 /**
- * How sure a figure is, on one scale for all figures: a quarter to four times its value, the value in
- * the middle, so that a long band means a loose number whatever its unit.
+ * How exact a figure is, on one scale for all figures: from a quarter to four times its value, with the value
+ * in the middle. A long band means an inexact number, whatever its unit.
  */
 export function surenessBar({ value, low, high }: Span, width: number): string {
   const middle = placeOf(1, width);

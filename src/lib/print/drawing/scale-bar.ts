@@ -4,14 +4,17 @@ import { ink, mm } from '../paper.ts';
 
 const barLength = printedBar.drawn;
 
-/** Length of the tick at a millimetre, and its weight, pt. */
+/** Length and line width of the tick at a millimetre, pt. */
 function tickAt(i: number): { readonly long: number; readonly lineWidth: number } {
   const long = i % 10 === 0 ? 4 : i % 5 === 0 ? 2.8 : 1.6;
   return { long, lineWidth: i % 10 === 0 ? 0.7 : 0.35 };
 }
 const lineColor = ink.black;
 
-/** The bar that tells whether a printer kept to size, with a tick every millimetre, longer ones at 5 and 10. */
+/**
+ * The test bar that shows whether the printer kept to size, with a tick every millimetre, longer ones at 5
+ * and 10.
+ */
 export const scaleBar = (): ContentCanvas => ({
   canvas: [
     { type: 'line', x1: 0, y1: mm(5), x2: mm(barLength), y2: mm(5), lineWidth: 0.8, lineColor },
@@ -30,7 +33,7 @@ export const scaleBar = (): ContentCanvas => ({
   ],
 });
 
-/** The same bar, standing. */
+/** The same bar, upright. */
 export const standingBar = (): ContentCanvas => ({
   canvas: [
     { type: 'line', x1: mm(5), y1: 0, x2: mm(5), y2: mm(barLength), lineWidth: 0.8, lineColor },

@@ -5,8 +5,8 @@ import { typeset } from '../typeset.ts';
 import { svg } from './hatch.ts';
 
 /**
- * The four panels. Colour comes last: each has its word, its own sign and its own weight of rule, so
- * that a black-only print tells them apart.
+ * The four panels. Each has its own word, sign and line width, so that they can be told apart in a black
+ * print.
  */
 const panels: Readonly<
   Record<SignalWord, { fill: string; on: string; rule: number; sign: 'solid' | 'half' | 'open' | 'none' }>
@@ -17,7 +17,7 @@ const panels: Readonly<
   NOTICE: { fill: '#ffffff', on: ink.notice, rule: 0.5, sign: 'none' },
 };
 
-/** Triangle with its mark: white on the panel, black on it, or drawn in outline. */
+/** The warning triangle: white on the panel, black on it, or as an outline. */
 function alertSign(sign: 'solid' | 'half' | 'open'): string {
   const [body, mark] =
     sign === 'solid' ? ['#fff', ink.danger] : sign === 'half' ? ['#000', '#fff'] : ['none', '#000'];
@@ -29,7 +29,7 @@ function alertSign(sign: 'solid' | 'half' | 'open'): string {
   );
 }
 
-/** A safety message as ANSI Z535 sets it out: the signal word in its panel, the message beside it. */
+/** A safety message as ANSI Z535 lays it out: the signal word in its panel, the message beside it. */
 export function signalPanel(signal: SignalWord, text: string, fontSize = 9.5): Content {
   const { fill, on, rule, sign } = panels[signal];
   const word: Content = { text: signal, bold: true, fontSize: 11, color: on, characterSpacing: 0.4 };

@@ -15,7 +15,7 @@ import { faces, ink, tabular } from '../paper.ts';
 import { typeset, typesetFormula } from '../typeset.ts';
 import { sectionHeading } from './section-heading.ts';
 
-/** Sources by number, in the order in which the workings first name them. */
+/** Numbers of the sources, in the order in which the workings name them. */
 type Numbers = ReadonlyMap<string, number>;
 
 type Entry = readonly [FigureId, Figure];
@@ -92,7 +92,7 @@ function working([id, figure]: Entry, numbers: Numbers, units: ReadingUnits): Co
   };
 }
 
-/** Two workings side by side; a row of the table is never torn by a page. */
+/** Workings in pairs side by side. A row is never split between pages. */
 function pairs(entries: readonly Entry[], numbers: Numbers, units: ReadingUnits): TableCell[][] {
   const rows: TableCell[][] = [];
   for (let i = 0; i < entries.length; i += 2) {
@@ -116,7 +116,7 @@ function sourceRows(numbers: Numbers): TableCell[][] {
   });
 }
 
-/** How every figure came about, and what it rests on. */
+/** The workings: how every figure was computed, and its sources. */
 export function annex(plan: Plan): Content[] {
   const entries = entriesOf(plan);
   if (entries.length === 0) return [];

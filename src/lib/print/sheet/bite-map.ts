@@ -11,7 +11,7 @@ import { ink, mm, tabular } from '../paper.ts';
 import { typeset } from '../typeset.ts';
 import { sectionHeading } from './section-heading.ts';
 
-/** Longer side of the drawn face. */
+/** Length of the longer side of the drawn face, pt. */
 const SIDE = mm(78);
 
 const swatch = (fill: string): string =>
@@ -21,9 +21,9 @@ const swatch = (fill: string): string =>
     `<rect x="0.3" y="0.3" width="${round(13.4)}" height="8.4" fill="${fill}" stroke="${ink.black}" stroke-width="0.4"/>`,
   );
 
-/** Where this drawing is bitten deepest, for a plan that knows; nothing else. */
+/** The bite map of the plan's drawing; nothing for a plan without one. */
 export function biteMap({ map, job }: Plan): Content[] {
-  // plans that older versions kept have none
+  // plans stored by older versions have no map
   if (!map) return [];
   const units = readingUnitsOf(job);
   const mean = job.piece.depth * 1e6;

@@ -52,7 +52,7 @@ function group(title: string, rows: TableCell[][]): Content {
   };
 }
 
-/** Every figure of the plan, grouped; a figure that the plan has not is left out, never guessed. */
+/** All figures of the plan, in groups. Figures that the plan does not have are left out. */
 export function figuresTable(plan: Plan): Content[] {
   const units = readingUnitsOf(plan.job);
   const groups = figureGroups.flatMap(({ title, ids }) => {

@@ -11,17 +11,17 @@ import { rangeBand } from '../drawing/range-bar.ts';
 import { faces, ink, tabular } from '../paper.ts';
 import { typeset } from '../typeset.ts';
 
-/** A figure with the ends of its range as they are read. */
+/** A figure and the ends of its range, as text. */
 interface Shown {
   readonly figure: Figure;
   readonly low: string;
   readonly high: string;
 }
 
-/** Width of the band under a large figure, pt. */
+/** Width of the range band below a large figure, pt. */
 const BAND = 96;
 
-/** A number to be read across the bench, its unit's sign beside it in lighter weight. */
+/** A number that can be read from across the bench, with its unit beside it in lighter weight. */
 export const hero = (value: string, unit: string, fontSize: number): Content => ({
   text: [
     { text: value, bold: true, fontSize, ...tabular },
@@ -120,7 +120,7 @@ const paneContent = ({ head, value, unit, shown, note }: Pane): Content => ({
   ],
 });
 
-/** What to set, when to stop, when to look first: readable from standing. */
+/** What to set, when to stop and when to look first, large enough to read while standing. */
 export function glance(plan: Plan): Content {
   const panes = panesOf(plan);
   const rows: Content[] =

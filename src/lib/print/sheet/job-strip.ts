@@ -12,7 +12,7 @@ import { temperatureText } from '$words/units.ts';
 import { ink } from '../paper.ts';
 import { typeset } from '../typeset.ts';
 
-/** A typed SI amount in the unit that a bench uses. */
+/** An SI amount in the unit that makers use. */
 const as = (value: Quantity<Dimension>, unit: UnitSymbol) => ({ value: fromSi(value, unit), unit });
 
 function pieceLines({ piece, ...job }: JobInput): string[] {
@@ -29,7 +29,7 @@ function pieceLines({ piece, ...job }: JobInput): string[] {
   ];
 }
 
-/** What the maker's supply is, as typed. */
+/** The maker's supply in words, as typed. */
 export function supplyText({ supply, ...job }: JobInput): string {
   const said = (template: string, params: Params): string => phrase(template, params, readingUnitsOf(job));
   if (supply.control === 'amps') {
@@ -41,7 +41,7 @@ export function supplyText({ supply, ...job }: JobInput): string {
     : said(jobTexts.bySupplyVoltsLimit, { volts, amps: as(supply.maxAmps, 'A') });
 }
 
-/** What the job is, as it was typed: four short columns under the title. */
+/** The job as it was typed, in four short columns below the title. */
 export function jobStrip({ job }: Plan): Content {
   const { cathode, bath, resist, supply, piece } = job;
   const said = (template: string, params: Params): string => phrase(template, params, readingUnitsOf(job));

@@ -2,7 +2,7 @@ import type { Content } from 'pdfmake/interfaces';
 import { ink } from '../paper.ts';
 import { typeset } from '../typeset.ts';
 
-/** Title of a part of the sheet that is no step, with one quiet line under it. */
+/** Title of a part of the sheet that is not a step, with a smaller line below it. */
 export const sectionHeading = (title: string, note: string): Content => ({
   stack: [
     { text: title, bold: true, fontSize: 17 },

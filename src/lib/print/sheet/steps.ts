@@ -48,8 +48,8 @@ const line = (step: number, index: number, text: string): Content => ({
 });
 
 /**
- * The whole job in order. Safety messages stand between a step's title and its first line, never after;
- * a step is kept on one page, so that nobody turns the sheet with wet gloves in the middle of it.
+ * All steps of the job in order. Safety messages are between a step's title and its first line, never later.
+ * A step is never split between pages, so that nobody has to turn the sheet with wet gloves.
  * @param contentWidth pt
  */
 export function steps(plan: Plan, contentWidth: number): Content[] {

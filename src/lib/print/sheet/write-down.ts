@@ -14,7 +14,7 @@ import { sectionHeading } from './section-heading.ts';
 
 const READINGS = 13;
 
-/** A table to fill in with a pencil: rows high enough for a hand that has just left a glove. */
+/** A table to fill in with a pencil. Its rows are high enough for a hand that is still stiff from a glove. */
 export function readings({ job }: Plan): Content {
   const readable = readableIn(job);
   const heads = readingHeads(readable, readingUnitsOf(job));
@@ -49,7 +49,7 @@ export function readings({ job }: Plan): Content {
   };
 }
 
-/** A blank to write in, with its unit after it and the plan's own number under its name. */
+/** A blank to write in, with its unit after it and the planned value below its name. */
 function blank(name: string, unit: string, plan: string | null): Content {
   return {
     columns: [
@@ -77,7 +77,7 @@ const tick = (text: string): Content => ({
   ],
 });
 
-/** What came of it, beside what the plan foretold. */
+/** The results, to be written beside the planned values. */
 export function result(plan: Plan): Content {
   const units = readingUnitsOf(plan.job);
   const foretold = (id: FigureId): string | null => {

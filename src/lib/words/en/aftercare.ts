@@ -21,7 +21,7 @@ const aftercare: readonly Aftercare[] = [
     id: 'blush',
     label: 'Pink or red blush on sterling',
     on: ['silver'],
-    text: 'Copper from the alloy has settled on the silver. Fine abrasive takes it off. No hot pickle till every trace of bath is rinsed away, since acid and nitrate make poison gas.',
+    text: 'Copper from the alloy has settled on the silver. Fine abrasive takes it off. No hot pickle until every trace of bath is rinsed away, since acid and nitrate make poison gas.',
   },
   {
     id: 'pink',

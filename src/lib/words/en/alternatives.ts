@@ -8,7 +8,7 @@ import { amountText, withUnit } from './units.ts';
 export const alternativesTexts = {
   title: 'Gentler and more even, or quicker',
   solving: 'Solving the cell for other gaps.',
-  none: 'This supply and tub give no other way worth the change.',
+  none: 'With this supply and tub no other way is worth the change.',
   failed: 'Not worked out:',
 } as const;
 

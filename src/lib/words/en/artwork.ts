@@ -19,10 +19,10 @@ export const artTexts = {
   working: 'Working on it.',
   shows: 'The picture shows',
   wholePiece: 'the piece, edge to edge',
-  askew: 'the piece and what lies around it',
+  askew: 'the piece and what is around it',
   askewHint: 'a photo: move four corners to those of the piece',
   corners: ['Upper left corner', 'Upper right corner', 'Lower right corner', 'Lower left corner'],
-  cornersHint: 'Drag each corner to that of the piece. By keys: arrows move it, with Shift by ten.',
+  cornersHint: 'Drag each corner to that of the piece. On a keyboard the arrows move it, with Shift by ten.',
   card: 'the piece beside a bank card',
   cardHint: 'both flat on the table: the card tells the size',
   cardCorners: [
@@ -33,15 +33,15 @@ export const artTexts = {
   ],
   edges: ['Upper left corner of the piece', 'Upper right corner of the piece'],
   cardPointsHint:
-    'Four points go where the sides of the card would meet, beyond its round corners; two go to the upper corners of the piece. By keys: arrows, with Shift by ten. Cover the number of the card.',
+    'Put four points where the sides of the card would meet, outside its round corners, and two on the upper corners of the piece. On a keyboard: arrows, with Shift by ten. Cover the number of the card.',
   outline: 'Outline of the piece',
   described: 'as described: rectangle, disc or band',
   traced: 'traced by hand',
-  tracedHint: 'for any other shape: what lies beyond it does not count',
+  tracedHint: 'for any other shape: what is outside it does not count',
   tracedPointsHint:
-    'Move the points to the rim of the piece, going round. By keys: arrows, with Shift by ten.',
+    'Move the points to the rim of the piece, going round. On a keyboard: arrows, with Shift by ten.',
   pointMore: 'Add a point',
-  pointFewer: 'Take a point away',
+  pointFewer: 'Remove a point',
   cancel: 'Cancel',
   dark: 'Dark means',
   resist: 'resist',
@@ -51,18 +51,18 @@ export const artTexts = {
   method: 'Light',
   whole: 'one level all over',
   local: 'uneven light evened out',
-  least: 'Smallest detail that is meant',
-  clean: 'Fill pinholes and take specks away',
+  least: 'Smallest detail to keep',
+  clean: 'Fill pinholes and remove specks',
   dust: 'Pinholes and specks, one by one',
   view: 'Resist',
   drawn: 'as drawn',
-  grown: 'grown by the undercut',
+  grown: 'widened by the undercut',
   grownHint: 'the bite brings it back to what is drawn',
   before: 'before the bite',
   after: 'after it',
   model: 'Model, not measured: resist that lifts loses more.',
-  creepSource: 'Where the creep is from',
-  reserveSource: 'Where the width that holds is from',
+  creepSource: 'Source for the creep',
+  reserveSource: 'Source for the width that holds',
   use: 'Use this area',
   used: 'Used. The plan is worked out for this design.',
   picture: (when: string): string => `The design: resist dark, bare metal light, ${when}`,
@@ -89,13 +89,13 @@ export function dustText(
   number: number,
   units: ReadingUnits,
 ): string {
-  const does = kind === 'pinhole' ? 'Fill pinhole' : 'Take speck';
+  const does = kind === 'pinhole' ? 'Fill pinhole' : 'Remove speck';
   const [left, top] = [x, y].map((one) => {
     const { value, finest } = readIn(one, 'mm', units);
     return plain(value, 2, finest);
   }) as [string, string];
   const place = `${left} from the left, ${top} from the top`;
-  return `${does} ${String(number)}${kind === 'speck' ? ' away' : ''}: ${length(width, units)} wide, ${place}`;
+  return `${does} ${String(number)}: ${length(width, units)} wide, ${place}`;
 }
 
 export const dustLeft = ({
@@ -117,7 +117,7 @@ export const sampleNames = {
 export const stencilPanelTexts = {
   title: 'Print it as a stencil',
   size: 'Lines',
-  grown: 'grown by the undercut',
+  grown: 'widened by the undercut',
   grownHint: 'the bite brings them back to what is drawn',
   drawn: 'as drawn',
   film: 'Which way round',
@@ -133,15 +133,15 @@ export const stencilPanelTexts = {
   copiesFault: `a whole number from ${plain(stencilCopies.least)} to ${plain(stencilCopies.most)}`,
   tooLarge: 'The piece is larger than this paper: not one whole copy fits.',
   bar: 'The bar of the last print measures',
-  barHint: 'The next print makes good for a printer that shrinks or stretches.',
+  barHint: 'The next print corrects for a printer that shrinks or stretches.',
   barFault: `${plain(printedBar.least)} to ${withUnit(plain(printedBar.most), 'mm')}; beyond that the print was not made at 100 %`,
 } as const;
 
 type Fault = PictureFault | BringInFault;
 
 const faults: Readonly<Record<Exclude<Fault['id'], 'tooLarge'>, string>> = {
-  notAPicture: 'This file is no PNG, JPEG, WebP or SVG, or it is cut off. Choose another.',
-  bomb: 'This drawing is too large, or defines parts that grow when it is read. Save it plainly and choose it again.',
+  notAPicture: 'This file is not a PNG, JPEG, WebP or SVG, or it is cut off. Choose another.',
+  bomb: 'This drawing is too large, or defines parts that grow when it is read. Save it as a plain SVG and choose it again.',
   broken: 'The picture is damaged: it could not be opened. Save it again, or choose another.',
   blank: 'The picture is empty.',
   oneTone: 'Dark and light cannot be told apart: the picture has one tone. More contrast, or side light.',
@@ -152,7 +152,7 @@ const faults: Readonly<Record<Exclude<Fault['id'], 'tooLarge'>, string>> = {
 /** Why a picture cannot be used, and what to do. */
 export function artFault(fault: Fault): string {
   if (fault.id === 'tooLarge')
-    return `The picture has ${plain(fault.found, 3)} pixels on a side; up to ${plain(fault.most, 2)} can be worked on. Shrink it first.`;
+    return `The picture has ${plain(fault.found, 3)} pixels on a side, more than the ${plain(fault.most, 2)} allowed. Shrink it first.`;
   return faults[fault.id];
 }
 
@@ -182,10 +182,10 @@ export function measuredLines(
     `Bare metal ${plain(bare.value, 3)} ± ${amountText(error / 100, 'cm2', units, 1)}, ${amountText(100 * share, '%', units, 2)} of the face.`,
     ...(line ? [`Thinnest line of resist ${length(line.width, units)}.`] : []),
     ...(gap ? [`Thinnest bare gap ${length(gap.width, units)}.`] : []),
-    ...(islands > 0 ? [`${count(islands, 'island')} of resist: each holds by its own grip alone.`] : []),
+    ...(islands > 0 ? [`${count(islands, 'island')} of resist: each holds only by its own grip.`] : []),
     ...(dust > 0
       ? [
-          `${count(pinholes, 'pinhole')} and ${count(specks, 'speck')} below the smallest detail meant: ${clean ? 'filled and taken away' : 'kept'}.`,
+          `${count(pinholes, 'pinhole')} and ${count(specks, 'speck')} below the smallest detail: ${clean ? 'filled and removed' : 'kept'}.`,
         ]
       : []),
   ];
@@ -213,10 +213,10 @@ export function foreseenLines(
     ...(lost > 0
       ? [
           lostGrown === 0
-            ? 'With the resist grown by as much, every line stays.'
-            : 'Growing the resist does not save all of them: draw them thicker, or bite less.',
+            ? 'With the resist widened by that much, every line stays.'
+            : 'Widening the resist does not save all of them: draw them thicker, or bite less.',
         ]
       : []),
-    ...(gapsClose ? ['Grown so far, the thinnest gaps close: they would not be bitten at all.'] : []),
+    ...(gapsClose ? ['Widened that much, the thinnest gaps close: they would not be bitten at all.'] : []),
   ];
 }

@@ -9,7 +9,8 @@ export const attachedThings = [
   {
     id: 'stones',
     label: 'Stones',
-    follows: 'Take them out first. One that stays in: do not dip it; soft stones soak up salt and metal.',
+    follows:
+      'Take them out first. If one stays in, do not dip the piece: soft stones soak up salt and metal.',
   },
   {
     id: 'glue',
@@ -21,5 +22,5 @@ export const attachedThings = [
     label: 'Hinges, catches, springs',
     follows: 'Take them off. Salt stays in the joint, and a steel pin rusts.',
   },
-  { id: 'plating', label: 'Plating', follows: 'Not etched here: under the skin lies an unknown metal.' },
+  { id: 'plating', label: 'Plating', follows: 'Not etched here: the metal under the skin is not known.' },
 ] as const;

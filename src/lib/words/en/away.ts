@@ -23,7 +23,7 @@ export const awayTexts = {
   law: 'What the law asks',
   holdsNone: 'Nothing was counted yet.',
   scale:
-    'For scale, not a pouring limit: United States rule 40 CFR 261.24 calls liquid waste toxic from this much. Copper, zinc and nickel have no line there, and do harm in water all the same.',
+    'For scale, not a pouring limit: United States rule 40 CFR 261.24 calls liquid waste toxic from this much. Copper, zinc and nickel are not listed there, but do harm in water all the same.',
   look: 'Before you close it',
   lookHint: 'Smell with a hand, waving towards you. Dip pH paper, if you have some.',
   worn: 'How old it is',
@@ -37,14 +37,14 @@ export const awayTexts = {
   codesHint: 'A star means hazardous. The collector decides. Codes of the European List of Waste.',
   treat: 'Treat it first?',
   treatDefault:
-    'No: hand it over as it is. Treating at home gathers the metal, and what is left is still waste. Doses show only when your authority has told you that you may.',
+    'No: hand it over as it is. Treating at home gathers the metal, and what is left is still waste. Doses show only when your authority has said that you may.',
   allow: 'My authority allows it',
   allowHint: 'Write who said so, and when.',
   allowed: 'Your authority’s word',
   withdraw: 'Take it back',
   never: 'This bath is never treated:',
   lookFirst: 'First say what you see and smell, at the top. No dose while it may hold ammonia.',
-  nothingToTreat: 'Nothing was counted that a dose could take.',
+  nothingToTreat: 'No metal was counted that a dose could take out.',
   cementing:
     'Cementing: copper settles on steel wool, silver on copper, within a day. The other metal goes into the water, gram for gram. It is a job for licensed works: no dose is given here.',
   streams: 'What else holds metal',
@@ -72,7 +72,7 @@ export const heldRow = ({ element, mg, mgPerLitre, line }: Held): HeldRow => ({
   element: elementWord(element),
   mgPerLitre: plain(mgPerLitre, 2),
   mg: plain(converted(mg, 'mg', 'g'), 2),
-  line: line ? withUnit(plain(line.limit.value), 'mg/L') : 'no line',
+  line: line ? withUnit(plain(line.limit.value), 'mg/L') : 'not listed',
 });
 
 /** Codes of the United States for metals at and above their line: "D011 silver (from memory)". */
@@ -143,14 +143,14 @@ export const keepLines: readonly string[] = [
   'A jar of thick plastic with a screw lid, never one that held food or drink. A finger’s width of air on top.',
   'Upright, in a tray that holds all of it. Locked away from children, pets, food and frost.',
   'Apart from acids, ammonia, bleach and solvents, and from the other metal groups’ jars.',
-  'Dried-up salt on the rim is wiped off damp; the towel goes with the towels below.',
+  'Wipe dried salt off the rim with a damp towel; it goes with the towels below.',
 ];
 
 export const handOverLines: readonly string[] = [
   'Ask first, then bring it. Do not thin it, boil it down, or mix baths.',
   'In its own jar: sealed, not full to the brim. The label says salt, metal, dates, and the hazards.',
   'In the car: upright, in a second container with towels around it, not in the seat row. No bus, no post.',
-  'Say what it holds. Stay until somebody has taken it from you. Write down to whom.',
+  'Say what it holds. Stay until somebody has taken it from you. Write down who.',
 ];
 
 /** What to ask the service, filled for this bath. */
@@ -159,7 +159,7 @@ export function askLines(salt: string, volumeMl: number, held: readonly Held[], 
   const from = { home: 'from home', selling: 'from a small business', teaching: 'from a class' }[use];
   return [
     `“Do you take ${withUnit(plain(volumeMl, 2), 'mL')} of used etching bath ${from}: water with ${saltWord(salt)}, and dissolved ${metals}?”`,
-    '“Untreated, in a plastic jar? What must stand on it?”',
+    '“Untreated, in a plastic jar? What must be on its label?”',
     '“When and where, and what does it cost?”',
     '“Do you take towels, gloves and filters with traces of it too?”',
   ];
@@ -208,10 +208,10 @@ export function doseSteps(dose: NonNullable<Away['dose']>): readonly string[] {
   ];
   if (dose.reagent === 'NaCl') {
     return [
-      'Goggles, gloves, window open. No ammonia, no hypo: they take silver up again.',
+      'Goggles, gloves, window open. No ammonia, no hypo: they dissolve silver again.',
       `Dissolve ${grams(dose.grams)} of table salt in a little water. Stir it in. A white cloud falls: silver chloride, about ${grams(dose.sludge)}.`,
-      `Never more than ${grams(dose.most)} in all: too much salt takes the silver up again.`,
-      'Keep it dark. Take a spoonful of the clear liquid aside; a drop of salt water in it makes no cloud: done.',
+      `Never more than ${grams(dose.most)} in all: too much salt dissolves the silver again.`,
+      'Keep it dark. Add a drop of salt water to a spoonful of the clear liquid: no cloud, done.',
       ...end,
     ];
   }
@@ -220,7 +220,7 @@ export function doseSteps(dose: NonNullable<Away['dose']>): readonly string[] {
   return [
     'Goggles, gloves, window open. A big tub: it foams. No lye, no acid.',
     `Dissolve about ${grams(dose.grams)} of soda ash in water. Add it a spoonful at a time, stirring.`,
-    `Dip pH paper after each spoonful. Stop at pH ${pH}, whatever the sum says. Never more than ${grams(dose.most)}: a clear blue liquid means too much.`,
+    `Dip pH paper after each spoonful. Stop at pH ${pH}, even if soda ash is left. Never more than ${grams(dose.most)}: a clear blue liquid means too much.`,
     `Sludge settles, about ${grams(dose.sludge)} if it were dry.`,
     ...end,
   ];
@@ -232,7 +232,7 @@ export const signLines: readonly string[] = [
   'White cloud over silver: chloride got in, from tap water or salt. The bite slows; hand it over.',
   'Rust brown mud: iron, from clips or a steel plate. Let it settle.',
   'Yellow, clear: may be chromate from stainless steel. Do not touch it: Help, “My bath went yellow”.',
-  'Black specks or grey moss in a silver bath: silver off the plate. A black crust or mirror is another thing: touch nothing.',
+  'Black specks or grey moss in a silver bath: silver off the plate. A black crust or mirror is different: touch nothing.',
   'Pool smell: chlorine. Leave, air the room. Ammonia smell: keep silver away from it.',
 ];
 
@@ -244,6 +244,6 @@ export function wornText({ worn }: Away, perLitre: number): string {
   const charge = (value: number): string => withUnit(plain(value, 2), worn.limit.unit);
   const [used, limit] = [charge(perLitre), charge(worn.limit.value)];
   return worn.isWorn
-    ? `It has passed ${used}: retire it at ${limit}. Use it no more; hand it over.`
-    : `It has passed ${used} of ${limit}. Retire it then, by charge and not by look; sooner when the bite turns patchy, the liquid cloudy, or the smell strange. The limit is common practice, no source.`;
+    ? `It has passed ${used}; the limit is ${limit}. Do not use it again: hand it over.`
+    : `It has passed ${used} of ${limit}. Retire it at the limit, however it looks; sooner when the bite turns patchy, the liquid cloudy, or the smell strange. The limit is common practice, no source.`;
 }

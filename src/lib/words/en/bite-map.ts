@@ -8,14 +8,14 @@ export const biteMapTexts = {
   title: 'Where it bites deepest',
   solving: 'Solving the cell. A first look comes at once, the finer one takes some seconds.',
   finer: 'Finer grid',
-  stop: 'Leave it at this look',
-  stopped: 'Left at the first look.',
+  stop: 'Stop at this look',
+  stopped: 'Stopped at the first look.',
   unsolved:
     'Not solved: a jug has no known walls, and pieces that cannot hang side by side have no places. Give the tub’s inner sizes, or fewer pieces.',
   failed: 'Not solved:',
-  drawing: 'The face that looks at the plate, stronger where it is bitten deeper',
+  drawing: 'The face toward the plate, stronger where it is bitten deeper',
   model: 'Model, not measured.',
-  scattered: 'As if the open parts lay all over the face; your drawing decides where they lie.',
+  scattered: 'As if the bare parts were all over the face: add your drawing to place them.',
   section: 'Section through the middle of the face, depths enlarged',
   sectionTable: 'The section in numbers',
   masked: 'masked',
@@ -149,7 +149,7 @@ export function linesByFace({
       ? front
       : lines.filter(([start, next]) => (next?.[0] ?? 0) >= (start?.[0] ?? 0)).length;
   return [
-    { face: 'by the face that looks at the plate', lines: both },
+    { face: 'by the face toward the plate', lines: both },
     { face: 'by its back', lines: lines.length - both },
   ];
 }
@@ -160,8 +160,6 @@ export function aboveSummary(above: CellAbove): string {
   const all = above.lines.length;
   const back = all - (front?.lines ?? 0);
   return `From above, at the height of the piece’s middle: ${String(all)} lines, each an equal part of the current. ${
-    back === 0
-      ? 'All leave by the face that looks at the plate.'
-      : `${String(back)} leave by the back and go round.`
-  } Close together they bite deep.`;
+    back === 0 ? 'All leave by the face toward the plate.' : `${String(back)} leave by the back and go round.`
+  } Where they are close together, the bite is deep.`;
 }

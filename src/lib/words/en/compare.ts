@@ -63,7 +63,7 @@ export function differenceText(first: Held, second: Held, changed: number, units
   const [before, now] = [depthOf(first), depthOf(second)];
   const depth =
     before && now && before.um > 0
-      ? `, and ${now.isMeasured ? 'measured' : 'is to come'} ${amountText(now.um, 'um', units, 3)} deep${
+      ? `, and ${now.isMeasured ? 'measured' : 'will come out'} ${amountText(now.um, 'um', units, 3)} deep${
           now.isMeasured === before.isMeasured ? `, ${share(now.um, before.um)}` : ''
         }, against ${amountText(before.um, 'um', units, 3)} ${before.isMeasured ? 'measured' : 'planned'}`
       : '';

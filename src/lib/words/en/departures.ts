@@ -5,7 +5,7 @@ import { plain } from './locale.ts';
 /** What makes a run leave its plan, and the first thing to do: power off wherever it could hurt. */
 const causes: Readonly<Record<Cause, { readonly is: string; readonly act: string }>> = {
   'resist-lifts': {
-    is: 'resist is lifting, more metal lies bare',
+    is: 'resist is lifting, more metal is bare',
     act: 'Stop. Supply off, meter at zero, then lift the piece and look at the mask.',
   },
   'clip-wet': {
@@ -14,7 +14,7 @@ const causes: Readonly<Record<Cause, { readonly is: string; readonly act: string
   },
   contact: {
     is: 'a clip or wire is loose',
-    act: 'Stop. Supply off, meter at zero, then clean and tighten each joint from knob to piece.',
+    act: 'Stop. Supply off, meter at zero, then clean and tighten each joint from supply to piece.',
   },
   film: {
     is: 'a film grows on the metal, or the bath is used up',
@@ -42,8 +42,8 @@ export function departureTexts({ causes: found, ratio }: Departure): {
     Math.abs(ratio - 1) < currentLimits.told
       ? ''
       : ratio > 1
-        ? `For its volts the bath passes ${share} % more than at first.`
-        : `For its volts the bath passes ${share} % less than at first.`;
+        ? `For each volt ${share} % more current flows than at first.`
+        : `For each volt ${share} % less current flows than at first.`;
   const or = others.map((cause) => causes[cause].is).join(', or ');
   return {
     change,

@@ -5,7 +5,7 @@ import { storedText } from './stored-text.ts';
 export const electrodeTexts = {
   titles: {
     hanger: 'How does current reach the piece?',
-    plate: 'What hangs opposite?',
+    plate: 'Which plate hangs opposite?',
     tub: 'What do they hang in?',
   },
   hangerKey: 'Dashed: the liquid. Hatched: under resist.',

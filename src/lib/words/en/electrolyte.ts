@@ -23,14 +23,14 @@ export const electrolyteTexts = {
   /** @param others baths for other metals */
   noneFits: (others: number): string =>
     others === 0
-      ? 'The shelf is empty so far. A bath you keep today stands here next time.'
+      ? 'The shelf is empty so far. A bath you keep today is here next time.'
       : `${count(others, 'bath')} on the shelf, none for this metal: one jar for each.`,
   theirSalt: 'The bath’s salt',
   /** a bath that is not on this shelf, from a sheet or a job file */
   usedBath: (bath: string): string => (bath === '' ? 'The bath on the sheet' : bath),
-  usedHint: 'It held metal already. Choose it only if it stands before you.',
+  usedHint: 'It already held metal. Choose it only if you have it here.',
   keptSalt: (bath: string, salt: string): string =>
-    `${electrolyteTexts.usedBath(bath)} is ${saltWord(salt)}, and stays that. Go on.`,
+    `${electrolyteTexts.usedBath(bath)} is ${saltWord(salt)}: that cannot change. Go on.`,
   forMetal: (metal: string): string => `For ${storedText(metalNames, metal)}`,
   saltName: (salt: string): string => sentenceCase(saltWord(salt)),
   otherJar: 'Another jar, or one without a label',

@@ -43,7 +43,7 @@ export const figureNames: Readonly<Record<FigureId, string>> = {
   hydrogen: 'Hydrogen given off',
   minutes_to_4_percent_in_1_L: 'Hydrogen burns under a closed {lid} lid after',
   hydrogen_air: 'Fresh air that carries the hydrogen off',
-  hydrogen_opening: 'Opening in, and as much out, that lets it through',
+  hydrogen_opening: 'Opening for that air in, and as much out',
   chlorine_likely: 'Chlorine, most that is likely, in this room',
   minutes_to_chlorine_limit: 'Chlorine, fault case, passes the short limit after',
   chlorine_air: 'Fresh air that keeps the likely chlorine below the limit',
@@ -111,7 +111,7 @@ const inputNames: Readonly<Record<OwnInputId, string>> = {
   thresholdVoltage: 'volts that drive no current',
   leads: 'leads and clips',
   currentEfficiency: 'bite rate, share of Faraday',
-  slowness: 'real bench, factor',
+  slowness: 'films, sludge and contacts, factor',
   areaFactor: 'bare area, factor',
   volumeFactor: 'filling, factor',
   undercutRatio: 'undercut over depth',
@@ -128,25 +128,25 @@ export const inputName = (id: string, units: ReadingUnits): string =>
 /** Remarks that belong to a working. */
 const remarkTexts: Readonly<Record<RemarkId, string>> = {
   'closed-form':
-    'Closed form, gap/(k·A) with end allowance, not a solved field: range widened for where the bare parts lie.',
+    'Closed form, gap/(k·A) with end allowance, not a solved field: range widened for where the bare parts may be.',
   'solved-field':
     'Solved in three dimensions for this piece, plate and tub; walls, floor and surface insulate. A round tub counts as the square of its floor.',
   'where-bare':
-    'Where the bare parts lie is not known without a drawing: scattered over the face and close together are both solved, and both lie inside the range.',
+    'Without a drawing it is not known where the bare parts are: scattered over the face and close together are both solved, and both are inside the range.',
   'lots-closed-form':
     'The cell is solved for the whole batch; for fewer pieces its resistance is scaled by the closed form.',
   'averaged-2-mm': 'Averaged over {averaging}; edges bite deeper still. Model, not measured.',
   'above-one-percent': 'Constituents above {trace}, shares summing to one (ASTM G102).',
   'parts-immersed':
-    'Tub to the line, less the liquid that pieces and plate push aside (plate taken {plateThickness} thick).',
+    'Tub to the line, less what pieces and plate displace (plate taken {plateThickness} thick).',
   anhydrous: 'Counted as the water-free salt; crystal water counts as water.',
   'energised-time': 'Time with current on; looks do not count.',
   'mean-depth': 'Mean over the bare metal; edges bite deeper than the middle.',
   'no-cooling': 'As if no heat left the tub.',
   'all-current': 'As if all of the current made this gas.',
   'whole-bath': 'For the whole bath after this run. Only where your authority allows it.',
-  'no-more-salt': 'More table salt takes the silver up again.',
-  'pH-decides': 'Stop when the pH is right, not when the sum is used up: too much lifts copper again.',
+  'no-more-salt': 'More table salt dissolves the silver again.',
+  'pH-decides': 'Stop when the pH is right, not when the amount is used up: too much dissolves copper again.',
   'stays-damp': 'Counted dry; it is kept damp, and weighs {dampOverDry} times this.',
   'likely-case': `While the metal dissolves next to no chlorine forms; ${datumText(ventilation.chlorineShare)} of the charge is taken as the most that is likely, in a closed room. No source: our own guess.`,
   'warmer-conducts': 'A warmer bath conducts better, up to {stopTemperature}, and passes more current.',

@@ -39,7 +39,7 @@ export const depthWays = {
 
 export const findingTexts = {
   title: 'How it came out',
-  hint: 'Answer what you like. It stands beside the next job of the kind.',
+  hint: 'Answer what you like. You see it again beside the next job of this kind.',
 } as const;
 
 /** Answers in words, one line for each question that was answered. */

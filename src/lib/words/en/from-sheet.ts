@@ -9,7 +9,7 @@ export const fromSheetTexts = {
   start: 'Start from this',
   open: 'Open that job',
   here: (title: string): string => `It is in this notebook as “${title}”.`,
-  carried: 'The sheet carried these settings. You fill in title, place and room.',
+  carried: 'The sheet carried these answers. You fill in title, place and room.',
   held: 'The bath on the sheet held metal already. The job starts with it: choose yours from the shelf instead, or mix a new one.',
   checks: 'The new job starts at its metal. No check comes with it: look at everything yourself.',
 } as const;
@@ -18,11 +18,11 @@ export const fromSheetTexts = {
 export const sheetFaults = {
   mistyped: 'That is not a code from a sheet: a letter is wrong or missing. Check it again.',
   'not-here':
-    'That job is not in this notebook. The QR code on its sheet carries the settings: scan it, or paste what it says. Its notebook file carries the whole job.',
-  foreign: 'These are not Etchwright settings. Nothing was started.',
-  newer: 'These settings come from a later version. Load the new version here, then try again.',
-  damaged: 'These settings were damaged on the way: letters are missing or wrong. Scan or copy them again.',
-  'no-job': 'No job can be planned from these settings. Nothing was started.',
+    'That job is not in this notebook. The QR code on its sheet carries the answers: scan it, or paste what it says. Its notebook file carries the whole job.',
+  foreign: 'This is not an Etchwright job. Nothing was started.',
+  newer: 'This comes from a later version. Load the new version here, then try again.',
+  damaged: 'This was damaged on the way: letters are missing or wrong. Scan or copy it again.',
+  'no-job': 'No job can be planned from this. Nothing was started.',
 } as const;
 
 /** What a job is made with, a line for each step that asks for it. */

@@ -23,7 +23,7 @@ export const home = {
     'Eight letters, such as 7K2M-9QXA; they work in the notebook that printed them. Anywhere else, paste what the QR code says.',
   fromSheetLook: 'Look it up',
   compare: 'Two jobs side by side',
-  bench: 'What your bench has taught',
+  bench: 'What your jobs have shown',
   year: 'A year on one page',
   find: 'Find a job: metal, salt, depth, date or any word of its title or note',
   foundOf: (found: number, all: number): string => `${String(found)} of ${String(all)} jobs.`,
@@ -46,7 +46,7 @@ export const home = {
 /** What the browser does not give, and what to do about it. */
 export const standingTexts = {
   insecure:
-    'Plain http: nothing is kept for use offline, and the screen cannot be held awake. Set your phone’s screen to stay on, or use an https address.',
+    'Plain http: nothing is kept for use offline, and the screen cannot be kept on. Set your phone’s screen to stay on, or use an https address.',
   noStorage:
     'Jobs cannot be saved here: this browser allows no storage, as in some private windows. Open an ordinary window.',
   notPersisted:

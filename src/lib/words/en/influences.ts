@@ -7,15 +7,15 @@ import { amountText, degreesText, readIn, withUnit } from './units.ts';
 export const influenceTexts = {
   title: 'What moves the depth',
   working: 'Working it out.',
-  none: 'The plan is not whole yet.',
+  none: 'The plan is not complete yet.',
   failed: 'Not worked out:',
   what: 'What may differ',
   depth: 'Depth',
   share: 'Share',
   tryIt: 'Try',
   tryOne: (what: string): string => `Try: ${what}`,
-  give: 'Another value: all else stays, and you stop as planned.',
-  cannot: 'That cannot be planned: it does not fit, or lies outside what is known.',
+  give: 'Another value: all else stays, and you stop when planned.',
+  cannot: 'That cannot be planned: it does not fit, or is outside what is known.',
 } as const;
 
 /** What the table shows. @param misses how far a hand misses what it sets: mm, shares, K and min */
@@ -23,23 +23,23 @@ export const influencesIntro = (
   misses: Readonly<Record<'gap' | 'knob' | 'strength' | 'temperature' | 'minutes', number>>,
   units: ReadingUnits,
 ): string =>
-  `Each by itself, all else as planned: the depth at the low and the high end of what it may be, or of how far a hand misses it (${[
+  `Each row changes one thing and keeps the rest. The depth is for the low and the high end of its range, or of how far a hand misses it (${[
     amountText(misses.gap, 'mm', units, 2),
     `${amountText(100 * misses.knob, '%')} of a knob`,
     `${amountText(100 * misses.strength, '%')} of strength`,
     degreesText(misses.temperature, units),
     amountText(misses.minutes, 'min'),
-  ].join(', ')}: our own reading). Try another value of those that have a button.`;
+  ].join(', ')}: our own estimate). Try another value where there is a button.`;
 
 /** In words a maker uses, with what makes it surer. */
 export const inputWords: Readonly<Record<Influence['id'], string>> = {
   gap: 'Gap between piece and plate',
-  knob: 'Where the knob stands',
+  knob: 'How the knob is set',
   strength: 'Strength of the bath',
   temperature: 'Temperature of the bath',
   time: 'Time: when you stop',
   areaFactor: 'Bare area: measure it from a drawing',
-  geometryFactor: 'Tub, plate, and where the bare parts lie',
+  geometryFactor: 'Tub, plate, and where the bare parts are',
   conductivityFactor: 'How the salt conducts: the tables',
   thresholdVoltage: 'Volts that the surfaces take',
   leads: 'Leads and clips: measure them',

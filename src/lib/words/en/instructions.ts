@@ -7,7 +7,7 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'measure-piece': 'Measure the sheet: {thickness} thick.',
   'depth-wanted': 'Plan the bite: {depth} on average.',
   'depth-through': 'Etch right through: {depth} on average, from each bare face.',
-  'attached-stones': 'Take the stones out. A piece whose stone stays in is not dipped.',
+  'attached-stones': 'Take the stones out. If one stays in, do not dip the piece.',
   'attached-glue': 'Take all glue off.',
   'attached-hinges': 'Take hinges, catches and springs off.',
   'attached-seams': 'Paint each solder seam twice: solder bites faster than sheet.',
@@ -21,9 +21,9 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'hang-piece':
     'Fix the hanger so that it holds the piece and carries the current; keep the clip above the liquid.',
   'lay-plate':
-    'Lay the plate ready, {plate}, and a wire or clip for each of the two. Nothing is hung before the bath exists and the piece is masked.',
+    'Lay the plate ready, {plate}, and a wire or clip for each of the two. Hang nothing until the bath is mixed and the piece is masked.',
   'weigh-piece': 'Weigh the bare piece now, before the mask: the loss tells the depth.',
-  'top-up': 'Fill it up to its line with water. No salt: that has stayed.',
+  'top-up': 'Fill it up to its line with water. No salt: that is still in it.',
   'plate-opposite': 'Hang the plate, {plate}, exactly opposite the piece, {gap} away, level with it.',
   'meter-clips':
     'Before the clips touch any metal: clips apart, supply in, the meter at DC volts, its red tip on the clip meant for the piece, black on the other. No minus sign: it is plus. Supply out again.',
@@ -32,7 +32,7 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'piece-on-plus': 'Piece clip on plus. Say it aloud and look.',
   'plate-on-minus': 'Plate clip on minus.',
   tray: 'Put a tray under everything.',
-  'pour-water': 'Pour {water} of {kind} into the tub. With the parts hung it stands at your line.',
+  'pour-water': 'Pour {water} of {kind} into the tub. With the parts hung it reaches your line.',
   'pour-jug': 'Pour {water} of {kind} by the jug.',
   dress: 'Goggles on, gloves on, apron on. Salt comes after.',
   'weigh-salt': 'Weigh {mass} of {salt}.',
@@ -51,7 +51,7 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'stop-out-edges': 'Stop out the edges, the seams and the hanger.',
   'thinnest-line': 'Check the artwork: a resist line thinner than {line} will not last this depth.',
   'set-amps':
-    'Set the amps knob to {amps}, the volts knob to {ceiling} as a ceiling. The display will sit near {display}.',
+    'Set the amps knob to {amps}, the volts knob to {ceiling} as a ceiling. The display will show about {display}.',
   'stop-at-charge': 'Stop at {charge}: about {minutes} with current on.',
   'set-volts': 'Set {volts}.',
   'has-volts': 'Your supply gives {volts} by itself: there is nothing to set.',
@@ -59,11 +59,11 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'batch-hangs':
     'Only {pieces} hang side by side in this tub, so these figures are rough. Set the number of pieces to {pieces}, plan again, and bite {lots} lots.',
   'jug-as-cube':
-    'Water by the jug tells no walls: the plan takes a cube of {side}. Give the tub’s inside for a closer one.',
+    'A jug has no known walls: the plan takes a cube of {side}. Give the tub’s inside for a closer one.',
   'batch-lots':
-    'Hang {pieces} at once, so in {lots} lots: your supply carries no more. These figures are for all of them: set the number of pieces to {pieces} and plan each lot by itself.',
+    'Hang {pieces} at once, in {lots} lots: your supply gives no more. These figures are for all of them: set the number of pieces to {pieces} and plan each lot by itself.',
   'batch-swap':
-    'The least bitten piece gets {evenness} of the most bitten by where it hangs. At each look let outer and inner pieces change places.',
+    'By where it hangs, the shallowest piece gets {evenness} of the deepest. At each look swap outer and inner pieces.',
   'test-strip': 'New bath or new metal: bite a test strip of scrap first.',
   'power-check': 'Before power: piece on +, plate on −, clips dry, nothing touching, no lid, window open.',
   'switch-on': 'Switch on at the supply and write down the time.',
@@ -81,14 +81,14 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'supply-off-meter': 'Supply off, meter at zero. Then touch the clips.',
   'supply-off-unplugged': 'Supply off, its plug out. Then touch the clips.',
   'supply-off-lead-off': 'A lead off the battery. Then touch the clips.',
-  'lift-to-first-rinse': 'Lift with tongs into the first-rinse tub. That water is kept.',
+  'lift-to-first-rinse': 'Lift with tongs into the first-rinse tub. Keep that water.',
   'second-rinse': 'Move to the second still tub, then rinse under the tap.',
   'no-neutraliser': 'A neutral salt bath needs no neutraliser: water is enough.',
   'soda-wipe':
     'Rinse salt off well: chloride left in a corner goes on tarnishing. No acid, no vinegar near the bath.',
   ...removeLines,
   'adult-removes':
-    'Hand the rinsed piece to the adult in charge, who takes the resist off away from the class: what takes it off burns.',
+    'Hand the rinsed piece to the adult in charge, who takes the resist off away from the class: the remover can catch fire.',
   'dry-and-measure': 'Dry the piece, weigh it, measure the depth, take a picture.',
   'dry-and-weigh': 'Dry the piece, weigh it, take a picture: the weight lost tells the depth.',
   'dry-and-gauge': 'Dry the piece, measure the depth, take a picture.',

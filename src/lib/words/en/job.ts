@@ -6,12 +6,12 @@ export const jobTexts = {
   unknownFields: (fields: readonly string[]): string =>
     `A later version wrote ${fields.join(', ')} into this job. This version keeps it, and plans without it: load the new version before you rely on the plan.`,
   mixingLost:
-    'What was seen before mixing no longer holds, or was not seen here. Choose Electrolyte above and look again.',
+    'The checks before mixing no longer hold, or were not made here. Choose Electrolyte above and check again.',
   clockOn: 'Clock on',
   goOn: 'Go on',
   forward: 'Continue',
   startsClock: 'This starts the clock. Only you can switch the supply on.',
-  opens: 'Opens when everything above has been seen.',
+  opens: 'Opens when everything above is checked.',
 } as const;
 
 /** Before a job is open, or where it cannot be. */

@@ -19,5 +19,5 @@ export function typedKnobs(supply: Supply): string {
     supply.control === 'amps'
       ? `${amountText(supply.amps, 'A')} held, ${amountText(supply.maxVolts, 'V')} as a ceiling`
       : `${amountText(supply.volts, 'V')}${supply.maxAmps === null ? '' : `, at most ${amountText(supply.maxAmps, 'A')}`}`;
-  return `These figures are for the knobs as typed: ${knobs}.`;
+  return `These figures are for the supply as typed: ${knobs}.`;
 }

@@ -29,7 +29,7 @@ export const pairingsPage = {
   whole: 'All metals and salts',
   wholeHint: 'Tap a mark for its sentence.',
   instead: 'Instead',
-  versus: 'Why silver goes worse than copper',
+  versus: 'Why silver is harder to etch than copper',
   cell: (metal: string, salt: string, verdict: string): string => `${metal}, ${salt}: ${verdict}`,
 } as const;
 
@@ -37,7 +37,7 @@ export const mixingPage = {
   ask: 'What do you want to know?',
   ways: [
     { value: 'mix', label: 'How much salt and water', hint: 'any two amounts give the rest' },
-    { value: 'top', label: 'Top up a bath that dried out', hint: 'only water left it' },
+    { value: 'top', label: 'Top up a bath that dried out', hint: 'only water was lost' },
     { value: 'change', label: 'Make a jar stronger or weaker' },
     {
       value: 'weigh',
@@ -79,7 +79,7 @@ export const mixingPage = {
   refused: 'It makes no bath here:',
   weighHint:
     'Set the scale to zero with the empty cup on it. One salt in clean water only: in a used bath the metal weighs too.',
-  errors: 'The range counts half of what scale and vessel may be off as one standard deviation.',
+  errors: 'The range takes what scale and vessel may be off as two standard deviations.',
 } as const;
 
 export const mixNames = {

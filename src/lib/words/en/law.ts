@@ -31,7 +31,7 @@ export const lawTexts: Readonly<Record<LawId, string>> = {
   'eu-nickel': `European Union: a piece in long contact with skin may give off at most ${plain(nickelRelease.skin.value)} μg of nickel per cm² a week, a post in a piercing ${plain(nickelRelease.post.value)}. An etched face gives off more than a smooth one.`,
   'eu-lead': `European Union: jewellery holds less than ${datumText(lead)} of lead in any part. Leaded brass holds fifty times that. Things for children have stricter limits.`,
   'eu-cadmium': `European Union: jewellery holds less than ${datumText(cadmium)} of cadmium. Old silver solder can hold a fifth.`,
-  'gb-hallmark': `United Kingdom: silver of ${datumText(hallmarkFrom.silver)} or more must be hallmarked to be sold as silver; gold from ${datumText(hallmarkFrom.gold)}. Etching takes metal off: weigh after.`,
+  'gb-hallmark': `United Kingdom: silver of ${datumText(hallmarkFrom.silver)} or more must be hallmarked to be sold as silver; gold from ${datumText(hallmarkFrom.gold)}. Etching takes metal off: weigh afterwards.`,
   'never-bite-a-mark': 'Mask hallmarks and makers’ marks. To alter one is an offence in many countries.',
   coins: 'Some countries forbid defacing their coins.',
   'teach-adult': 'One adult starts and stops every supply. Nobody under age mixes salts or handles solvents.',
@@ -39,7 +39,7 @@ export const lawTexts: Readonly<Record<LawId, string>> = {
     'Nobody who is or may be pregnant works with leaded brass, nickel silver or their baths.',
   'teach-venue': 'Ask the venue and the insurer first: water, a window, a hand-over for waste, first aid.',
   'eu-household':
-    'European Union: your town must collect hazardous household waste apart. Hand baths over there.',
+    'European Union: your town must collect hazardous household waste separately. Hand baths over there.',
   'no-drain': 'Bath, first rinse and sludge never go down a drain, thinned or not.',
 };
 

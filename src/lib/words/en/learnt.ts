@@ -8,10 +8,10 @@ import { amountText, readIn, symbolRead, withUnit } from './units.ts';
 export const benchTexts = {
   without: 'Show the plan without it',
   with: 'Plan with it again',
-  first: 'Nothing measured with this metal and salt yet: the plan goes by the tables.',
-  doubted:
-    'One of them stands far from the others. Look at it again: was its depth or its weight noted right?',
-  repeatable: 'It takes you to be as repeatable as most; until eight jobs are in, it may promise too much.',
+  first: 'Nothing measured with this metal and salt yet: the plan uses the tables.',
+  doubted: 'One of them is far from the others. Look at it again: was its depth or its weight noted right?',
+  repeatable:
+    'It assumes that your jobs vary as most do. With fewer than eight jobs the range may be too narrow.',
 } as const;
 
 interface TaughtRate {
@@ -23,11 +23,12 @@ interface TaughtRate {
   readonly high: number;
 }
 
-/** "Your bench, 4 jobs: ..." */
+/** "From 4 of your jobs: ..." */
 export function benchText({ jobs, lent, median, low, high }: TaughtRate, isWithStrip = false): string {
   const percent = (share: number): string => plain(100 * share, 2);
-  const whose = jobs === 0 ? `${count(lent, 'job')} with other metals or salts` : count(jobs, 'job');
-  return `Your bench, ${whose}${isWithStrip ? ', one of them a test strip' : ''}: it takes ${withUnit(percent(median), '%')} of what the amp-hours could (${percent(low)} to ${percent(high)}).`;
+  const whose =
+    jobs === 0 ? `${count(lent, 'job')} with other metals or salts` : `${String(jobs)} of your jobs`;
+  return `From ${whose}${isWithStrip ? ', one of them a test strip' : ''}: the current takes ${withUnit(percent(median), '%')} of what the amp-hours could (${percent(low)} to ${percent(high)}).`;
 }
 
 /** What volts and amps have shown, against a clean cell. */
@@ -37,16 +38,16 @@ export function cellText({ over, pivot, slope, points }: LearntCell): string {
     Math.abs(more) < 0.05
       ? 'starts where the tables say'
       : `starts ${withUnit(plain(Math.abs(more), 2), 'V')} ${more > 0 ? 'later' : 'sooner'} than the tables say`;
-  return `Volts and amps, noted at ${count(points, 'setting')}: the current ${offset}, and the cell resists ${plain(slope, 2)} times what it should.`;
+  return `Volts and amps, noted at ${count(points, 'setting')}: the current ${offset}, and the cell’s resistance is ${plain(slope, 2)} times what was worked out.`;
 }
 
 export const lookBackTexts = {
-  title: 'What your bench has taught',
-  lead: 'Each finished job that was weighed or measured, and whose amp-hours were counted, tells how much metal its current took: its bite rate, of what the current could take.',
-  none: 'No job has taught anything yet. Note the amps while it bites, and weigh or measure the piece after.',
+  title: 'What your jobs have shown',
+  lead: 'Each finished job that was weighed or measured, with its amp-hours counted, shows its bite rate: the metal its current took, of what it could take.',
+  none: 'No job has shown anything yet. Note the amps while it bites, and weigh or measure the piece after.',
   drawing: 'Bite rates of your jobs, oldest first, over the range of the tables and the range learnt',
   band: 'Hatched: what the tables expect. Between the lines: where your next job is expected. Dots: your jobs.',
-  jobs: 'The jobs that taught it',
+  jobs: 'The jobs behind it',
   order: 'jobs, oldest first',
   job: 'Job',
   when: 'When',
@@ -83,7 +84,7 @@ export const depthAxis = (units: ReadingUnits): string => `Depth, ${symbolRead('
 
 export const stripTexts = {
   title: 'New bath or new metal: a test strip first',
-  lead: 'Take a scrap of the same metal. Mask it, but for four windows of one size. Bite it at these settings in this bath. When a window’s time is up, it is stopped out, and the others go on with fewer amps. Measure the four depths.',
+  lead: 'Take a scrap of the same metal. Mask it, except for four windows of one size. Bite it at these settings in this bath. When a window’s time is up, it is stopped out, and the others go on with fewer amps. Measure the four depths.',
   scrapWidth: 'Scrap, wide',
   scrapHeight: 'Scrap, high',
   /** @param least of a scrap, mm */
@@ -106,16 +107,16 @@ export const stripTexts = {
   amps: 'Amps until then',
   expected: 'Expected',
   depthOf: (n: number): string => `Depth of window ${String(n)}`,
-  two: 'Two depths or more tell your rate; the plan then goes by it.',
+  two: 'Two depths or more give your bite rate, and the plan then uses it.',
   told: (low: string, high: string): string =>
     `This strip counts as one job: your next one is expected at ${low} to ${high} of what the amp-hours could take.`,
   drawing: 'Depths of the windows against their minutes, with the line through them and the range expected',
   timeAxis: 'Minutes with current on',
   table: 'The four windows',
-  band: 'Hatched: where the plan’s range lies. Line: through your windows. Dots: your windows.',
+  band: 'Hatched: the plan’s range. Line: through your windows. Dots: your windows.',
   odd: (windows: string): string =>
-    `Window ${windows} stands apart. Measure it again; was it stopped out in time, and was its resist whole?`,
-  forStrip: 'This bite is the test strip’s: the strip hangs on the clip, not the piece.',
+    `Window ${windows} does not fit the others. Measure it again; was it stopped out in time, and was its resist whole?`,
+  forStrip: 'This bite is for the test strip: the strip hangs on the clip, not the piece.',
   runningTitle: 'The test strip bites',
   betweenTitle: 'Stop a window out',
   biting: (n: number, of: number, on: number): string =>
@@ -128,8 +129,8 @@ export const stripTexts = {
     `Window ${String(n)} is not done: it has ${span} to go. Leave all windows as they are.`,
   nextAmps: (amps: string): string =>
     `Then the others go on with ${amps}. Look at everything before power again.`,
-  done: 'All four have had their time. Strip it, measure the depths, and type them in.',
+  done: 'All four have had their time. Take the mask off, measure the depths, and type them in.',
   goOn: 'Look before power',
   measure: 'Type the depths in',
-  giveUp: 'Give the strip up',
+  giveUp: 'Give up the strip',
 } as const;

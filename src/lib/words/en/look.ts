@@ -49,13 +49,13 @@ export const depthSigns = (units: ReadingUnits, hasGauge: boolean) => [
     ? [
         {
           name: 'Depth gauge or calliper tail',
-          text: 'From the resist to the floor; take off the resist’s own thickness.',
+          text: 'From the resist to the floor; subtract the resist’s own thickness.',
         },
       ]
     : []),
   {
     name: 'Picture',
-    text: 'Photograph it beside a ruler, lit from the side: the shadow tells one look from the next.',
+    text: 'Photograph it beside a ruler, lit from the side, and compare its shadow with the last look.',
   },
 ];
 

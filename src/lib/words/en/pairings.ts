@@ -83,8 +83,8 @@ export const silverVersusCopper: readonly { readonly title: string; readonly tex
 /** Why a known salt makes no bath, in a sentence. */
 export const refusedSaltTexts: Readonly<Record<SaltRefusal, string>> = {
   ammoniumNitrate: 'It feeds fires and explosions, and with silver it makes a crust that can explode.',
-  ammonium: 'Ammonium takes up silver and copper, and with silver it makes a crust that can explode.',
-  treatmentOnly: 'It changes a used bath; it does not carry a bite.',
+  ammonium: 'Ammonium dissolves silver and copper, and with silver it makes a crust that can explode.',
+  treatmentOnly: 'It is for treating a used bath, not for etching.',
   poorBath: 'It bites badly, or costs more than it gives.',
   etchant: 'It etches by itself, without current, so no amp-hours can be counted.',
 };

@@ -17,12 +17,12 @@ export const sheetTexts = {
   bar: `${barText} when printed at 100 %`,
   fromThis:
     'Start from this: scan the code, or type its letters on the start page of the device that printed it.',
-  drawingStays: 'The drawing stays on that device: the code carries its bare area alone.',
+  drawingStays: 'The drawing stays on that device: the code carries only its bare area.',
   set: 'Set',
   gives: 'It gives',
   stopAfter: 'Stop after',
   firstLook: 'First look after',
-  ceiling: 'Amps knob. Volts knob at {ceiling}, as a ceiling; the display will sit near {display}.',
+  ceiling: 'Amps knob. Volts knob at {ceiling}, as a ceiling; the display will show about {display}.',
   voltsKnob: 'Volts knob. Amps are what the bath takes.',
   noKnob: 'By itself: nothing to set. Amps are what the bath takes.',
   atCharge: 'With current on: {charge} at {amps}.',
@@ -35,18 +35,18 @@ export const sheetTexts = {
   noSettings: 'Measure the bare area, then plan again: without it there is nothing to set.',
   always: 'Piece on +. Plate on −. No lid. Goggles and gloves.',
   figures: 'Figures',
-  figuresNote: `Worked out for the supply as you typed it: {supply}. What to set and when to stop stands on the first page. Low and high are ${100 * rangeEnds.low} % and ${100 * rangeEnds.high} % limits; the bar runs from a quarter to four times the value.`,
+  figuresNote: `Worked out for the supply as you typed it: {supply}. What to set and when to stop is on the first page. Low and high are ${100 * rangeEnds.low} % and ${100 * rangeEnds.high} % limits; the bar runs from a quarter to four times the value.`,
   value: 'value',
   unit: 'unit',
   range: 'low to high',
   readings: 'Readings',
   readingsNote:
-    'Write at the start, at every look, and at the stop. Supply seen off before the piece is lifted.',
+    'Write at the start, at every look, and at the stop. See that the supply is off before you lift the piece.',
   result: 'Result',
   workings: 'Workings',
   workingsNote: 'How each figure came about. Numbers in brackets are the sources at the end.',
   sources: 'Sources',
-  sourcesNote: 'How each was read stands before its title.',
+  sourcesNote: 'How each was read is before its title.',
   restsOn: 'rests on',
 } as const;
 
@@ -287,7 +287,7 @@ export const laminateText = (which: 'card' | 'hang', units: ReadingUnits): strin
 export const stencilTexts = {
   title: 'Stencil',
   mirrored: 'Mirrored: the print goes face down on the metal.',
-  straight: 'Not mirrored: the print is looked at as it will lie.',
+  straight: 'Not mirrored: the print goes on as you see it.',
   length: `${barText}. Measured ______ mm`,
   bar: `Print at 100 %. If the bar is not ${barText} long, give what you measure and print again.`,
 } as const;

@@ -10,15 +10,15 @@ export const planTexts = {
   layOut: 'What to buy and lay out',
   get: 'To get, if it is not there',
   have: 'There already: lay it out',
-  hours: 'How the hours lie',
+  hours: 'When to do what',
   papers: 'Print it',
   more: 'Look closer',
   figures: 'Amps, volts, amp-hours, salt',
-  madeWith: 'What it is made with',
+  madeWith: 'Your answers',
   change: 'Change',
   changes: (text: string): string => `Change: ${text}`,
   noArea:
-    'How much stays bare is still missing: time and current come with it. You can mix, mask, and say it then.',
+    'The bare area is still missing: time and current depend on it. You can mix and mask, and give it then.',
 } as const;
 
 /** When what is done, for a new bath or one from the shelf. */
@@ -30,7 +30,7 @@ export function hoursText(isNew: boolean, standHours: number, biteMinutes: numbe
   return isNew
     ? [
         'Today: mix, label, clean and mask.',
-        `Then it stands: ${withUnit(plain(standHours, 2), 'h')} at least, or overnight.`,
+        `Then let it stand: ${withUnit(plain(standHours, 2), 'h')} at least, or overnight.`,
         bite,
       ]
     : ['First: take the bath out, clean and mask.', bite];

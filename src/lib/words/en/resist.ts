@@ -6,7 +6,7 @@ export const resistTexts = {
     mask: 'Mask it',
     area: 'How much is bare now?',
   },
-  waterTest: 'Left, clean: water lies as one film. Right, greasy: water stands in beads.',
+  waterTest: 'Left, clean: water is one film. Right, greasy: water forms beads.',
   clean: 'clean',
   greasy: 'grease left',
   firestain: 'Grey firestain on sterling bites in patches: take it off with abrasive, or expect it to show.',

@@ -36,7 +36,7 @@ export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; r
       instead: 'Use table salt, about {saltForWater} in a litre, with the window open.',
     },
     'lead-for-sale': {
-      text: '{metal} holds {share} of lead. Jewellery sold in the European Union holds less than {most} in any part; other countries have like limits.',
+      text: '{metal} holds {share} of lead. Jewellery sold in the European Union holds less than {most} in any part; other countries have similar limits.',
       instead: 'For sale take sheet brass without lead: C26000, CZ106 or CuZn30. Check your country.',
     },
     'salt-closed-to-public': {
@@ -54,12 +54,12 @@ export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; r
       instead: 'Work by a window that opens, in an open garage or shed, or outdoors under a roof.',
     },
     'ten-volts': {
-      text: 'The volts knob stands at {volts}. At {refusedVolts} and over the resist lifts and gas takes over from the bite.',
+      text: 'The volts knob is at {volts}. At {refusedVolts} and over the resist lifts and gas takes over from the bite.',
       instead:
         'Set {planVolts} or less. Silver in sodium nitrate starts near {silverStartVolts} and works near {silverWorkVolts}.',
     },
     'unfit-supply': {
-      text: 'A supply of the kind “{supply}” is not fit: it alternates, cannot be known, or has nothing to limit it.',
+      text: 'A supply of the kind “{supply}” cannot be used: its current alternates, is not known, or has no limit.',
       instead:
         'Use a bench supply or a plug-in adapter that gives {adapterVolts} direct current and is sealed from the mains.',
     },
@@ -68,16 +68,16 @@ export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; r
       instead: 'Let it cool below {most} first; room temperature is best.',
     },
     'silver-bath-worn': {
-      text: 'This silver bath has passed {used} and is retired at {limit}: what the current has made of its nitrate can form a crust with silver that explodes.',
+      text: 'This silver bath has passed {used} and is retired at {limit}: the current has turned nitrate into ammonia, which can form a crust with silver that explodes.',
       instead:
         'Do not switch it on again, dry it or treat it. Smell at arm’s length, close it loosely, label it, and hand it over. Mix a new bath.',
     },
     'above-solubility': {
-      text: '{strength} is more than the water takes up: {most} at this temperature.',
+      text: '{strength} is more than the water dissolves: {most} at this temperature.',
       instead: 'Take at most {most}. For silver, {silverStrengths} of sodium nitrate is plenty.',
     },
     'metal-without-data': {
-      text: 'There are no tables for {metal}, and no plan is better than a guess.',
+      text: 'There are no tables for {metal}, and a guess would be worse than no plan.',
       instead: 'Etch fine silver, sterling, copper, brass, bronze, nickel silver or mild steel.',
     },
     'salt-no-bath': {
@@ -86,14 +86,14 @@ export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; r
         'Use sodium or potassium nitrate for silver; table salt, copper sulfate, sodium sulfate or a nitrate for copper and brass.',
     },
     'unfit-plate': {
-      text: 'A {metal} plate is not planned with: {why}',
+      text: 'A {metal} plate cannot be used: {why}',
       instead:
         'Hang a plate of the piece’s own metal, copper, brass or stainless steel; silver or stainless steel opposite silver.',
     },
     'outside-tables': {
       text: '{found} is outside what was measured: {low} to {high}. The plan never guesses beyond its tables.',
       instead:
-        'Stay between {low} and {high}. A cold bath is warmed by a warm room or in warm water, never over a flame.',
+        'Stay between {low} and {high}. Warm a cold bath in a warm room or in warm water, never over a flame.',
     },
     'does-not-fit': {
       text: 'The parts do not fit this tub: {misfit}.',
@@ -111,7 +111,7 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
   'depth-over-half':
     'The bite may reach {depth} on each bare face; {thickness} sheet may keep only {left}. Plan a shallower bite, take thicker sheet, or say that you mean to go through.',
   'leaded-brass':
-    '{metal} holds {share} of lead, and it goes into the bath. Gloves, no food, no sanding dust; nobody pregnant or small near it. Its jar is lead waste. Not for sale as jewellery.',
+    '{metal} holds {share} of lead, and it goes into the bath. Gloves, no food, no sanding dust; nobody pregnant and no children near it. Its jar is lead waste. Not for sale as jewellery.',
   'nickel-skin':
     '{metal} holds nickel: bath, dust and the etched face can bring on a rash for life. Gloves on, no dust, its own jar marked NICKEL. {use}',
   'marks-and-sale': '{family}',
@@ -122,7 +122,7 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
   'eyes-and-gloves':
     'Dust and splashes of {salt} hurt eyes. Goggles, then gloves, then the jar. Gloved, touch the phone only in its bag.',
   'nitrate-tinder':
-    'A towel wet with nitrate burns like touch-paper once dry. Rinse towels and spills into the first-rinse tub; keep flame, solvent and sawdust away.',
+    'A towel wet with nitrate burns fiercely once dry. Rinse towels and spills into the first-rinse tub; keep flame, solvent and sawdust away.',
   'tap-water-clouds': 'Chloride in tap water clouds a silver bath and films the piece. Use deionised water.',
   'silver-sulfate-film':
     'Silver sulfate dissolves poorly and films the piece. Sodium nitrate bites far better.',
@@ -140,13 +140,13 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
   'overloads-supply':
     'At these volts the cell would take {asked}, and the supply gives {most}: it gets hot or cuts out. Hang fewer pieces at once, hang the plate further off, or use a stronger supply.',
   'bath-overheats':
-    'Run in one go the bath would pass {stop}; it warms by {rate}. Run in parts and let it cool, or use a bigger bath. Stop at {stop}.',
+    'Run in one go, the bath would pass {stop}; it warms by {rate}. Run in parts and let it cool, or use a bigger bath. Stop at {stop}.',
   'bite-slower-in-practice':
-    'In practice the bite takes about {ratio} times as long as this model says: believe the trade until the first look.',
+    'In practice the bite takes about {ratio} times as long as this model says: plan for that until the first look.',
   'film-limit':
-    'As set the bite runs at {density}, near the {limit} that the liquid at the metal can carry. Expect patches and a depth that cannot be foretold: {way}',
-  'no-ammeter': 'Without an ammeter time is all there is to go by. Look early and often.',
-  'volts-capped': 'The knob stands at {volts}; the plan counts with {cap}. Turn it down.',
+    'As set, the bite runs at {density}, near the {limit} that the liquid at the metal can carry. Expect patches and a depth that cannot be predicted: {way}',
+  'no-ammeter': 'Without an ammeter you can go only by time. Look early and often.',
+  'volts-capped': 'The knob is at {volts}; the plan uses {cap}. Turn it down.',
   'hydrogen-lid':
     'Hydrogen rises from the plate, {hydrogen} in all. Under a closed {lid} lid it could burn after {minutes}. No lid, no flame, no sparks; open room.',
   chlorine:
@@ -160,12 +160,12 @@ export const cautionTexts: Readonly<Record<WarningId, string>> = {
     'With this run the bath has passed {used}; retire it at {limit}. Old baths bite badly and, with nitrate, make nitrite and ammonia. Mix a new one and hand this one over.',
   'rinse-before-pickle': '{family}',
   'solvent-vapour':
-    'The vapour of {remover} catches fire at a spark. Supply off and away, nothing nitrate-wet near, window open, no flame. Never on one bench with peroxide pickle: they can explode.',
+    'The vapour of {remover} catches fire at a spark. Supply off and away, nothing wet with nitrate near, window open, no flame. Never on one bench with peroxide pickle: they can explode.',
   'silver-bath-ages':
     'An old silver nitrate bath makes ammonia. If it smells of ammonia, or a black crust shows: do not close, dry, shake or treat it; keep people away and call the collection or fire service.',
   'never-mix': '{family}',
   'out-of-reach':
     'Baths look like drinks. Never in a food or drink container; labelled; locked away from children and pets.',
   'nothing-down-drain':
-    'Bath, first rinse and sludge hold metal. None of it goes down a sink, toilet or gully; diluting is no cure. Keep it for the next job or hand it over.',
+    'Bath, first rinse and sludge hold metal. None of it goes down a sink, toilet or gully; diluting does not help. Keep it for the next job or hand it over.',
 };

@@ -25,7 +25,7 @@ export function runWatch(figures: Figures, units: ReadingUnits): readonly string
           ),
         ]
       : []),
-    ...(end ? [`At the end of the planned time it stands near ${end}.`] : []),
+    ...(end ? [`At the end of the planned time it is near ${end}.`] : []),
     ...(hydrogen ? [`Hydrogen rises, ${hydrogen} in all: no lid, no flame.`] : []),
     ...(likely && limit
       ? [

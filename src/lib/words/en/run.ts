@@ -28,7 +28,7 @@ export const runTexts = {
   ownAlarm: (at: number): string =>
     `Set your phone’s own alarm for ${clockTime(at)} too: a sleeping page rings no bell.`,
   card: (at: number): string =>
-    `Write ${clockTime(at)} on the card, so that it stands there when the phone is dead.`,
+    `Write ${clockTime(at)} on the card, so that you have it when the phone is dead.`,
   screen: {
     asked: '',
     held: 'The screen stays on.',
@@ -37,7 +37,7 @@ export const runTexts = {
   },
   tryBell: 'Try the bell',
   rung: 'Three tones. Not heard: turn the volume up.',
-  notRung: 'Press once more: the browser asks twice.',
+  notRung: 'Press once more: the browser needs two taps.',
   stop: 'Stop',
   thenOff: 'Then switch off at the supply: only you can.',
 } as const;

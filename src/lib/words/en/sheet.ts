@@ -62,7 +62,7 @@ export const runsTexts = {
   noReadings: 'No readings were noted. Amps every five minutes tell the depth better than the clock.',
   drawing: 'Amps against time with current on',
   summary: (readings: number, minutes: number, runs: number): string =>
-    `${String(readings)} readings in ${withUnit(plain(minutes, 2), 'min')}, ${count(runs, 'run')}. The readings stand in the table below.`,
+    `${String(readings)} readings in ${withUnit(plain(minutes, 2), 'min')}, ${count(runs, 'run')}. The readings are in the table below.`,
   caption: 'Hatched: the amp-hours. Broken line: amps planned. Dots: your readings.',
   amps: 'Amps',
   minutes: 'Minutes with current on',

@@ -40,7 +40,7 @@ export const otherStock = [
   {
     id: 'C75200',
     label: 'Nickel silver, alpaca',
-    why: 'It holds no silver but nickel, which many skins cannot bear. Table salt only.',
+    why: 'It holds nickel, not silver, and many people’s skin reacts to it. Table salt only.',
   },
   {
     id: 'silver-935-lowtarnish',
@@ -57,11 +57,11 @@ export const otherStock = [
     label: 'Leaded brass, rod or cast',
     why: 'Lead goes into the bath and its waste. Not for sale as jewellery.',
   },
-  { id: 'gold', label: 'Gold', why: 'These salts do not etch it, and its loss is dear.' },
+  { id: 'gold', label: 'Gold', why: 'These salts do not etch it, and losing any is costly.' },
   {
     id: 'gold-filled',
     label: 'Gold-filled, rolled gold',
-    why: 'The skin is thin; under it lies another metal.',
+    why: 'The skin is thin; under it is another metal.',
   },
   {
     id: 'plated',
@@ -70,7 +70,7 @@ export const otherStock = [
   },
   { id: 'stainless', label: 'Stainless steel', why: 'It shines like silver and takes no tarnish.' },
   { id: 'mild-steel', label: 'Iron or steel', why: 'A magnet sticks to it. Table salt only; it rusts.' },
-  { id: 'galvanised', label: 'Zinc, galvanised', why: 'Zinc fizzes off before the design is down.' },
+  { id: 'galvanised', label: 'Zinc, galvanised', why: 'Zinc fizzes off before the design is bitten.' },
   { id: 'Al-1100', label: 'Aluminium', why: 'Light grey, a third of the weight of brass.' },
   { id: 'titanium', label: 'Titanium', why: 'Its own oxide stops the current.' },
 ] as const satisfies readonly { readonly id: Stock; readonly label: string; readonly why: string }[];

@@ -34,8 +34,8 @@ const misfits: Readonly<Record<Misfit, string>> = {
 /** What makes the parts fit; how much of it follows. */
 const remedies: Readonly<Record<Remedy['way'], string>> = {
   'fill-to': 'fill this tub to at least',
-  'tub-across': 'take a tub that is inside at least',
-  'tub-long': 'take a tub that is inside at least',
+  'tub-across': 'take a tub with an inside width of at least',
+  'tub-long': 'take a tub with an inside length of at least',
   'plate-narrow': 'take a plate no wider than',
   'plate-near': 'bring the plate to within',
   'hang-most': 'pieces to hang at once, at most:',

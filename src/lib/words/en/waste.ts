@@ -14,10 +14,10 @@ export const wasteTexts = {
     'A class is not a household: the venue’s own waste service takes it. An adult answers for it, and every supply is started by an adult.',
   country: `Check your country’s rules: they change, and the collection’s word counts, not this page’s (read ${lawRead}).`,
   strictest:
-    'No country was given, so the strictest holds: hand over untreated, and nothing down any drain but unused table salt or baking soda.',
+    'No country was given, so the strictest rules hold: hand over untreated, and nothing down any drain but unused table salt or baking soda.',
   store:
     'Upright, in a tray, locked away from children, pets, food and frost. Apart from acids, ammonia, bleach, solvents, and from the other metal group’s jar.',
-  scale: `For scale, not a pouring limit: United States rule 40 CFR 261.24 calls liquid waste toxic from ${plain(silverLine.limit.value)} mg/L silver. Copper has no line there, and does harm in water all the same.`,
+  scale: `For scale, not a pouring limit: United States rule 40 CFR 261.24 calls liquid waste toxic from ${plain(silverLine.limit.value)} mg/L silver. Copper is not listed there, but does harm in water all the same.`,
 } as const;
 
 /** The screen that asks where the bath of a job goes. */

@@ -5,7 +5,7 @@ export const yearTexts = {
   title: 'A year at the bench',
   which: 'Year',
   none: 'No job has been bitten yet.',
-  drawing: 'Each measured job in its month: how deep it came, of the depth wanted',
+  drawing: 'Each measured job in its month: its depth over the depth wanted',
   band: 'Between the lines: within a fifth of the wanted depth. A dot for each job that was measured.',
   month: 'Month',
   metal: 'Metal',

@@ -28,7 +28,7 @@ test('a run is measured against its own readings, with what came before it left 
 test('every departure names its cause and a safe next act, power off first wherever it could hurt', () => {
   for (const causes of [['film', 'contact'], ['bridged', 'resist-lifts'], ['clip-wet']] as const) {
     const { likely, act, change } = departureTexts({ causes, ratio: 1.8 });
-    expect(change).toBe('For its volts the bath passes 80 % more than at first.');
+    expect(change).toBe('For each volt 80 % more current flows than at first.');
     expect(likely).toMatch(/^Likely .+\.$/);
     expect(act).toMatch(/^Stop\. Supply off, meter at zero/);
   }

@@ -1,34 +1,34 @@
 import type { Datum, Provenance } from '../datum.ts';
 import type { ElementSymbol } from '../elements.ts';
 
-/** What behaves alike at the anode. `nickel` is nickel silver. */
+/** Metals that behave alike at the anode. `nickel` is nickel silver. */
 export type MetalFamily = 'silver' | 'copper' | 'brass' | 'bronze' | 'nickel' | 'iron';
 
 export interface StatedComposition extends Provenance {
   readonly massPercent: Readonly<Partial<Record<ElementSymbol, number>>>;
 }
 
-/** What is known of a metal, whether it is etched here or not. */
+/** Data of a metal, whether it is etched here or not. */
 export interface MetalData {
   readonly composition: StatedComposition;
   readonly density: Datum;
-  /** a second published density, kept beside the one in use */
+  /** a second published density, kept for comparison */
   readonly otherDensity?: Datum;
 }
 
-/** A metal that can be bitten. */
+/** A metal that can be etched. */
 export interface MetalFacts extends MetalData {
   readonly family: MetalFamily;
 }
 
-/** Frame of a composition, mass %. */
+/** Makes a composition, mass %. */
 export const alloy = {
   unit: '%',
   uncertainty: { kind: 'standard', value: 0.5 },
   validFor: {},
 } as const;
 
-/** Frame of a density at room temperature. */
+/** Makes a density at room temperature. */
 export const dense = (
   value: number,
   relative: number | null,

@@ -1,7 +1,7 @@
 import { alloy, dense } from './metal-facts.ts';
 import type { MetalData } from './metal-facts.ts';
 
-/** Metals that are known but not etched here: enough to name, weigh and refuse them. */
+/** Metals that are not etched here. Their data are enough to name, weigh and refuse them. */
 export const refusedStock = {
   304: {
     composition: {

@@ -2,12 +2,12 @@ import type { Datum, Provenance, Table } from '../datum.ts';
 
 /** Anions of the salts that make a bath. */
 export type Anion = 'nitrate' | 'chloride' | 'sulfate';
-/** Anions of every salt on a maker's shelf. */
+/** Anions of every salt in the tables. */
 export type ShelfAnion = Anion | 'carbonate' | 'citrate' | 'acetate' | 'thiosulfate';
 export type Cation =
   'sodium' | 'potassium' | 'ammonium' | 'copper' | 'silver' | 'zinc' | 'magnesium' | 'iron' | 'hydrogen';
 
-/** A crystal form as sold, named like CuSO4.5H2O. */
+/** A crystal form as it is sold, with an id such as CuSO4.5H2O. */
 export interface Hydrate {
   readonly id: string;
   readonly waters: number;
@@ -19,7 +19,7 @@ export interface ApparentDensity extends Provenance {
   readonly c: readonly [number, number, number, number, number];
 }
 
-/** What is known of one salt. A table that nobody has measured is null: what rests on it is refused. */
+/** Data of one salt. A table is null when nobody has measured it; whatever needs it is then refused. */
 export interface SaltData {
   readonly id: string;
   readonly formula: string;
@@ -30,7 +30,7 @@ export interface SaltData {
   readonly hydrates: readonly Hydrate[];
   /** g anhydrous per 100 g water against °C */
   readonly solubility: Table | null;
-  /** a second published table that disagrees, kept beside the one in use */
+  /** a second published table that disagrees, kept for comparison */
   readonly otherSolubility?: Table;
   /** mS/cm at 20 °C against mass % anhydrous */
   readonly conductivity: Table | null;
@@ -41,7 +41,7 @@ export interface SaltData {
   readonly apparentDensity: ApparentDensity | null;
 }
 
-/** A salt that a bath can be planned with: every table is there. */
+/** A salt that a bath can be planned with: it has every table. */
 export interface SaltFacts extends SaltData {
   readonly anion: Anion;
   readonly solubility: Table;
@@ -51,8 +51,8 @@ export interface SaltFacts extends SaltData {
 }
 
 /**
- * How far a straight line in temperature may stray from the measured conductivity between 10 and 40 °C.
- * The standard potassium chloride solutions stray by 3 %, saturated table salt by 2 %.
+ * How far a straight line in temperature may deviate from the measured conductivity between 10 and 40 °C. The
+ * standard potassium chloride solutions deviate by 3 %, saturated table salt by 2 %.
  */
 export const conductivityLine = {
   value: 5,

@@ -44,7 +44,7 @@ export const sodiumCitrate = {
       },
     },
   ],
-  // statements run from 37 to 43 mass % without temperatures: no table
+  // published values run from 37 to 43 mass % without temperatures, so there is no table
   solubility: null,
   conductivity: {
     xUnit: 'mass %',

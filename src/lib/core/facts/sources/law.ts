@@ -1,6 +1,6 @@
 import type { Source } from './source.ts';
 
-/** Laws and official guidance. Laws change: the date of reading stands in the title. */
+/** Laws and official guidance. Laws change, so each title gives the date of reading. */
 export const lawSources = {
   poisonsActPart3: {
     title: 'UK Poisons Act 1972 Schedule 1A Part 3 with SI 2018/451 and SI 2023/63 (read November 2026)',

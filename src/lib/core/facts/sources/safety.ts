@@ -1,6 +1,6 @@
 import type { Source } from './source.ts';
 
-/** Origins of classifications, limits and accident knowledge. */
+/** Sources of classifications, limits and accident reports. */
 export const safetySources = {
   sdsMagnesiumSulfate: {
     title: 'Safety data sheet, magnesium sulfate heptahydrate: not hazardous',

@@ -1,4 +1,4 @@
-/** One published or recalled origin of facts. `how` says whether the text itself was read. */
+/** One source of facts, published or recalled. `how` says whether we read the text itself. */
 export interface Source {
   readonly title: string;
   readonly how: 'read' | 'secondaryCopy' | 'memory' | 'own';

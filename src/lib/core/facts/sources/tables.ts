@@ -1,6 +1,6 @@
 import type { Source } from './source.ts';
 
-/** Origins of tables and constants. */
+/** Sources of tables and constants. */
 export const tableSources = {
   kclStandards: {
     title:

@@ -1,6 +1,6 @@
 import type { Substance } from './substance.ts';
 
-/** What a bath gives off or makes beside the bite. */
+/** What a bath gives off or forms besides dissolved metal. */
 export const gases = {
   hydrogen: {
     cas: '1333-74-0',

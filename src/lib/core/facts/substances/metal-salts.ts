@@ -1,6 +1,6 @@
 import type { Substance } from './substance.ts';
 
-/** What dissolved metal turns into, in the bath and in its sludge. */
+/** What dissolved metal becomes, in the bath and in its sludge. */
 export const metalSalts = {
   'silver-chloride': {
     cas: '7783-90-6',

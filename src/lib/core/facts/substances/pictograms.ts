@@ -2,7 +2,10 @@ import type { HazardCode } from './statements.ts';
 
 export type Pictogram = 'GHS02' | 'GHS03' | 'GHS05' | 'GHS06' | 'GHS07' | 'GHS08' | 'GHS09';
 
-/** Which pictogram a statement calls for (CLP Annex I, label elements of each class; Annex V). Null: none. */
+/**
+ * The pictogram that each statement calls for (CLP Annex I, label elements of each class; Annex V). Null:
+ * none.
+ */
 const calledFor: Readonly<Record<HazardCode, Pictogram | null>> = {
   H220: 'GHS02',
   H221: null,
@@ -47,9 +50,10 @@ const irritation: readonly HazardCode[] = ['H315', 'H319'];
 const skinAndEyes: readonly HazardCode[] = [...irritation, 'H317'];
 
 /**
- * Pictograms that hazard statements call for, after the rules of precedence (CLP Article 26): the skull
- * stands alone for acute poison, corrosion of eyes or skin replaces the mark for irritating them, and
- * the sign for allergy of the airways replaces the mark for allergy and irritation of skin and eyes.
+ * Pictograms for a set of hazard statements, with the rules of precedence (CLP Article 26): the skull for
+ * acute poison replaces the exclamation mark, corrosion of eyes or skin replaces the mark for irritating
+ * them, and the sign for allergy of the airways replaces the mark for allergy and irritation of skin and
+ * eyes.
  * @returns codes in ascending order
  */
 export function pictogramsOf(hazards: Iterable<HazardCode>): Pictogram[] {
@@ -70,6 +74,6 @@ export function pictogramsOf(hazards: Iterable<HazardCode>): Pictogram[] {
   return [...shown].sort();
 }
 
-/** Statements that a pictogram can stand for. */
+/** The statements that call for a pictogram. */
 export const statementsFor = (sign: Pictogram): HazardCode[] =>
   (Object.keys(calledFor) as HazardCode[]).filter((code) => calledFor[code] === sign);

@@ -1,6 +1,6 @@
 import type { Substance } from './substance.ts';
 
-/** Salts as they come in the jar. */
+/** Salts as sold. */
 export const saltSubstances = {
   'sodium-chloride': {
     cas: '7647-14-5',

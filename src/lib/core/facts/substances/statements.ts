@@ -1,4 +1,4 @@
-/** Hazard statements, as the law words them (CLP Annex III). */
+/** Hazard statements in the wording of the law (CLP Annex III). */
 export const hazardStatements = {
   H220: 'Extremely flammable gas',
   H221: 'Flammable gas',
@@ -41,7 +41,7 @@ export const hazardStatements = {
 
 export type HazardCode = keyof typeof hazardStatements;
 
-/** Supplemental statements of the Union. */
+/** Supplemental statements of the European Union. */
 export const extraStatements = {
   EUH031: 'Contact with acids liberates toxic gas',
   EUH066: 'Repeated exposure may cause skin dryness or cracking',
@@ -50,7 +50,7 @@ export const extraStatements = {
 
 export type ExtraCode = keyof typeof extraStatements;
 
-/** What a stronger statement already says, so that a label leaves it out. */
+/** Statements that a stronger one already covers, so that a label leaves them out. */
 const saidBy: Readonly<Partial<Record<HazardCode, readonly HazardCode[]>>> = {
   H319: ['H314', 'H318'],
   H318: ['H314'],
@@ -69,7 +69,7 @@ const saidBy: Readonly<Partial<Record<HazardCode, readonly HazardCode[]>>> = {
   H272: ['H271'],
 };
 
-/** Statements from the gravest down; a label keeps this order. */
+/** Statements from the most to the least serious; labels keep this order. */
 export const gravity: readonly HazardCode[] = [
   'H330',
   'H350',
@@ -110,7 +110,7 @@ export const gravity: readonly HazardCode[] = [
   'H290',
 ];
 
-/** The statements of several ingredients, gravest first, less what a stronger one says already. */
+/** The statements of several ingredients, most serious first, without those that a stronger one covers. */
 export function labelStatements(codes: Iterable<HazardCode>): HazardCode[] {
   const all = new Set(codes);
   return gravity.filter((code) => all.has(code) && !saidBy[code]?.some((worse) => all.has(worse)));

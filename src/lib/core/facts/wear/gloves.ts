@@ -4,13 +4,13 @@ import type { Backing } from '../first-aid.ts';
 export type GloveMaterial =
   'nitrile-thin' | 'nitrile-thick' | 'natural-rubber' | 'neoprene' | 'pvc' | 'butyl' | 'laminate' | 'pva';
 
-/** How far a glove goes: for the work, for a splash that is washed off at once, or not at all. */
+/** What a glove is good for: the whole work, a splash that is washed off at once, or nothing. */
 export type Verdict = 'wear' | 'splash' | 'never';
 
 export interface Glove extends Backing {
   readonly material: GloveMaterial;
   readonly verdict: Verdict;
-  /** until the liquid is through; null where only a class, or nothing, is known */
+  /** time until the liquid comes through; null where only a class is known, or nothing */
   readonly breakthrough: Datum | null;
 }
 
@@ -28,28 +28,30 @@ const through = (value: number, uncertainty: Datum['uncertainty'], backing: Back
   ...backing,
 });
 
-/** The class that the letters on a glove of types A and B stand for. */
+/** Minutes promised by each letter on a glove of type A or B. */
 export const letterMinutes = through(
   30,
   { kind: 'exact' },
   { evidence: 'regulatory', source: 'en374', locator: 'types A and B: level 2 for each letter shown' },
 );
 
-/** What shows that goggles are made for splashes. */
+/** Marks on goggles that are made for splashes. */
 export const goggleMarks = {
   en166: { evidence: 'regulatory', source: 'en166', locator: 'frame symbol 3, liquids' },
   z87: { evidence: 'regulatory', source: 'ansiZ87', locator: 'D3, splash and droplet' },
   vents: { evidence: 'regulatory', source: 'goggleVents', locator: 'hooded, indirect vents' },
 } as const satisfies Record<string, Backing>;
 
-/** Two gloves are no cure. */
+/** Source for the advice that two layers of gloves do not replace the right material. */
 export const gloveLayers = {
   evidence: 'measured',
   source: 'gloveLayers',
   locator: '2-butoxyethanol through one, two and three layers',
 } as const satisfies Backing;
 
-/** Dissolved salts do not pass a whole glove; only what dissolves in water is no glove for a bath. */
+/**
+ * Dissolved salts do not pass through an undamaged glove. Only a material that dissolves in water is unfit.
+ */
 export const forWater: readonly Glove[] = [
   {
     material: 'nitrile-thin',
@@ -107,7 +109,7 @@ export const lyeGloves: readonly Glove[] = [
   { material: 'nitrile-thin', verdict: 'splash', breakthrough: null, ...permeation },
 ];
 
-/** Butyl, good for ketones, is poor here. */
+/** Butyl, good for ketones, is poor against these. */
 export const spiritGloves: readonly Glove[] = [
   { material: 'nitrile-thick', verdict: 'wear', breakthrough: null, ...permeation },
   { material: 'nitrile-thin', verdict: 'splash', breakthrough: null, ...permeation },
@@ -115,7 +117,10 @@ export const spiritGloves: readonly Glove[] = [
   { material: 'natural-rubber', verdict: 'never', breakthrough: null, ...permeation },
 ];
 
-/** What must not touch skin at all: sensitisers and poisons. Doubled because a hole shows late. */
+/**
+ * For sensitisers and poisons, which must not touch the skin at all. Two layers, because a hole is noticed
+ * late.
+ */
 export const doubled: readonly Glove[] = [
   {
     material: 'nitrile-thick',
