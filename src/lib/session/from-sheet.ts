@@ -70,8 +70,8 @@ function fromRecord(record: JobRecord, text: string): FromSheet | null {
   // unchanged since: the whole draft, with bath and drawing; otherwise as printed
   const draft =
     textOf(record) === text
-      ? // when its bath was mixed says nothing of the new one
-        { ...stored, 'bath.mixedAt': '' }
+      ? // when its bath was mixed and its piece painted says nothing of the new ones
+        { ...stored, 'bath.mixedAt': '', 'resist.paintedAt': '' }
       : { ...draftOf({ ...read.job, units: readingUnitsIn(stored) }), ...ownIn(stored) };
   return { draft, job: read.job, here: { id: record.id, title: stored.title } };
 }

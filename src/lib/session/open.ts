@@ -127,8 +127,9 @@ export async function startJob(draft?: Readonly<Record<string, string>>, copyOf?
     }),
     // a copy is a job of its own, and is told apart from the first
     ...(draft && copyOf !== undefined ? { title: titleAgain(draft['title'] ?? '', now) } : {}),
-    // what is mixed is mixed for one job
+    // what is mixed is mixed for one job, and what is painted for one piece
     'bath.mixedAt': '',
+    'resist.paintedAt': '',
   });
   const at =
     copyOf === undefined && record.draft['workshop.known'] === 'yes' ? FIRST_IN_A_KNOWN_WORKSHOP : '';

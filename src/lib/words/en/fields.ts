@@ -132,6 +132,7 @@ export const fieldNames: Readonly<Record<JobPath, string>> = {
   'workshop.known': 'workshop',
   hanger: 'hanger',
   'resist.kind': 'resist',
+  'resist.paintedAt': 'time of painting',
   strip: 'test strip',
   'supply.kind': 'supply',
   'supply.control': 'knob that holds',
