@@ -100,7 +100,8 @@ export const symptomFacts = {
     on: ['silver'],
     evidence: 'measured',
     source: 'nitrateReduction',
-    locator: 'nitrite and ammonia grow with the charge; copper of the alloy and loose silver: common practice',
+    locator:
+      'nitrite and ammonia grow with the charge; copper of the alloy and loose silver: common practice',
   },
 } as const satisfies Readonly<Record<string, SymptomFacts>>;
 

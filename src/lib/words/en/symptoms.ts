@@ -75,7 +75,8 @@ const texts: Readonly<Record<SymptomId, (words: Words) => SymptomText>> = {
   }),
   pool: ({ falls, gentler }) => ({
     label: 'It smells of a swimming pool',
-    cause: 'Chlorine. Salt water gives it off when a film, or metal used up, keeps the piece from dissolving.',
+    cause:
+      'Chlorine. Salt water gives it off when a film, or metal used up, keeps the piece from dissolving.',
     now: 'Switch off and leave. Let the room air for half an hour before you come back. Add nothing to the bath, above all no acid. A cough or a tight chest: Help, Gas.',
     next: `Window open from the start. Stop as soon as ${falls}, and ${gentler}.`,
   }),
@@ -116,7 +117,8 @@ const texts: Readonly<Record<SymptomId, (words: Words) => SymptomText>> = {
   }),
   fall: ({ gentler }) => ({
     label: 'The amps fall to almost nothing',
-    cause: 'A film on the metal, bare metal used up, or a loose joint. In salt water this is when chlorine comes.',
+    cause:
+      'A film on the metal, bare metal used up, or a loose joint. In salt water this is when chlorine comes.',
     now: 'Air the room. Lift and look: brush a film off under water, clean and tighten each joint.',
     next: `Look sooner, and ${gentler}.`,
   }),
@@ -128,13 +130,15 @@ const texts: Readonly<Record<SymptomId, (words: Words) => SymptomText>> = {
   }),
   'fizz-piece': ({ gentler }) => ({
     label: 'It fizzes hard at the piece',
-    cause: 'Bubbles belong at the plate. The clips are swapped, or a film makes gas of the current; in salt water that can be chlorine.',
+    cause:
+      'Bubbles belong at the plate. The clips are swapped, or a film makes gas of the current; in salt water that can be chlorine.',
     now: 'Air the room. Follow both wires with a finger. Rightly wired: lift the piece and brush it under water.',
     next: `Follow the wires before each start. If the film comes back, ${gentler}.`,
   }),
   trees: () => ({
     label: 'Silver grows in trees from the plate',
-    cause: 'Silver out of the bath settles on the plate and grows towards the piece. Where it arrives, it shorts.',
+    cause:
+      'Silver out of the bath settles on the plate and grows towards the piece. Where it arrives, it shorts.',
     now: 'Push the trees off with a plastic stick. They stay wet, in the bath.',
     next: 'A wider gap, and a look more often.',
   }),
@@ -200,7 +204,8 @@ const texts: Readonly<Record<SymptomId, (words: Words) => SymptomText>> = {
   }),
   'green-stainless': () => ({
     label: 'Green or blue, the plate is stainless steel',
-    cause: 'On minus: copper from the piece, as usual. On plus: nickel and chromium from the plate, which are poison.',
+    cause:
+      'On minus: copper from the piece, as usual. On plus: nickel and chromium from the plate, which are poison.',
     now: 'Look first on which sign the stainless plate hangs. On plus: touch nothing, hand the bath over. On minus: leave it till the run is over.',
     next: 'A plate of the piece’s own metal, or the wires followed twice.',
   }),
@@ -234,7 +239,8 @@ const texts: Readonly<Record<SymptomId, (words: Words) => SymptomText>> = {
   }),
   ages: ({ retire }) => ({
     label: 'Silver goes worse as the bath ages',
-    cause: 'The plate makes nitrite and ammonia of the nitrate, copper from sterling gathers, and loose silver falls in. Each makes the bite slower and rougher.',
+    cause:
+      'The plate makes nitrite and ammonia of the nitrate, copper from sterling gathers, and loose silver falls in. Each makes the bite slower and rougher.',
     now: 'Smell from arm’s length and look for a hard black crust. Either one: hands off. Neither: finish this piece with more looks.',
     next: `Mix a new bath, and hand this one over${retire}: it is retired by the current it has passed, not by its look. Its page under Baths counts that.`,
   }),
