@@ -109,6 +109,15 @@ describe('said for what is there', () => {
     expect(symptomOn('film-pink', benches['silver'] as SymptomBench).cause).toMatch(/Copper/);
     expect(symptomsOn(benches['copper'] as SymptomBench)).not.toContain('film-pink');
   });
+  test('chlorine and ammonia are told by what the bath is made of', () => {
+    const [nitrate, chloride] = [benches['silver'], benches['copper']] as [SymptomBench, SymptomBench];
+    expect(symptomOn('pool', chloride).cause).toMatch(/Salt water gives it off/);
+    expect(symptomOn('pool', nitrate).cause).toMatch(/this bath should not make/);
+    expect(symptomOn('ammonia', nitrate).cause).toMatch(/nitrate/);
+    expect(symptomOn('ammonia', chloride).cause).toMatch(/should make none/);
+    expect(symptomOn('fall', nitrate).cause).not.toMatch(/chlorine/);
+    expect(symptomOn('fall', anyBench).cause).toMatch(/chlorine/);
+  });
   test('green is told by the plate that hangs', () => {
     const ids = symptomsOn(benches['silver opposite stainless steel'] as SymptomBench);
     expect(ids).toContain('green-stainless');

@@ -1,5 +1,6 @@
 import type { Backing } from './first-aid.ts';
 import type { MetalFamily } from './metals.ts';
+import type { Anion } from './salts/salt-facts.ts';
 
 /** Where a symptom stands in the list: what can hurt, what the current shows, the piece, the bath. */
 export const symptomGroups = ['grave', 'current', 'piece', 'bath'] as const;
@@ -18,6 +19,8 @@ export interface SymptomFacts extends Backing {
   readonly on?: readonly MetalFamily[];
   /** only with silver in the bath */
   readonly withSilver?: true;
+  /** only in a bath of this */
+  readonly inBath?: Anion;
 }
 
 const trade = (locator: string) =>
@@ -98,6 +101,7 @@ export const symptomFacts = {
     group: 'bath',
     off: false,
     on: ['silver'],
+    inBath: 'nitrate',
     evidence: 'measured',
     source: 'nitrateReduction',
     locator:
@@ -118,6 +122,7 @@ export interface SymptomBench {
   readonly isBattery: boolean | null;
   readonly family: MetalFamily | null;
   readonly holdsSilver: boolean | null;
+  readonly anion: Anion | null;
 }
 
 export const anyBench: SymptomBench = {
@@ -127,13 +132,15 @@ export const anyBench: SymptomBench = {
   isBattery: null,
   family: null,
   holdsSilver: null,
+  anion: null,
 };
 
-function canShow({ plate, needsAmps, on, withSilver }: SymptomFacts, bench: SymptomBench): boolean {
+function canShow({ plate, needsAmps, on, withSilver, inBath }: SymptomFacts, bench: SymptomBench): boolean {
   if (plate !== undefined && bench.isStainless !== null && (plate === 'stainless') !== bench.isStainless)
     return false;
   if (needsAmps && bench.showsAmps === false) return false;
   if (on !== undefined && bench.family !== null && !on.includes(bench.family)) return false;
+  if (inBath !== undefined && bench.anion !== null && inBath !== bench.anion) return false;
   return !(withSilver && bench.holdsSilver === false);
 }
 

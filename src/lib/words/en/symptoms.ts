@@ -1,9 +1,8 @@
-import { retireAfter } from '../../core/facts/treatment.ts';
 import { anyBench, isSymptom, symptomFacts, symptomGroups, symptomsOn } from '../../core/facts/symptoms.ts';
 import type { SymptomBench, SymptomGroup, SymptomId } from '../../core/facts/symptoms.ts';
 import { sources } from '../../core/facts/sources.ts';
-import { plain } from './locale.ts';
-import { withUnit } from './units.ts';
+import { either, wordsFor } from './symptom-words.ts';
+import type { SymptomWords } from './symptom-words.ts';
 
 /** Something looks wrong, in its three parts. */
 interface SymptomText {
@@ -27,63 +26,38 @@ export const symptomTexts = {
   } satisfies Readonly<Record<SymptomGroup, string>>,
 } as const;
 
-/** What a bench may be told that depends on what it has. */
-const wordsFor = ({ hasKnobs, showsAmps, isBattery, family, holdsSilver }: SymptomBench) => ({
-  /** how less current is made to pass */
-  gentler:
-    hasKnobs === null
-      ? 'take less current, or hang the plate further off'
-      : !hasKnobs
-        ? 'hang the plate further off'
-        : showsAmps === false
-          ? 'set fewer volts'
-          : 'set fewer amps',
-  /** how a current that collapses is seen */
-  falls:
-    showsAmps === null
-      ? 'the current falls away'
-      : showsAmps
-        ? 'the amps fall away'
-        : 'the bubbles at the plate grow few',
-  dead:
-    isBattery === null
-      ? 'Pull the plug, or take a lead off at the battery.'
-      : isBattery
-        ? 'Take a lead off at the battery, or its fuse out.'
-        : 'Pull the plug.',
-  idle: hasKnobs ? 'a knob at zero' : 'a supply that gives nothing',
-  isSilver: family === null ? null : family === 'silver',
-  family,
-  holdsSilver,
-  retire: showsAmps === false ? '' : ` at ${withUnit(plain(retireAfter.silverNitrate.value), 'A.h/L')}`,
-});
-type Words = ReturnType<typeof wordsFor>;
-
-/** What is said with silver, without it, or of both where nothing says which. */
-const bySilver = (is: boolean | null, silver: string, other: string, both: string): string =>
-  is === null ? both : is ? silver : other;
-
+const weakBath = 'A bath too weak to carry the metal away as fast as it comes off.';
 const hardCrust = 'Do not close, move, dry, scrape, shake or treat it: it can explode.';
 
 /** Complete by type, by the ids of the facts. */
-const texts: Readonly<Record<SymptomId, (words: Words) => SymptomText>> = {
+const texts: Readonly<Record<SymptomId, (words: SymptomWords) => SymptomText>> = {
   'hot-clip': ({ dead }) => ({
     label: 'A clip or wire is hot, sparks or smells burnt',
     cause: 'Two metal parts touch, a joint is loose, or a wire is too thin.',
     now: `${dead} Touch nothing metal till it is cold. Mend it before any more current.`,
     next: 'Thick leads, clean clips that grip, and clear liquid all the way between the parts.',
   }),
-  pool: ({ falls, gentler }) => ({
+  pool: ({ falls, gentler, isChloride }) => ({
     label: 'It smells of a swimming pool',
     cause:
-      'Chlorine. Salt water gives it off when a film, or metal used up, keeps the piece from dissolving.',
+      isChloride === false
+        ? 'Chlorine, which this bath should not make: table salt may have got in.'
+        : 'Chlorine. Salt water gives it off when a film, or metal used up, keeps the piece from dissolving.',
     now: 'Switch off and leave. Let the room air for half an hour before you come back. Add nothing to the bath, above all no acid. A cough or a tight chest: Help, Gas.',
-    next: `Window open from the start. Stop as soon as ${falls}, and ${gentler}.`,
+    next:
+      isChloride === false
+        ? 'Window open from the start, and the label of the salt read before it goes in.'
+        : `Window open from the start. Stop as soon as ${falls}, and ${gentler}.`,
   }),
-  ammonia: ({ holdsSilver }) => ({
+  ammonia: ({ holdsSilver, isNitrate }) => ({
     label: 'It smells of ammonia, like cleaner',
-    cause: 'The plate has turned nitrate into ammonia: the bath is old.',
-    now: bySilver(
+    cause: either(
+      isNitrate,
+      'The plate has turned nitrate into ammonia: the bath is old.',
+      'This bath should make none: its salt may be another than the label says.',
+      'The plate has turned nitrate into ammonia: the bath is old, or its salt another than the label says.',
+    ),
+    now: either(
       holdsSilver,
       `${hardCrust} Air the room, keep people away, call your waste collection.`,
       'Air the room. Add nothing to the bath. Label it and hand it over.',
@@ -115,10 +89,9 @@ const texts: Readonly<Record<SymptomId, (words: Words) => SymptomText>> = {
     now: 'Lift and look. Mend the mask, dry the clip and hang it higher, or move the parts apart.',
     next: 'Let the resist dry its full time. Hang the clips well above the liquid.',
   }),
-  fall: ({ gentler }) => ({
+  fall: ({ gentler, isChloride }) => ({
     label: 'The amps fall to almost nothing',
-    cause:
-      'A film on the metal, bare metal used up, or a loose joint. In salt water this is when chlorine comes.',
+    cause: `A film on the metal, bare metal used up, or a loose joint.${isChloride === false ? '' : ' In salt water this is when chlorine comes.'}`,
     now: 'Air the room. Lift and look: brush a film off under water, clean and tighten each joint.',
     next: `Look sooner, and ${gentler}.`,
   }),
@@ -128,10 +101,9 @@ const texts: Readonly<Record<SymptomId, (words: Words) => SymptomText>> = {
     now: 'With the supply off, look at each joint from supply to piece. Follow both wires: the piece is on plus.',
     next: 'Bright metal under each clip. Look at the plate in the first minute: bubbles or fresh metal there show that current flows.',
   }),
-  'fizz-piece': ({ gentler }) => ({
+  'fizz-piece': ({ gentler, isChloride }) => ({
     label: 'It fizzes hard at the piece',
-    cause:
-      'Bubbles belong at the plate. The clips are swapped, or a film makes gas of the current; in salt water that can be chlorine.',
+    cause: `Bubbles belong at the plate. The clips are swapped, or a film makes gas of the current${isChloride === false ? '' : ': in salt water that can be chlorine'}.`,
     now: 'Air the room. Follow both wires with a finger. Rightly wired: lift the piece and brush it under water.',
     next: `Follow the wires before each start. If the film comes back, ${gentler}.`,
   }),
@@ -156,45 +128,45 @@ const texts: Readonly<Record<SymptomId, (words: Words) => SymptomText>> = {
   }),
   'film-pink': ({ isSilver }) => ({
     label: 'Pink or red film',
-    cause: bySilver(
+    cause: either(
       isSilver,
       'Copper from the alloy has settled on the silver.',
       'Zinc has left the brass before the copper.',
       'On sterling: copper from the alloy has settled. On brass: zinc has left before the copper.',
     ),
-    now: 'Fine abrasive takes it off. No hot pickle till every trace of bath is rinsed away: acid and nitrate make poison gas.',
-    next: bySilver(
+    now: 'Fine abrasive takes it off. No pickle till every trace of bath is rinsed away: with acid it can give off poison gas.',
+    next: either(
       isSilver,
       'Rinse at once when the current is off. If it comes each time, the bath holds much copper: mix a new one.',
       'Brush it off under water at each look. Nothing here is known to prevent it: write down salt and strength, and compare.',
       'Rinse at once when the current is off. Brush it off under water at each look.',
     ),
   }),
-  white: ({ isSilver, gentler }) => ({
+  white: ({ isSilver, isBronze, gentler }) => ({
     label: 'White or grey film',
-    cause: bySilver(
+    cause: either(
       isSilver,
       'Chloride, from tap water or table salt, seals silver. So does a sulfate bath.',
-      'Weak salt water that cannot carry the metal away. On bronze: tin that stays behind.',
-      'On silver: chloride, from tap water or table salt. On copper and brass: weak salt water. On bronze: tin that stays behind.',
+      isBronze ? 'Tin of the bronze that stays behind as a grey skin.' : weakBath,
+      'On silver: chloride, from tap water or table salt. On copper and brass: a bath too weak for the current. On bronze: tin that stays behind.',
     ),
     now: 'Rinse it and brush it under water, then go on.',
-    next: bySilver(
+    next: either(
       isSilver,
       `Deionised water and a nitrate bath; ${gentler}.`,
-      `More salt, as the plan says; ${gentler}.`,
-      `For silver deionised water and a nitrate bath; for the others more salt, as the plan says; ${gentler}.`,
+      `As much salt as the plan says; ${gentler}.`,
+      `For silver deionised water and a nitrate bath; for the others as much salt as the plan says; ${gentler}.`,
     ),
   }),
   'film-black': ({ isSilver, gentler }) => ({
     label: 'Black film or mud on the piece',
-    cause: bySilver(
+    cause: either(
       isSilver,
       'Fine silver, most likely; after chloride it is silver chloride, which darkens in light.',
       'Fine metal and oxide that the bite leaves behind.',
       'Fine metal and oxide that the bite leaves behind; on silver after chloride, silver chloride that light darkens.',
     ),
-    now: bySilver(
+    now: either(
       isSilver,
       'Soft: keep it wet and brush it off in the first-rinse tub. Hard, or black at a dry rim: do not touch it, keep people away.',
       'Brush it off in the first-rinse tub with a soft brush. That water is kept: it holds metal.',
@@ -223,14 +195,14 @@ const texts: Readonly<Record<SymptomId, (words: Words) => SymptomText>> = {
   }),
   cloudy: ({ isSilver }) => ({
     label: 'Cloudy bath',
-    cause: bySilver(
+    cause: either(
       isSilver,
       'Chloride, most often from tap water: it falls out with the silver.',
       'Metal salts that have not settled, or salt that is not dissolved.',
       'With silver: chloride, most often from tap water. Else: metal salts that have not settled, or salt not dissolved.',
     ),
     now: 'No harm by itself. Let it settle before you pour or judge the colour. A film on the piece: brush it off under water.',
-    next: bySilver(
+    next: either(
       isSilver,
       'Deionised water, for topping up too.',
       'No grain left at the bottom before the piece hangs.',
@@ -242,7 +214,7 @@ const texts: Readonly<Record<SymptomId, (words: Words) => SymptomText>> = {
     cause:
       'The plate makes nitrite and ammonia of the nitrate, copper from sterling gathers, and loose silver falls in. Each makes the bite slower and rougher.',
     now: 'Smell from arm’s length and look for a hard black crust. Either one: hands off. Neither: finish this piece with more looks.',
-    next: `Mix a new bath, and hand this one over${retire}: it is retired by the current it has passed, not by its look. Its page under Baths counts that.`,
+    next: `Mix a new bath and hand this one over. A bath is retired by the current it has passed${retire}, not by its look: its page under Baths counts it.`,
   }),
 };
 
