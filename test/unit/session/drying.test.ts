@@ -25,7 +25,7 @@ describe('the times', () => {
     }
   });
   test('are told with the label first', () => {
-    expect(dryingTexts.dries('1 h')).toMatch(/1 h.*common practice, no source.*label.*wins/);
+    expect(dryingTexts.dries('1 h')).toMatch(/1 h: common practice, no source.*own label wins/);
   });
 });
 

@@ -18,5 +18,5 @@ test('each word of the trade is explained on one screen, and shortly', () => {
     expect(means.split(' ').length, word).toBeLessThanOrEqual(30);
     expect(means).toMatch(/^[A-Z].*\.$/);
   }
-  expect(whatAre(['bite', 'resist'])).toBe('Bite, resist: what is that?');
+  expect(whatAre(['bite', 'resist'])).toBe('Words: bite, resist');
 });

@@ -87,8 +87,8 @@ function isLeaf(u: number, v: number): boolean {
   return rib - Math.floor(rib) > 0.28;
 }
 
-const COLUMNS = 48;
-const SAMPLES = 3;
+const COLUMNS = 96;
+const SAMPLES = 2;
 
 /** A leaf to show with where there is no drawing: it lies along the longer side. Sides in any one unit. */
 export function exampleShares(width: number, height: number): Shares {

@@ -1,5 +1,3 @@
-import { sentenceCase } from './render.ts';
-
 /** Words of the trade, each explained once: where it first stands in a job. */
 export type TradeWord = 'bite' | 'resist' | 'electrode' | 'bath' | 'electrolyte';
 
@@ -27,4 +25,4 @@ export const tradeWords: Readonly<Record<TradeWord, { readonly word: string; rea
 
 /** The line that opens what some words mean. */
 export const whatAre = (words: readonly TradeWord[]): string =>
-  `${sentenceCase(words.map((word) => tradeWords[word].word.toLowerCase()).join(', '))}: what is that?`;
+  `Words: ${words.map((word) => tradeWords[word].word.toLowerCase()).join(', ')}`;

@@ -3,7 +3,7 @@ export const maskTexts = {
   title: 'The mask from above, and a cut through it after the bite',
   painted: 'painted',
   bare: 'bare',
-  metal: 'metal',
+  back: 'back too',
   liquid: 'liquid',
 } as const;
 
@@ -19,7 +19,7 @@ const down = ({ bite }: Drawn): string => (bite === 'through' ? 'falls out' : 'g
 
 /** What is read under it. */
 export const maskCaption = (drawn: Drawn): string =>
-  `Painted stays high, bare ${down(drawn)}. ${covered(drawn)} are painted too.${drawn.isOwn ? '' : ' The leaf is an example.'}`;
+  `Painted stays high, bare ${down(drawn)}.${drawn.isOwn ? '' : ' The leaf is an example.'}`;
 
 /** What it shows, for those who cannot see it. */
 export const maskSummary = (drawn: Drawn): string =>

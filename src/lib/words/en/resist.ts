@@ -12,13 +12,13 @@ export const resistTexts = {
   clean: 'clean',
   greasy: 'grease left',
   firestain: 'Grey firestain on sterling bites in patches: take it off with abrasive, or expect it to show.',
-  thinnest: 'About as thin as a resist line may be for this depth.',
+  thinnest: 'In true size.',
 };
 
 /** How long the resist dries, and its clock. */
 export const dryingTexts = {
   dries: (time: string): string =>
-    `After the last coat let it dry ${time}. That is common practice, no source: the label on the bottle wins.`,
+    `Let it dry ${time}: common practice, no source. The bottle’s own label wins.`,
   painted: 'It is painted',
   /** @param readyAt ms since 1970 */
   left: (left: number, readyAt: number): string => `${spanText(left)} to go, dry at ${clockTime(readyAt)}`,
