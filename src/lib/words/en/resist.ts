@@ -23,5 +23,5 @@ export const dryingTexts = {
   /** @param readyAt ms since 1970 */
   left: (left: number, readyAt: number): string => `${spanText(left)} to go, dry at ${clockTime(readyAt)}`,
   over: 'Its time is up. Touch an edge: if it is tacky, wait on.',
-  again: 'Painted again just now',
+  again: 'Painted again: start anew',
 } as const;
