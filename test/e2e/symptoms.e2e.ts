@@ -85,7 +85,7 @@ test('the resist dries by a clock that outlives a reload, and the mask is drawn'
   await atHeading(page, 'Mask it');
   await expect(page.getByRole('img', { name: /The mask from above/ })).toBeVisible();
   await expect(page.getByText('The leaf is an example.')).toBeVisible();
-  await expect(page.getByText(/common practice, no source/)).toBeVisible();
+  await expect(page.getByText(/Let it dry .*common practice, no source/)).toBeVisible();
   const hand = finger(page);
   await hand.press('It is painted');
   await expect(page.getByRole('timer')).toContainText(/^(1 h 0 min|59 min).* to go, dry at/);
