@@ -55,7 +55,8 @@ describe('the example', () => {
     const leaf = exampleShares(width, height);
     expect(leaf.cells).toHaveLength(leaf.columns * leaf.rows);
     expect(leaf.columns / leaf.rows).toBeCloseTo(width / height, -1);
-    const bare = [...leaf.cells].reduce((sum, one) => sum + parseInt(one, 16) / 15, 0) / leaf.cells.length;
+    const bare =
+      Array.from(leaf.cells).reduce((sum, one) => sum + parseInt(one, 16) / 15, 0) / leaf.cells.length;
     expect(bare).toBeGreaterThan(0.15);
     expect(bare).toBeLessThan(0.6);
     expect(cutOf(leaf).bare.length).toBeGreaterThan(0);
