@@ -145,6 +145,9 @@ describe('what can hurt', () => {
 
 test('a stored symptom is named, an unknown one is not', () => {
   expect(symptomLabel('no-bubbles')).toMatch(/Nothing happens/);
+  const everStored =
+    'hot-clip pool ammonia yellow hot jump fall fizz-piece lift no-bubbles white green-stainless scum';
+  for (const id of everStored.split(' ')) expect(symptomLabel(id), id).not.toBeNull();
   expect(symptomLabel('of a later version')).toBeNull();
   expect(symptomLabel(null)).toBeNull();
 });
