@@ -14,6 +14,7 @@ const resist: readonly Edit[] = [
       applied: 'hot',
       softensInAlkali: false,
       remover: 'white-spirit',
+      dries: null,
       ...trade('brushed on warm'),
     },\n`,
   },

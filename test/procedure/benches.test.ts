@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { layOutOf } from '../../src/lib/core/plan/lay-out.ts';
+import { symptomBenchOf } from '../../src/lib/core/plan/symptom-bench.ts';
 import { defaultReadingUnits } from '../../src/lib/core/job/reading-units.ts';
 import { checkBasisOf } from '../../src/lib/procedure/check-basis.ts';
 import { checksOf, holdIds } from '../../src/lib/procedure/checks.ts';
@@ -9,6 +10,7 @@ import { hoursText } from '../../src/lib/words/en/plan-page.ts';
 import { printPlan } from '../../src/lib/words/en/printed-plan.ts';
 import { fill } from '../../src/lib/words/en/render.ts';
 import { supplyOffTexts } from '../../src/lib/words/en/run.ts';
+import { symptomsByGroup } from '../../src/lib/words/en/symptoms.ts';
 import { cardHolds, writeIns } from '../../src/lib/print/bench-card.ts';
 import { glance } from '../../src/lib/print/sheet/glance.ts';
 import { textsOf } from '../unit/print/definition-texts.ts';
@@ -17,8 +19,8 @@ import type { Draft } from '../../src/lib/session/draft.ts';
 
 /**
  * Twelve benches, and every line that each is told, in order: what the plan says and lays out, what each hold asks and
- * answers, how the supply is seen off, and what the card says. The scripts are for reading; beside them no line may
- * name what a bench has not got.
+ * answers, how the supply is seen off, what each sign that something is wrong means, and what the card says. The scripts
+ * are for reading; beside them no line may name what a bench has not got.
  */
 interface Bench {
   readonly has: Partial<Draft>;
@@ -110,6 +112,10 @@ function scriptOf(has: Partial<Draft>): readonly string[] {
     ]),
     '# Off',
     ...Object.values<string>({ ...off }),
+    '# Something looks wrong',
+    ...symptomsByGroup(symptomBenchOf(plan.job)).flatMap(({ list }) =>
+      list.flatMap(({ label, cause, now, next }) => [label, cause, now, next]),
+    ),
     '# Card',
     ...cardHolds(plan).flatMap(([title, lines]) => [title, ...lines]),
     ...writeIns(plan).map(({ label, value, unit, note }) => `${label}: ${value ?? '___'} ${unit}, ${note}`),

@@ -12,6 +12,8 @@ const drawnOn = new Set<FieldId | null>([
 function hidden(field: FieldId): Partial<Draft> {
   // screens ask what the supply can give: its volts, and at most its amps
   if (field.startsWith('supply.')) return { 'supply.control': 'volts' };
+  // another resist has not been painted yet
+  if (field === 'resist.kind') return { 'resist.paintedAt': '' };
   return drawnOn.has(field) || field.startsWith('tub.') ? { 'piece.at': '', 'cathode.sideways': '0' } : {};
 }
 

@@ -73,8 +73,8 @@ function fromRecord(record: JobRecord, text: string): FromSheet | null {
   // printed
   const draft =
     textOf(record) === text
-      ? // the bath of the new job is not mixed yet
-        { ...stored, 'bath.mixedAt': '' }
+      ? // when its bath was mixed and its piece painted says nothing of the new ones
+        { ...stored, 'bath.mixedAt': '', 'resist.paintedAt': '' }
       : { ...draftOf({ ...read.job, units: readingUnitsIn(stored) }), ...ownIn(stored) };
   return { draft, job: read.job, here: { id: record.id, title: stored.title } };
 }

@@ -127,8 +127,9 @@ export async function startJob(draft?: Readonly<Record<string, string>>, copyOf?
     }),
     // the title must tell a copy from the first job
     ...(draft && copyOf !== undefined ? { title: titleAgain(draft['title'] ?? '', now) } : {}),
-    // a bath is mixed for one job only
+    // what is mixed is mixed for one job, and what is painted for one piece
     'bath.mixedAt': '',
+    'resist.paintedAt': '',
   });
   const at =
     copyOf === undefined && record.draft['workshop.known'] === 'yes' ? FIRST_IN_A_KNOWN_WORKSHOP : '';

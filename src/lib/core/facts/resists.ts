@@ -1,3 +1,4 @@
+import type { Datum } from './datum.ts';
 import type { Backing } from './first-aid.ts';
 
 /** Solvents that remove a resist. */
@@ -15,18 +16,35 @@ export interface ResistFacts extends Backing {
   readonly softensInAlkali: boolean;
   /** the flammable solvent that removes it; null where none is needed */
   readonly remover: Remover | null;
+  /** from the last coat until it may go into a bath; null for what is stuck, ironed or laminated on */
+  readonly dries: (Datum & { readonly unit: 'min' | 'h' }) | null;
 }
 
 const trade = (locator: string) =>
   ({ evidence: 'commonPractice', source: 'tradePractice', locator }) as const;
 
-/** Every resist that a job may name. */
+/** Nobody has published how long a resist must dry before a bath, and bottles differ: their own label wins. */
+const driesIn = <U extends 'min' | 'h'>(
+  value: number,
+  unit: U,
+  [low, high]: readonly [number, number],
+  locator: string,
+) => ({
+  value,
+  unit,
+  uncertainty: { kind: 'band', low, high } as const,
+  validFor: {},
+  ...trade(locator),
+});
+
+/** What masks the metal: every resist that a job may name. */
 export const resistFacts = {
   'nail-varnish': {
     holds: 'fair',
     applied: 'cold',
     softensInAlkali: false,
     remover: 'acetone',
+    dries: driesIn(1, 'h', [0.5, 12], 'two thin coats, a thick one takes a night'),
     ...trade('two thin coats'),
   },
   'paint-pen': {
@@ -34,6 +52,7 @@ export const resistFacts = {
     applied: 'cold',
     softensInAlkali: false,
     remover: 'acetone',
+    dries: driesIn(1, 'h', [0.5, 12], 'oil paint, dry to the touch long before'),
     ...trade('gone over twice'),
   },
   'permanent-marker': {
@@ -41,6 +60,7 @@ export const resistFacts = {
     applied: 'cold',
     softensInAlkali: false,
     remover: 'alcohol',
+    dries: driesIn(10, 'min', [5, 30], 'each layer dries at once, three together in minutes'),
     ...trade('the weakest'),
   },
   vinyl: {
@@ -48,6 +68,7 @@ export const resistFacts = {
     applied: 'cold',
     softensInAlkali: false,
     remover: null,
+    dries: null,
     ...trade('every edge pressed down'),
   },
   toner: {
@@ -55,6 +76,7 @@ export const resistFacts = {
     applied: 'hot',
     softensInAlkali: false,
     remover: 'acetone',
+    dries: null,
     ...trade('ironed on, pinholes touched up'),
   },
   'dry-film': {
@@ -62,6 +84,7 @@ export const resistFacts = {
     applied: 'light',
     softensInAlkali: true,
     remover: null,
+    dries: null,
     ...trade('soda develops it, lye strips it'),
   },
   asphaltum: {
@@ -69,6 +92,7 @@ export const resistFacts = {
     applied: 'cold',
     softensInAlkali: false,
     remover: 'white-spirit',
+    dries: driesIn(4, 'h', [1, 24], 'brushed thin; while it smells of white spirit it is wet'),
     ...trade('brushed thin, dried for hours'),
   },
 } as const satisfies Readonly<Record<string, ResistFacts>>;

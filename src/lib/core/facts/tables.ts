@@ -27,6 +27,7 @@ import { sources } from './sources.ts';
 import { extraStatements, hazardStatements, labels, substances } from './substances.ts';
 import { resistKinds } from './resists.ts';
 import { supplyKinds } from './supplies.ts';
+import { symptomFacts } from './symptoms.ts';
 import { combining, freeCarbonate, freeChloride, metalLines, pHWindows, retireAfter } from './treatment.ts';
 import { undercutTable } from './undercut.ts';
 import { wasteCodes } from './waste-codes.ts';
@@ -76,6 +77,7 @@ export const tables = {
   supplyKinds,
   resistKinds,
   resistFacts,
+  symptomFacts,
   substances,
   labels,
   hazardStatements,

@@ -238,6 +238,7 @@ export const jobFields = {
     ...word(resists, { blank: 'nail-varnish', code: 27, bits: 5 }),
     schema: v.picklist([...resists, ...Object.keys(resistNames)]),
   },
+  'resist.paintedAt': noted({ stays: 'what is painted is painted for one piece' }),
   /** JSON: the result of a test strip */
   strip: noted({ stays: 'what a strip told is in the bite rate that it taught' }),
 

@@ -1,6 +1,7 @@
 /** Conversions for clock times, which are kept in milliseconds. */
 
-export const MINUTE = 60_000;
+export const SECOND = 1000;
+export const MINUTE = 60 * SECOND;
 export const HOUR = 60 * MINUTE;
 
 /** @param ms of wall time @returns min */

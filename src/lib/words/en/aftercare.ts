@@ -13,23 +13,6 @@ export const aftercareTexts = { title: 'Rinse, strip, dry', odd: 'If it looks od
 
 const aftercare: readonly Aftercare[] = [
   {
-    id: 'smut',
-    label: 'Grey or black smut',
-    text: 'Brush it off under water with a soft brush and a little chalk. The brushing water goes into the first-rinse tub: the smut is metal.',
-  },
-  {
-    id: 'blush',
-    label: 'Pink or red blush on sterling',
-    on: ['silver'],
-    text: 'Copper from the alloy has settled on the silver. Fine abrasive takes it off. No hot pickle until every trace of bath is rinsed away, since acid and nitrate make poison gas.',
-  },
-  {
-    id: 'pink',
-    label: 'Pink spots on brass',
-    on: ['brass'],
-    text: 'Zinc has left before the copper. Fine abrasive takes them off.',
-  },
-  {
     id: 'tarnish',
     label: 'It darkens within the hour',
     on: ['copper', 'brass'],

@@ -139,6 +139,7 @@ export const fieldNames: Readonly<Record<JobPath, string>> = {
   'workshop.scale': 'step of the scale',
   hanger: 'hanger',
   'resist.kind': 'resist',
+  'resist.paintedAt': 'time of painting',
   strip: 'test strip',
   'supply.kind': 'supply',
   'supply.control': 'what the supply holds',

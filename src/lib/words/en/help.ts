@@ -227,5 +227,8 @@ export const helpTexts = {
   other: 'Something else happened',
   back: 'Back to the job',
   none: 'There is no such help.',
+  wrong: 'Nobody is hurt, but something looks wrong',
+  wrongLead:
+    'Each sign with its likely cause, what to do now, and what to do next time. Not sure: power off, then look.',
   from: (sources: readonly string[]): string => `From: ${sources.join(' · ')}`,
 } as const;

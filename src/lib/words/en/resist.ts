@@ -1,3 +1,5 @@
+import { clockTime, spanText } from './times.ts';
+
 /** The screens that ask for the resist, and clean and mask the piece. */
 export const resistTexts = {
   titles: {
@@ -10,5 +12,16 @@ export const resistTexts = {
   clean: 'clean',
   greasy: 'grease left',
   firestain: 'Grey firestain on sterling bites in patches: take it off with abrasive, or expect it to show.',
-  thinnest: 'About as thin as a resist line may be for this depth.',
+  thinnest: 'In true size.',
 };
+
+/** How long the resist dries, and its clock. */
+export const dryingTexts = {
+  dries: (time: string): string =>
+    `Let it dry ${time}: common practice, no source. The bottle’s own label wins.`,
+  painted: 'It is painted',
+  /** @param readyAt ms since 1970 */
+  left: (left: number, readyAt: number): string => `${spanText(left)} to go, dry at ${clockTime(readyAt)}`,
+  over: 'Its time is up. Touch an edge: if it is tacky, wait on.',
+  again: 'Painted again: start anew',
+} as const;

@@ -45,7 +45,6 @@ export const runTexts = {
 /** Something looks wrong: what is asked and what comes first. */
 export const wrongTexts = {
   asks: 'What do you see or smell?',
-  first: 'Power off first.',
   thenOff: 'Then switch off at the supply.',
   back: 'Back to the clock',
 } as const;

@@ -53,6 +53,7 @@ export const tableNames: Readonly<Record<TableId, string>> = {
   supplyKinds: 'Supplies',
   resistKinds: 'Resists',
   resistFacts: 'Resists',
+  symptomFacts: 'What looks wrong',
   substances: 'Hazards of substances',
   labels: 'Labels',
   hazardStatements: 'Hazard statements',
