@@ -9,6 +9,7 @@ import {
   depthTyped,
   detailTyped,
   lengthsIn,
+  meansCm,
   mmText,
   mmTyped,
 } from '../../../src/lib/session/length-unit.ts';
@@ -134,5 +135,44 @@ describe('typed in inches', () => {
     const told = /to ([\d.]+)\u00a0in$/.exec(leastFault(inch))?.[1] ?? '';
     expect(detailTyped(told, inch)).toBeCloseTo(5, 2);
     expect(leastFault(mm)).toBe('0 to 5\u00a0mm');
+  });
+});
+
+describe('centimetres', () => {
+  const inMm = draftFrom({
+    'piece.width': '2.5',
+    'piece.height': '4',
+    'piece.thickness': '1',
+    'tub.length': '120',
+  });
+  test('a piece smaller than any jewel is asked whether it was typed in cm', () => {
+    const sides = ['piece.width', 'piece.height'] as const;
+    expect(meansCm(inMm, sides)).toBe(true);
+    expect(meansCm({ ...inMm, 'piece.height': '8' }, sides)).toBe(false);
+    expect(meansCm({ ...inMm, 'piece.height': '' }, sides)).toBe(false);
+    expect(meansCm({ ...inMm, ...lengthsIn('cm', inMm) }, sides)).toBe(false);
+  });
+  test('the numbers of the piece stay, what was typed before keeps its size, sheet and depth stay in mm', () => {
+    const inCm = { ...inMm, ...lengthsIn('cm', inMm) };
+    expect(inCm).toMatchObject({
+      'unit.length': 'cm',
+      'piece.width': '2.5',
+      'tub.length': '12',
+      'piece.thickness.unit': 'mm',
+      'piece.depth.unit': 'mm',
+    });
+    const parsed = parseJob(
+      jobFileOf({
+        ...inCm,
+        'tub.width': '8',
+        'tub.fill': '6',
+        'piece.area': 'share',
+        'piece.openShare': '30',
+      }),
+    );
+    expect('job' in parsed && parsed.job.piece.width).toBeCloseTo(0.025, 9);
+    expect('job' in parsed && parsed.job.tub).toMatchObject({ length: 0.12, width: 0.08 });
+    const back = { ...inCm, ...lengthsIn('in', inCm) };
+    expect(back['tub.length']).toBe('4.72');
   });
 });

@@ -15,10 +15,10 @@ interface CheckText<Id extends CheckId> {
 }
 
 export const holdTexts: Readonly<Record<HoldId, { readonly title: string; readonly lead: string }>> = {
-  mixing: { title: 'Stop and look: before mixing', lead: 'Look at each thing and say what you see.' },
+  mixing: { title: 'Stop and look: before mixing', lead: 'Look, and say what you see.' },
   power: {
     title: 'Stop and look: before power',
-    lead: 'Supply off. Look at each thing and say what you see.',
+    lead: 'Supply off. Look, and say what you see.',
   },
   lifting: { title: 'Stop and look: before lifting', lead: 'Look first, then put your hands near.' },
   storing: { title: 'Stop and look: before storing', lead: 'Smell from arm’s length, then look.' },

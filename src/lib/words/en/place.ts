@@ -7,8 +7,8 @@ export const placeTexts = {
     { value: 'teaching', label: 'In a class' },
   ],
   openings: [
-    { value: 'window', label: 'A window or door that opens' },
-    { value: 'outdoors', label: 'Open air: I work outdoors' },
+    { value: 'window', label: 'A window or door' },
+    { value: 'outdoors', label: 'I work outdoors' },
     { value: 'none', label: 'Nothing opens' },
   ],
 };

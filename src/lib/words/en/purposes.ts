@@ -17,7 +17,7 @@ export const depthPurposes: readonly DepthChoice[] = [
   { id: 'enamel', label: 'To hold enamel', mm: purposeDepths.enamel.value },
   { id: 'resin', label: 'To hold resin', mm: purposeDepths.resin.value },
   { id: 'through', label: 'Right through', hint: 'all the metal' },
-  { id: 'number', label: 'My own depth', hint: 'in mm or inches' },
+  { id: 'number', label: 'My own depth' },
 ];
 
 export const purposesNote = 'Common practice, no source: trust your own pieces more.';

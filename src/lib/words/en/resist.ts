@@ -12,7 +12,7 @@ export const resistTexts = {
   clean: 'clean',
   greasy: 'grease left',
   firestain: 'Grey firestain on sterling bites in patches: take it off with abrasive, or expect it to show.',
-  thinnest: 'In true size.',
+  thinnest: 'True size.',
 };
 
 /** How long the resist dries, and its clock. */
