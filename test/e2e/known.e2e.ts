@@ -140,6 +140,6 @@ test('on a wide screen the whole table stands, and a mark opens its sentence', a
   });
   await cell.click();
   await expect(page.getByRole('status').filter({ hasText: 'Chloride seals silver' })).toBeInViewport();
-  await expect(page.getByRole('rowheader')).toHaveCount(33);
+  await expect(page.getByRole('rowheader')).toHaveCount(34);
   await expectAccessible(page);
 });
