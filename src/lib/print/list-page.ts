@@ -12,14 +12,14 @@ import { testStrip } from './drawing/plates.ts';
 import { ink, mm, sheetMargin } from './paper.ts';
 import { typeset } from './typeset.ts';
 
-const heading = (text: string): Content => ({ text, bold: true, fontSize: 15, margin: [0, 14, 0, 5] });
+const heading = (text: string): Content => ({ text, bold: true, fontSize: 14, margin: [0, 10, 0, 4] });
 
 const toTick = (text: string): Content => ({
   columns: [
     { width: 24, stack: [checkBox(5.4, 0.9)] },
-    { width: '*', text: typeset(text), fontSize: 12.5, lineHeight: 1.05 },
+    { width: '*', text: typeset(text), fontSize: 11.5, lineHeight: 1.05 },
   ],
-  margin: [0, 0, 0, 6],
+  margin: [0, 0, 0, 4],
 });
 
 /** The list for the shop: what to buy and lay out, what will be set, and how the time is divided. */
@@ -47,11 +47,11 @@ export function listPage(plan: Plan): ContentSection {
       ...(set.length > 0 ? [heading(planTexts.set)] : []),
       ...set.map(({ id, params }): Content => ({
         text: typeset(workLine(id, params, units)),
-        fontSize: 12.5,
+        fontSize: 11.5,
       })),
       heading(planTexts.hours),
       ...hoursText(isNew, practice.dissolveHours.value, plan.settings?.minutes.value ?? null).map(
-        (text): Content => ({ text: typeset(text), fontSize: 12.5 }),
+        (text): Content => ({ text: typeset(text), fontSize: 11.5 }),
       ),
     ],
   };
