@@ -2,10 +2,10 @@ import { fileFrom, isAsked, typedNumber, unitIn } from '../core/job/draft.ts';
 import type { Draft } from '../core/job/draft.ts';
 import type { JobField } from '../core/job/field-kinds.ts';
 import { fieldIdOf, fieldRows, jobFields } from '../core/job/fields.ts';
-import { countryOf } from '../core/facts/countries.ts';
 import type { FieldId, JobPath } from '../core/job/fields.ts';
 import type { Fault } from '../core/plan/fault.ts';
 import { converted, fromSi, symbolOf, toSi } from '../core/units/convert.ts';
+import { countryTyped } from './country.ts';
 import { blankDraft } from './draft.ts';
 import { inDepthUnit } from './length-unit.ts';
 
@@ -62,7 +62,7 @@ function inFull(draft: Draft): Draft {
     'cathode.size': 'own',
     'cathode.width': draft[width],
     'cathode.height': draft[height],
-    'place.country': countryOf(draft['place.country']),
+    'place.country': countryTyped(draft['place.country']),
   };
 }
 

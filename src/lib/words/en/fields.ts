@@ -72,7 +72,7 @@ export const fieldTexts = {
   'place.use': { label: 'The work is' },
   'place.country': {
     label: 'Country',
-    hint: 'Two letters, such as NZ. Left empty, the strictest rules are taken.',
+    hint: 'Its name, or two letters such as NZ. Left empty, the strictest rules are taken.',
   },
   'place.room': { label: 'Room', hint: roomHint },
   paper: { label: 'Paper' },
