@@ -5,6 +5,8 @@ import { fieldIdOf, fieldRows, jobFields } from '../core/job/fields.ts';
 import type { FieldId, JobPath } from '../core/job/fields.ts';
 import type { Fault } from '../core/plan/fault.ts';
 import { converted, fromSi, symbolOf, toSi } from '../core/units/convert.ts';
+import { mayBeUnchosen } from '../link/layout.ts';
+import type { Unchosen } from '../link/layout.ts';
 import { countryTyped } from './country.ts';
 import { blankDraft } from './draft.ts';
 import { inDepthUnit } from './length-unit.ts';
@@ -99,6 +101,10 @@ export function jobFileOf(draft: Draft): object {
 /** A job file without a supply means a bench supply; a maker who has chosen none has not said so. */
 export const unchosenIn = (draft: Draft): readonly Fault[] =>
   isBlank(draft, 'supply.kind') ? [{ path: 'supply.kind', found: 'nothing', expected: 'a supply' }] : [];
+
+/** Fields that a job file has a usual value for, and this maker has chosen none of. */
+export const leftOpen = (draft: Draft): readonly Unchosen[] =>
+  mayBeUnchosen.filter((field) => isBlank(draft, field));
 
 const isBlank = (draft: Draft, field: FieldId): boolean => draft[field].trim() === '';
 

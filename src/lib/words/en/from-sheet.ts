@@ -1,5 +1,7 @@
 import type { StepId } from '../../core/rules/rule.ts';
 import { readingUnitsOf } from '../../core/job/reading-units.ts';
+import { hasKnobs } from '../../core/facts/supplies.ts';
+import { jobFields } from '../../core/job/fields.ts';
 import type { JobInput } from '../../core/plan/job-input.ts';
 import { termText } from './render.ts';
 import { amountText, areaText, lengthText, temperatureText } from './units.ts';
@@ -25,8 +27,34 @@ export const sheetFaults = {
   'no-job': 'No job can be planned from these settings. Nothing was started.',
 } as const;
 
-/** What a job is made with, a line for each step that asks for it. */
-export function answerLines(job: JobInput): readonly { readonly step: StepId; readonly text: string }[] {
+const supplyLines = {
+  none: 'supply not chosen yet',
+  shown: (supply: string, does: readonly string[]): string => [supply, ...does].join(', '),
+  most: (amps: string): string => `${amps} at most`,
+} as const;
+
+/** Volts that stand in a job before anybody has thought of them. */
+const usualVolts = Number(jobFields['supply.volts'].blank);
+
+function supplyLine(supply: JobInput['supply']): string {
+  const limit = supply.control === 'volts' ? supply.maxAmps : supply.amps;
+  const volts = supply.control === 'volts' ? supply.volts : supply.maxVolts;
+  // knobs are turned to what the plan proposes: what stands there from the beginning is nobody's answer
+  const isLeft = hasKnobs(supply.kind) && volts === usualVolts;
+  return supplyLines.shown(termText(`supply-${supply.kind}`), [
+    ...(isLeft ? [] : [amountText(volts, 'V')]),
+    ...(limit === null ? [] : [supplyLines.most(amountText(limit, 'A'))]),
+  ]);
+}
+
+/**
+ * What a job is made with, a line for each step that asks for it.
+ * @param unchosen fields that nobody has chosen
+ */
+export function answerLines(
+  job: JobInput,
+  unchosen: readonly string[] = [],
+): readonly { readonly step: StepId; readonly text: string }[] {
   const { piece, cathode, bath, resist, supply } = job;
   const units = readingUnitsOf(job);
   const length = (metres: number): string => lengthText(metres, units);
@@ -35,8 +63,6 @@ export function answerLines(job: JobInput): readonly { readonly step: StepId; re
     piece.shape === 'disc'
       ? `disc ${length(Number((piece.width * Math.sqrt(4 / Math.PI)).toPrecision(6)))}`
       : `${length(piece.width)} × ${length(piece.height)}`;
-  const limit = supply.control === 'volts' ? supply.maxAmps : supply.amps;
-  const volts = amountText(supply.control === 'volts' ? supply.volts : supply.maxVolts, 'V');
   const lines: readonly (readonly [StepId, string])[] = [
     [
       'metal',
@@ -55,10 +81,11 @@ export function answerLines(job: JobInput): readonly { readonly step: StepId; re
       `${bath.record === null ? '' : `${bath.record}: `}${termText(bath.salt)}, ${amountText(bath.strength, 'g/L')} of water, ${temperatureText(bath.temperature, units)}`,
     ],
     ['resist', resist.replaceAll('-', ' ')],
-    ['settings', `supply ${volts}${limit === null ? '' : `, ${amountText(limit, 'A')} at most`}`],
+    ['settings', unchosen.includes('supply.kind') ? supplyLines.none : supplyLine(supply)],
   ];
   return lines.map(([step, text]) => ({ step, text: text.charAt(0).toUpperCase() + text.slice(1) }));
 }
 
 /** Settings in short lines, to compare with the sheet in the hand. */
-export const settingsLines = (job: JobInput): readonly string[] => answerLines(job).map(({ text }) => text);
+export const settingsLines = (job: JobInput, unchosen: readonly string[] = []): readonly string[] =>
+  answerLines(job, unchosen).map(({ text }) => text);
