@@ -23,7 +23,7 @@ const freshSupply = (kind: string): Partial<Draft> => ({
 });
 
 /** A wire taped to the back is no hanger for a piece that is bitten on both faces. */
-const withoutBack = (draft: Draft): Draft =>
+export const withoutBack = <D extends Partial<Draft>>(draft: D): D =>
   draft['piece.faces'] === 'both' && draft.hanger === 'wire' ? { ...draft, hanger: 'tab' } : draft;
 
 /** Changes an answer, and what hangs on it: no area of another piece is planned with, nor its place in another tub. */
