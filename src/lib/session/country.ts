@@ -41,13 +41,11 @@ function codesByName(): ReadonlyMap<string, string> {
     code,
   ]);
   const here = codes.map((code) => [known.of(code) ?? '', code]);
-  // what a later list says of a name holds: the app's own language before others, and our own words before both
-  kept = new Map(
-    [...own, ...here, ...Object.entries(otherCountryNames)].map(([name = '', code = '']) => [
-      bare(name),
-      code,
-    ]),
+  const others = Object.entries(otherCountryNames).flatMap(([code, names]) =>
+    names.map((name) => [name, code]),
   );
+  // what a later list says of a name holds: the app's own language before others, and our own words before both
+  kept = new Map([...own, ...here, ...others].map(([name = '', code = '']) => [bare(name), code]));
   return kept;
 }
 

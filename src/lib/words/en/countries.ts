@@ -1,15 +1,9 @@
-/** Names that makers use for a country beside the one a dictionary has, without dots or accents, by its code. */
-export const otherCountryNames: Readonly<Record<string, string>> = {
-  america: 'US',
-  britain: 'GB',
-  'czech republic': 'CZ',
-  england: 'GB',
-  'great britain': 'GB',
-  holland: 'NL',
-  'northern ireland': 'NI',
-  scotland: 'GB',
-  turkey: 'TR',
-  'united states of america': 'US',
-  usa: 'US',
-  wales: 'GB',
-};
+/** Names that makers use for a country beside the one a dictionary has, without dots or accents. */
+export const otherCountryNames = {
+  CZ: ['czech republic'],
+  GB: ['britain', 'england', 'great britain', 'scotland', 'wales'],
+  NI: ['northern ireland'],
+  NL: ['holland'],
+  TR: ['turkey'],
+  US: ['america', 'united states of america', 'usa'],
+} as const satisfies Readonly<Record<'CZ' | 'GB' | 'NI' | 'NL' | 'TR' | 'US', readonly string[]>>;
