@@ -24,7 +24,13 @@ export function weighingOf(
   const { salt_mass: salt, bath_volume: bath, water_volume: water } = figures;
   if (!salt || !bath || job.bath.record !== null) return null;
   const weighing = weighingFor(
-    { grams: salt.value, strength: job.bath.strength, bathMl: bath.value },
+    {
+      grams: salt.value,
+      low: salt.low,
+      high: salt.high,
+      strength: job.bath.strength,
+      bathMl: bath.value,
+    },
     scale === 'none' ? null : Number(scale),
   );
   return { ...weighing, tubWaterMl: Math.round(water?.value ?? 0) };

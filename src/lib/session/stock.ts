@@ -8,8 +8,6 @@ export type PieceWeighing =
 const WHOLE = 50;
 /** A mass below this many steps of the scale is shown too coarsely: off by more than a tenth. */
 const LEAST_STEPS = 5;
-/** How far the rounding may be off, as a share: within what the plan allows for filling. */
-const TOLERATED = 0.05;
 /** Marks on a jug, mL. */
 const JUG = 5;
 
@@ -19,6 +17,9 @@ const nearest = (value: number, step: number): number =>
 interface Wanted {
   /** salt for the tub, g */
   readonly grams: number;
+  /** ends of its range, which stand beside what is weighed */
+  readonly low: number;
+  readonly high: number;
   /** g per litre of water */
   readonly strength: number;
   /** bath that the tub takes, mL */
@@ -26,13 +27,16 @@ interface Wanted {
 }
 
 /**
- * Rounds the salt to the scale. Where the scale is too coarse, or there is none, mixes a whole number of
+ * Rounds the salt to the scale, within the salt's own range. Where the scale is too coarse, or there is none, mixes a whole number of
  * 50 g into the water that gives the same strength: strength does not care how much is made.
  * @param step smallest step of the scale, g; null without a fine one
  */
-export function weighingFor({ grams, strength, bathMl }: Wanted, step: number | null): PieceWeighing {
+export function weighingFor(
+  { grams, low, high, strength, bathMl }: Wanted,
+  step: number | null,
+): PieceWeighing {
   const shown = step === null ? 0 : nearest(grams, step);
-  if (step !== null && grams >= LEAST_STEPS * step && Math.abs(shown - grams) <= TOLERATED * grams)
+  if (step !== null && grams >= LEAST_STEPS * step && shown >= low && shown <= high)
     return { kind: 'weigh', grams: shown };
   const stock = WHOLE * Math.max(1, Math.ceil(grams / WHOLE));
   return {
