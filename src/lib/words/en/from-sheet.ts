@@ -3,7 +3,7 @@ import { readingUnitsOf } from '../../core/job/reading-units.ts';
 import { hasKnobs } from '../../core/facts/supplies.ts';
 import { jobFields } from '../../core/job/fields.ts';
 import type { JobInput } from '../../core/plan/job-input.ts';
-import { termText } from './render.ts';
+import { sentenceCase, termText } from './render.ts';
 import { amountText, areaText, lengthText, temperatureText } from './units.ts';
 
 export const fromSheetTexts = {
@@ -47,6 +47,18 @@ function supplyLine(supply: JobInput['supply']): string {
   ]);
 }
 
+export type AnswerLineId = 'piece' | 'depth' | 'plate' | 'bath' | 'resist' | 'supply';
+
+/** The step that asks for each line; the supply is asked for with the workshop, before the metal. */
+export const stepOfLine: Readonly<Record<AnswerLineId, StepId>> = {
+  piece: 'metal',
+  depth: 'metal',
+  plate: 'electrodes',
+  bath: 'electrolyte',
+  resist: 'resist',
+  supply: 'metal',
+};
+
 /**
  * What a job is made with, a line for each step that asks for it.
  * @param unchosen fields that nobody has chosen
@@ -54,7 +66,7 @@ function supplyLine(supply: JobInput['supply']): string {
 export function answerLines(
   job: JobInput,
   unchosen: readonly string[] = [],
-): readonly { readonly step: StepId; readonly text: string }[] {
+): readonly { readonly id: AnswerLineId; readonly step: StepId; readonly text: string }[] {
   const { piece, cathode, bath, resist, supply } = job;
   const units = readingUnitsOf(job);
   const length = (metres: number): string => lengthText(metres, units);
@@ -63,27 +75,27 @@ export function answerLines(
     piece.shape === 'disc'
       ? `disc ${length(Number((piece.width * Math.sqrt(4 / Math.PI)).toPrecision(6)))}`
       : `${length(piece.width)} × ${length(piece.height)}`;
-  const lines: readonly (readonly [StepId, string])[] = [
+  const lines: readonly (readonly [AnswerLineId, string])[] = [
     [
-      'metal',
+      'piece',
       `${piece.count > 1 ? `${piece.count} × ` : ''}${termText(piece.metal)}, ${size}, ${length(piece.thickness)} thick`,
     ],
     [
-      'metal',
+      'depth',
       `${length(piece.depth)} deep${piece.openArea === null ? '' : `, ${areaText(piece.openArea, units)} bare`}`,
     ],
     [
-      'electrodes',
+      'plate',
       `plate of ${termText(cathode.metal)}, ${length(cathode.width)} × ${length(cathode.height)}, ${length(cathode.gap)} away`,
     ],
     [
-      'electrolyte',
+      'bath',
       `${bath.record === null ? '' : `${bath.record}: `}${termText(bath.salt)}, ${amountText(bath.strength, 'g/L')} of water, ${temperatureText(bath.temperature, units)}`,
     ],
     ['resist', resist.replaceAll('-', ' ')],
-    ['settings', unchosen.includes('supply.kind') ? supplyLines.none : supplyLine(supply)],
+    ['supply', unchosen.includes('supply.kind') ? supplyLines.none : supplyLine(supply)],
   ];
-  return lines.map(([step, text]) => ({ step, text: text.charAt(0).toUpperCase() + text.slice(1) }));
+  return lines.map(([id, text]) => ({ id, step: stepOfLine[id], text: sentenceCase(text) }));
 }
 
 /** Settings in short lines, to compare with the sheet in the hand. */
