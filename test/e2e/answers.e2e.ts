@@ -66,7 +66,7 @@ test('a depth that no sheet can have holds Continue, and is not dropped', async 
 
 test('signs that something is wrong open also when no clock runs', async ({ page }) => {
   await openJob(page, jobAt('looked', 'etch.looking'));
-  await page.getByText('Something is wrong').click();
+  await page.getByText('Something looks wrong').click();
   const sign = page.locator('details details').first();
   await sign.locator('summary').click();
   await expect(sign.locator('p')).toBeVisible();

@@ -22,6 +22,9 @@ export type Stale =
   | { readonly why: 'supply-other'; readonly line: 'supply'; readonly kind: string }
   | { readonly why: 'rate-changed'; readonly line: 'depth' };
 
+/** Whether the maker has something to choose anew; a plan follows a taught rate by itself. */
+export const isMisfit = ({ why }: Stale): boolean => why !== 'rate-changed';
+
 /** The line that a field stands in, by the beginning of its id; the first that fits. */
 const lines: readonly (readonly [string, AnswerLineId])[] = [
   ['piece.depth', 'depth'],

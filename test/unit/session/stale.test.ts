@@ -8,9 +8,16 @@ import type { Draft } from '../../../src/lib/session/draft.ts';
 import { filledDraft, jobFileOf, unchosenIn } from '../../../src/lib/session/job-file.ts';
 import { changePreferences, keptPreferences } from '../../../src/lib/session/preferences.ts';
 import { answersFor } from '../../../src/lib/session/shelf.ts';
-import { lineOf, staleBath, staleIn, staleRate, staleSupply } from '../../../src/lib/session/stale.ts';
+import {
+  isMisfit,
+  lineOf,
+  staleBath,
+  staleIn,
+  staleRate,
+  staleSupply,
+} from '../../../src/lib/session/stale.ts';
 import { planDraft } from '../../../src/lib/work/plan-draft.ts';
-import { staleText } from '../../../src/lib/words/en/stale.ts';
+import { staleMark, staleText } from '../../../src/lib/words/en/stale.ts';
 import { jobOf } from '../../fixtures/jobs.ts';
 import { pendantDraft } from '../../fixtures/job-at.ts';
 import { aBath } from '../notebook/records-for-test.ts';
@@ -81,7 +88,10 @@ test('a rate that was taught since the earlier job is told beside the depth', ()
     planJob({ ...job, bench: { biteRate: { median: 0.9, spread: 0.1, jobs }, cell: null } });
   expect(staleRate(taught(1), taught(1))).toEqual([]);
   expect(whys(staleRate(taught(1), taught(2)))).toEqual(['depth: rate-changed']);
-  expect(whys(staleRate(planJob(job), taught(1)))).toEqual(['depth: rate-changed']);
+  const [since] = staleRate(planJob(job), taught(1));
+  expect(whys(since ? [since] : [])).toEqual(['depth: rate-changed']);
+  // the plan follows it: nothing has to be chosen anew
+  expect(since && [isMisfit(since), staleMark(since)]).toEqual([false, 'Not as it was then']);
   expect(staleRate(null, taught(2))).toEqual([]);
 });
 
@@ -100,7 +110,10 @@ test('everything that no longer fits of a job is told beside its line, with what
   const found = await staleIn(book, draft, faults, nothing);
   expect(whys(found)).toEqual(['depth: fault', 'bath: bath-gone', 'supply: supply-other']);
   expect(staleText(found[0] as never)).toMatch(/^The depth: found .*, expected at most the thickness/);
-  for (const one of found) expect(staleText(one)).toMatch(/\.$/);
+  for (const one of found) {
+    expect(staleText(one)).toMatch(/\.$/);
+    expect([isMisfit(one), staleMark(one)]).toEqual([true, 'No longer fits']);
+  }
 });
 
 test('a supply left unchosen is told beside the supply', async () => {

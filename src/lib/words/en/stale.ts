@@ -6,7 +6,8 @@ import type { Fault } from '../../core/plan/fault.ts';
 
 /** Why an answer no longer fits, and what to do. */
 export const staleTexts = {
-  mark: 'No longer fits',
+  misfit: 'No longer fits',
+  moved: 'Not as it was then',
   some: 'Something of this no longer fits: it is marked.',
   'bath-gone': 'This bath is not on your shelf any more: choose another, or mix a new one.',
   'bath-of-others': 'This bath is for another metal: choose one for this metal, or mix a new one.',
@@ -22,6 +23,10 @@ export type StaleToTell =
   | { readonly why: 'fault'; readonly field: FieldId; readonly fault: Fault }
   | { readonly why: 'bath-gone' | 'bath-of-others' | 'bath-changed' | 'rate-changed' }
   | { readonly why: 'supply-other'; readonly kind: string };
+
+/** What stands before it: a plan follows a rate by itself, and only wants to be read anew. */
+export const staleMark = ({ why }: StaleToTell): string =>
+  why === 'rate-changed' ? staleTexts.moved : staleTexts.misfit;
 
 export function staleText(stale: StaleToTell): string {
   if (stale.why === 'fault') return faultText(stale.fault, stale.field);
