@@ -102,6 +102,16 @@ describe('a class pack', () => {
     );
     expect(of({ minutes: 60 }).fittingDepth).toBeNull();
   });
+  test('rounds the depth that fits down, never up', () => {
+    const bite = plan.settings?.minutes.value ?? 0;
+    for (let minutes = 90; minutes < 150; minutes += 3) {
+      const { fittingDepth, over } = of({ minutes });
+      if (fittingDepth === null) continue;
+      const exact = (plan.job.piece.depth * 1e6 * (bite - over)) / bite;
+      expect(fittingDepth).toBeLessThanOrEqual(exact);
+      expect(fittingDepth).toBeGreaterThan(0.9 * exact);
+    }
+  });
   test('proposes no shallower bite for a piece that is to be bitten right through', () => {
     const thin = {
       'piece.thickness': amount(0.1, 'mm'),
