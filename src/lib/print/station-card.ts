@@ -59,8 +59,8 @@ const hold = ([title, checks]: readonly [string, readonly string[]]): Content =>
 const READINGS = 4;
 /** Pieces in a row. */
 const ACROSS = 4;
-/** More pieces than these have a page of their own. */
-const MOST_ON_CARD = 16;
+/** More pieces than these have a page of their own: with the longest names, in two lines, no more fit on US Letter. */
+const MOST_ON_CARD = 12;
 
 /** A box to write readings in, with amps only where the supply shows any. */
 function readings({ job }: Plan): Content {
@@ -105,7 +105,7 @@ function pieces(names: readonly string[]): Content {
   const cells = names.map((name, n): TableCell => ({
     columns: [
       { width: 18, text: String(n + 1), fontSize: 9.5, color: ink.soft, ...tabular },
-      { width: '*', text: name, bold: true, fontSize: 11, lineHeight: 1, wordBreak: 'break-all' },
+      { width: '*', text: name, bold: true, fontSize: 10, lineHeight: 1, wordBreak: 'break-all' },
     ],
   }));
   const rows = Array.from({ length: Math.ceil(cells.length / ACROSS) }, (_, row) =>
@@ -120,7 +120,7 @@ function pieces(names: readonly string[]): Content {
           ...ruled(1, false),
           hLineWidth: (i) => (i === 0 ? 0 : 0.7),
           hLineColor: () => ink.soft,
-          paddingTop: () => 4,
+          paddingTop: () => 3,
         },
       },
     ],
@@ -186,11 +186,11 @@ export function stationCard(
   const station = classTexts.station(n, asked.stations);
   const isLong = names.length > MOST_ON_CARD;
   return {
-    pageMargins: [mm(15), mm(12), mm(15), mm(12)],
+    pageMargins: [mm(15), mm(10), mm(15), mm(10)],
     header: () => null,
     footer: () => null,
     section: [
-      { text: station, bold: true, fontSize: 36, lineHeight: 1 },
+      { text: station, bold: true, fontSize: 32, lineHeight: 1 },
       ...heads(plan).map((text): Content => ({
         text: typeset(text),
         bold: true,

@@ -19,10 +19,11 @@ const print = async (
   plan: ReturnType<typeof planned>,
   paper: 'A4' | 'Letter',
   stations: number = asked.stations,
+  named: readonly (readonly string[])[] = names,
 ): Promise<readonly Page[]> =>
   readPages(
     await makePapers(
-      { kind: 'class', order: { plan, pack: classPack(plan, { ...asked, stations }), paper, names } },
+      { kind: 'class', order: { plan, pack: classPack(plan, { ...asked, stations }), paper, names: named } },
       fontFiles(),
     ),
   );
@@ -112,9 +113,16 @@ test('twenty stations of a salt-water class are a page each, each whole', async 
   expect(pages).toHaveLength(2 + 20 + 2 + 5);
 });
 
+test('twelve pieces with the longest names find room on the card', async () => {
+  const all = Array.from({ length: asked.stations }, () => Array.from({ length: 12 }, () => longest));
+  const pages = await print(planned(tokens()), 'Letter', asked.stations, all);
+  expect(pages).toHaveLength(2 + asked.stations + 2 + 2);
+  for (const { squeezed } of cardsIn(pages)) expect(squeezed.split(longest)).toHaveLength(13);
+});
+
 test('pieces that find no room on the card have a page of their own', async () => {
-  const pages = await print(planned(tokens(), { 'piece.count': 17 }), 'Letter');
+  const pages = await print(planned(tokens(), { 'piece.count': 13 }), 'Letter');
   expect(pages).toHaveLength(2 + 2 * asked.stations + 2 + 2);
-  expect(pages[3]?.squeezed).toMatch(new RegExp(`^${squeeze(classTexts.station(1, 5))}.*17$`));
+  expect(pages[3]?.squeezed).toMatch(new RegExp(`^${squeeze(classTexts.station(1, 5))}.*13$`));
   expect(pages[2]?.squeezed).not.toContain(squeeze(classTexts.pieces));
 });
