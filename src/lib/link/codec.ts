@@ -50,7 +50,29 @@ export const word = (words: readonly string[], width: number): Codec<string> => 
   },
 });
 
-/** A value that the draft holds as text. */
+/**
+ * One word of a list, or none: the last number of its width stands for what nobody has chosen, and no word may have it.
+ */
+export function wordOrNone(words: readonly string[], width: number): Codec<string> {
+  const none = 2 ** width - 1;
+  if (words.length > none) throw new RangeError(`${words.length} words found, at most ${none} expected`);
+  const inner = word(words, width);
+  return {
+    put: (out, value) => {
+      if (value === '') out.put(none, width);
+      else inner.put(out, value);
+    },
+    take: (from) => {
+      const n = from.take(width);
+      if (n === none) return '';
+      const found = words[n];
+      if (found === undefined) throw new BadBits(`no word has the number ${n}`);
+      return found;
+    },
+  };
+}
+
+/** A value that is handled as text. */
 export const asText = <T>(
   inner: Codec<T>,
   valueOf: (text: string) => T,

@@ -6,7 +6,8 @@ import type { JobInput } from '../core/plan/job-input.ts';
 import { parseJob } from '../core/plan/job-input.ts';
 import { BadBits, BitReader, BitWriter } from './bits.ts';
 import { fnv1a64, folded } from '../core/units/fnv.ts';
-import { layout } from './layout.ts';
+import { layout, mayBeUnchosen } from './layout.ts';
+import type { Unchosen } from './layout.ts';
 
 /*
  * A printed code holds everything that the plan is made from, in some 45 letters. It has no title, place or
@@ -49,6 +50,15 @@ const sealOf = (content: Uint8Array): Uint8Array => {
   return Uint8Array.of(seal >> 16, (seal >> 8) & 0xff, seal & 0xff);
 };
 
+/** A job as a code has it. */
+export interface ReadCode {
+  readonly job: JobInput;
+  readonly unchosen: readonly Unchosen[];
+}
+
+const unchosenIn = (draft: Draft): readonly Unchosen[] =>
+  mayBeUnchosen.filter((field) => draft[field] === '');
+
 function textOf(draft: Draft): string {
   const writer = new BitWriter();
   layout.put(writer, draft);
@@ -56,8 +66,15 @@ function textOf(draft: Draft): string {
   return VERSION + lettersOf(Uint8Array.of(...content, ...sealOf(content)));
 }
 
-/** A job's settings as a short text for an address or a QR code. Equal settings give equal texts. */
-export const jobCode = (job: JobInput): string => textOf(plainDraft({ ...job, units: defaultReadingUnits }));
+/**
+ * A job's settings as a short text for an address or a QR code; equal settings give equal texts.
+ * @param unchosen fields that nobody has chosen: a job file has a usual value for them, and the code says so
+ */
+export const jobCode = (job: JobInput, unchosen: readonly Unchosen[] = []): string =>
+  textOf({
+    ...plainDraft({ ...job, units: defaultReadingUnits }),
+    ...Object.fromEntries(unchosen.map((field) => [field, ''])),
+  });
 
 /** The settings in a text, or why it holds none. */
 function settingsIn(text: string): Draft | TextFault {
@@ -79,12 +96,13 @@ function settingsIn(text: string): Draft | TextFault {
  * Reads settings from outside. Nothing in them is trusted: they are checked as a job file is.
  * @returns the job, as if its file had been typed; or why there is none
  */
-export function readJobCode(text: string): { readonly job: JobInput } | { readonly fault: TextFault } {
+export function readJobCode(text: string): ReadCode | { readonly fault: TextFault } {
   if (text.length < 2 || text.length > MOST_LETTERS || !/^[\w-]+$/.test(text)) return { fault: 'foreign' };
   if (/^[2-9]/.test(text)) return { fault: 'newer' };
   if (!text.startsWith(VERSION)) return { fault: 'foreign' };
   const draft = settingsIn(text);
   if (typeof draft === 'string') return { fault: draft };
+  // planned as a job file without them is; what was left open stays said
   const parsed = parseJob(fileFrom(draft), { areaLater: true });
-  return 'job' in parsed ? parsed : { fault: 'no-job' };
+  return 'job' in parsed ? { job: parsed.job, unchosen: unchosenIn(draft) } : { fault: 'no-job' };
 }

@@ -4,7 +4,7 @@ import type { JobField } from '../core/job/field-kinds.ts';
 import { fieldIdOf, fieldRows } from '../core/job/fields.ts';
 import type { FieldId } from '../core/job/fields.ts';
 import { BadBits } from './bits.ts';
-import { asText, few, fields, flag, number, signed, word } from './codec.ts';
+import { asText, few, fields, flag, number, signed, word, wordOrNone } from './codec.ts';
 import type { Codec } from './codec.ts';
 
 /** Title for a job read from a code, since codes do not hold titles. */
@@ -62,6 +62,11 @@ function codecOf({ kind, of = [], bits = 0, min = 0 }: JobField): Codec<string> 
   }
 }
 
+/** Fields that a code can say nobody has chosen, though a job file has a usual value for them. */
+export const mayBeUnchosen = ['supply.kind'] as const satisfies readonly FieldId[];
+export type Unchosen = (typeof mayBeUnchosen)[number];
+const isUnchosen = (id: FieldId): boolean => mayBeUnchosen.some((one) => one === id);
+
 interface Field {
   readonly id: FieldId;
   readonly row: JobField;
@@ -71,7 +76,10 @@ interface Field {
 /** Fields by their place in the code. Version 1 has places 0 to 33; adding a place needs a new version. */
 const places: readonly (readonly Field[])[] = fieldRows.reduce<Field[][]>((all, [path, row]) => {
   const id = fieldIdOf(path);
-  if (row.code !== undefined && id !== null) (all[row.code] ??= []).push({ id, row, codec: codecOf(row) });
+  if (row.code !== undefined && id !== null) {
+    const codec = isUnchosen(id) ? wordOrNone(row.of ?? [], row.bits ?? 0) : codecOf(row);
+    (all[row.code] ??= []).push({ id, row, codec });
+  }
   return all;
 }, []);
 

@@ -2,23 +2,20 @@ import type { Content, ContentSection, TableCell, TDocumentDefinitions } from 'p
 import { readingUnitsOf } from '../core/job/reading-units.ts';
 import type { ClassPack } from '../core/plan/class-pack.ts';
 import type { Plan } from '../core/plan/plan.ts';
-import {
-  afterLines,
-  beforeLines,
-  bringLines,
-  classTexts,
-  clockOf,
-  partNames,
-  timeText,
-} from '$words/class.ts';
-import { withUnit } from '$words/units.ts';
+import { afterLines, beforeLines, classTexts, eveningRows, timeText } from '$words/class.ts';
+import { needLines } from '$words/class-needs.ts';
 import { language } from '$words/locale.ts';
 import { checkBox, plateMark, ruled } from './drawing/plate-mark.ts';
 import { signalPanel } from './drawing/signal-panel.ts';
+import { sheetsOf } from './label-sheet.ts';
+import { labelOfPlan } from './labelled-bath.ts';
+import type { LabelledBath } from './labelled-bath.ts';
 import type { ClassOrder } from './order.ts';
 import { dayOf, faces, ink, mm, pageSizes, sheetMargin, tabular } from './paper.ts';
 import { stationCard } from './station-card.ts';
+import { stripPage } from './strip-page.ts';
 import { typeset } from './typeset.ts';
+import { wearPage } from './wear-page.ts';
 
 const heading = (text: string): Content => ({ text, bold: true, fontSize: 14, margin: [0, 7, 0, 2] });
 
@@ -30,18 +27,18 @@ const toTick = (text: string): Content => ({
   margin: [0, 0, 0, 3],
 });
 
-/** Start and duration of each part. */
-function evening({ parts }: ClassPack): Content {
+/** When each part begins, and how long it takes. */
+function evening(pack: ClassPack): Content {
   const head = [classTexts.begins, classTexts.takes, classTexts.part];
   return {
     table: {
-      widths: [54, 60, '*'],
+      widths: [54, 76, '*'],
       body: [
         head.map((text): TableCell => ({ text, fontSize: 9, color: ink.soft })),
-        ...parts.map(({ id, from, minutes }): TableCell[] => [
-          { text: clockOf(from), bold: true, ...tabular },
-          { text: typeset(withUnit(String(minutes), 'min')), ...tabular },
-          { text: partNames[id] },
+        ...eveningRows(pack).map(({ begins, takes, what }): TableCell[] => [
+          { text: begins, bold: true, ...tabular },
+          { text: typeset(takes), ...tabular },
+          { text: what },
         ]),
       ],
     },
@@ -65,19 +62,8 @@ function leaderSheet(plan: Plan, pack: ClassPack): ContentSection {
         margin: [0, 2, 0, 8],
       },
       signalPanel('WARNING', classTexts.rules.join(' '), 10),
-      {
-        columns: [
-          {
-            width: '*',
-            stack: [heading(classTexts.bring), ...bringLines(pack).map(toTick)],
-          },
-          {
-            width: '*',
-            stack: [heading(classTexts.before), ...beforeLines(plan, pack).map(toTick)],
-          },
-        ],
-        columnGap: 18,
-      },
+      heading(classTexts.before),
+      ...beforeLines(plan, pack).map(toTick),
       heading(classTexts.evening),
       evening(pack),
       {
@@ -100,9 +86,40 @@ function leaderSheet(plan: Plan, pack: ClassPack): ContentSection {
   };
 }
 
-/** Papers for a class: a sheet for the person who leads it, and a page for each station. */
-export function classPapers({ plan, pack, paper }: ClassOrder): TDocumentDefinitions {
-  const stations = Array.from({ length: pack.asked.stations }, (_, n) => stationCard(plan, pack, n + 1));
+/** What to buy and lay out, added up: the paper to take to the shop. */
+function needsSheet(plan: Plan, pack: ClassPack): ContentSection {
+  return {
+    pageMargins: [sheetMargin, mm(14), sheetMargin, mm(12)],
+    header: () => null,
+    footer: () => null,
+    section: [
+      { text: `Etchwright · ${classTexts.title}`, fontSize: 10, bold: true, color: ink.accent },
+      { text: classTexts.bring, fontSize: 26, bold: true, lineHeight: 1, margin: [0, 0, 0, 10] },
+      ...needLines(pack, readingUnitsOf(plan.job)).map(toTick),
+    ],
+  };
+}
+
+/** A label for the bath of each station. */
+const labels = (plan: Plan, { asked }: ClassPack): LabelledBath[] =>
+  Array.from({ length: asked.stations }, (_, n) =>
+    labelOfPlan(plan, '', classTexts.station(n + 1, asked.stations)),
+  );
+
+/**
+ * Papers for a class: the sheet of whoever leads it, the shopping list, a page for each station, first aid and what to
+ * wear to hang up, and a label for each bath.
+ */
+export function classPapers({ plan: planned, pack, paper, names }: ClassOrder): TDocumentDefinitions {
+  const plan = { ...planned, job: { ...planned.job, paper } };
+  const stations = Array.from({ length: pack.asked.stations }, (_, n) =>
+    stationCard(
+      plan,
+      pack,
+      n + 1,
+      Array.from({ length: plan.job.piece.count }, (_name, piece) => names[n]?.[piece] ?? ''),
+    ),
+  );
   return {
     pageSize: pageSizes[paper],
     language,
@@ -115,6 +132,13 @@ export function classPapers({ plan, pack, paper }: ClassOrder): TDocumentDefinit
       creationDate: dayOf(plan.dataVersion),
     },
     defaultStyle: { font: faces.text, fontSize: 11, color: ink.black },
-    content: [leaderSheet(plan, pack), ...stations],
+    content: [
+      leaderSheet(plan, pack),
+      needsSheet(plan, pack),
+      ...stations,
+      stripPage(plan),
+      wearPage(plan),
+      ...sheetsOf(labels(plan, pack), paper, 0),
+    ],
   };
 }

@@ -4,6 +4,7 @@ import { language } from '$words/locale.ts';
 import { bathLabel, label } from './bath-label.ts';
 import { standingBar } from './drawing/scale-bar.ts';
 import { labelOfShelf } from './labelled-bath.ts';
+import type { LabelledBath } from './labelled-bath.ts';
 import type { LabelsOrder } from './order.ts';
 import { faces, ink, mm, pageSizes } from './paper.ts';
 import { place } from './place.ts';
@@ -51,8 +52,11 @@ function margin(left: number, top: number, width: number): Content[] {
   ];
 }
 
-function sheet(labels: readonly { readonly content: Content[] }[], order: LabelsOrder): ContentSection {
-  const { height: width } = pageSizes[order.paper];
+function sheet(
+  labels: readonly { readonly content: Content[] }[],
+  paper: LabelsOrder['paper'],
+): ContentSection {
+  const { height: width } = pageSizes[paper];
   const [left, top] = [mm(sheetOfLabels.margin), mm(sheetOfLabels.margin)];
   const right = left + mm(placeOf(1).x + label.width + 6);
   return {
@@ -69,14 +73,15 @@ function sheet(labels: readonly { readonly content: Content[] }[], order: Labels
   };
 }
 
-/** Labels of baths on the shelf, each as often as asked, from the first free place on. */
-export function labelSheets(order: LabelsOrder): TDocumentDefinitions {
-  const wanted = order.baths.flatMap(({ bath, copies }) =>
-    Array.from({ length: copies }, () => labelOfShelf(bath)),
-  );
-  const laid = spread(wanted.length, order.skip);
+/** So many labels on sheets, from the first free place on. @param skip places used already */
+export function sheetsOf(
+  wanted: readonly LabelledBath[],
+  paper: LabelsOrder['paper'],
+  skip: number,
+): ContentSection[] {
+  const laid = spread(wanted.length, skip);
   const sheets = Math.max(0, ...laid.map((one) => one.sheet + 1));
-  const content = Array.from({ length: sheets }, (_, n) =>
+  return Array.from({ length: sheets }, (_, n) =>
     sheet(
       wanted.flatMap((one, i) => {
         const at = laid[i];
@@ -85,8 +90,15 @@ export function labelSheets(order: LabelsOrder): TDocumentDefinitions {
         const [left, top] = [mm(sheetOfLabels.margin + x), mm(sheetOfLabels.margin + y)];
         return [{ content: bathLabel(one, left, top) }];
       }),
-      order,
+      paper,
     ),
+  );
+}
+
+/** Labels of baths on the shelf, a copy for each of its copies, from the first free place on. */
+export function labelSheets(order: LabelsOrder): TDocumentDefinitions {
+  const wanted = order.baths.flatMap(({ bath, copies }) =>
+    Array.from({ length: copies }, () => labelOfShelf(bath)),
   );
   return {
     pageSize: pageSizes[order.paper],
@@ -96,6 +108,6 @@ export function labelSheets(order: LabelsOrder): TDocumentDefinitions {
     version: '1.7',
     info: { title: cutTexts.sheetTitle, creator: 'Etchwright', producer: 'Etchwright' },
     defaultStyle: { font: faces.text, fontSize: 11, color: ink.black },
-    content,
+    content: sheetsOf(wanted, order.paper, order.skip),
   };
 }

@@ -36,8 +36,11 @@ export interface LabelledBath {
 const joined = (text: string, metals: readonly string[], holds: string): string =>
   metals.length === 0 ? text : `${text} ${holds.replace('{metals}', metals.join(', '))}`;
 
-/** The label of a plan's bath, to be completed by hand. */
-export function labelOfPlan(plan: Plan, code: string): LabelledBath {
+/**
+ * The label of the bath that a plan uses, to be filled in by hand.
+ * @param jar its name; a line to write it on without one
+ */
+export function labelOfPlan(plan: Plan, code: string, jar: string = labelTexts.jar): LabelledBath {
   const { job, figures } = plan;
   const units = readingUnitsOf(job);
   const percent = figures.mass_percent;
@@ -60,7 +63,7 @@ export function labelOfPlan(plan: Plan, code: string): LabelledBath {
   const hazards = bathHazards(plan);
   return {
     head: hazards ? jarNames[hazards.family] : '',
-    jar: labelTexts.jar,
+    jar,
     contents: joined(text, metals, labelTexts.holds),
     metals: metals.length,
     hazards,

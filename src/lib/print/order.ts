@@ -48,11 +48,13 @@ export interface StencilOrder {
   readonly isNegative: boolean;
 }
 
-/** Papers for a class: a sheet for the person who leads it, and a card for each station. */
+/** Papers for a class: a sheet for whoever leads it, a card for each station, what hangs there, the labels. */
 export interface ClassOrder {
   readonly paper: Plan['job']['paper'];
   readonly plan: Plan;
   readonly pack: ClassPack;
+  /** a name for each piece of each station, empty where none was typed */
+  readonly names: readonly (readonly string[])[];
 }
 
 /** Everything that can be ordered. */

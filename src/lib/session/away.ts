@@ -1,10 +1,10 @@
-import { countryOf } from '../core/facts/countries.ts';
 import { awayFor } from '../core/plan/away.ts';
 import type { Away } from '../core/plan/away.ts';
 import { uses } from '../core/job/choices.ts';
 import type { Use } from '../core/cell/setup.ts';
 import type { MetalGroup } from '../core/facts/metal-groups.ts';
 import type { Preferences } from '../notebook/records.ts';
+import { countryCode } from './country.ts';
 import { openNotebook } from './jobs.ts';
 import { changePreferences, keptPreferences } from './preferences.ts';
 import { allBaths } from './shelf.ts';
@@ -25,7 +25,7 @@ const groups: readonly string[] = ['silver', 'copper and brass', 'nickel', 'iron
 
 const keeperOf = (kept: Preferences | null): Keeper => ({
   use: uses.find((use) => use === kept?.use) ?? 'home',
-  country: countryOf(kept?.country ?? '') || null,
+  country: countryCode(kept?.country ?? ''),
   authority: kept?.authority?.name ?? '',
   mayTreat: kept?.authority?.mayTreat ?? '',
   silverPrice: kept?.silverPrice ?? '',

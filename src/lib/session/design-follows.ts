@@ -24,8 +24,8 @@ const freshSupply = (kind: string): Partial<Draft> => ({
   'supply.maxAmps': kind === 'bench' ? blankDraft['supply.maxAmps'] : '',
 });
 
-/** Removes a wire taped to the back when a piece is bitten on both faces. */
-const withoutBack = (draft: Draft): Draft =>
+/** A wire taped to the back is no hanger for a piece that is bitten on both faces. */
+export const withoutBack = <D extends Partial<Draft>>(draft: D): D =>
   draft['piece.faces'] === 'both' && draft.hanger === 'wire' ? { ...draft, hanger: 'tab' } : draft;
 
 /**

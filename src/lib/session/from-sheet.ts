@@ -3,14 +3,15 @@ import { parseJob } from '../core/plan/job-input.ts';
 import type { JobInput } from '../core/plan/job-input.ts';
 import { textIn } from '../link/address.ts';
 import { readJobCode, jobCode } from '../link/job-code.ts';
-import type { TextFault } from '../link/job-code.ts';
+import type { ReadCode, TextFault } from '../link/job-code.ts';
+import type { Unchosen } from '../link/layout.ts';
 import { looksLikeCode, readShortCode, shortCode } from '../link/short-code.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import { isUnreadable } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
 import { blankDraft, draftFrom, readingUnitsIn } from './draft.ts';
 import type { Draft } from './draft.ts';
-import { jobFileOf } from './job-file.ts';
+import { jobFileOf, leftOpen } from './job-file.ts';
 import { draftOf } from './jobs-from-plan.ts';
 import { paperOfRegion } from './paper-size.ts';
 import { preferredAnswers } from './preferences.ts';
@@ -20,7 +21,9 @@ export interface FromSheet {
   /** answers for a new job; none of its checks are done */
   readonly draft: Draft;
   readonly job: JobInput;
-  /** the job of this notebook that printed the sheet */
+  /** what the sheet leaves open: planned as usual, and still to be chosen */
+  readonly unchosen: readonly Unchosen[];
+  /** the job in this notebook that printed the sheet */
   readonly here: { readonly id: string; readonly title: string } | null;
 }
 
@@ -45,13 +48,26 @@ const isPrinted = (value: unknown): value is Printed =>
   typeof value.id === 'string' &&
   typeof value.text === 'string';
 
-/** The settings text of a stored job as it is now, or null while it is incomplete. */
-function textOf(record: JobRecord): string | null {
-  const parsed = parseJob(jobFileOf(draftFrom(record.draft)), { areaLater: true });
-  return 'job' in parsed ? jobCode(parsed.job) : null;
+/** Settings text of a draft as it stands, or null while it is no whole job. */
+function textOf(draft: Draft): string | null {
+  const parsed = parseJob(jobFileOf(draft), { areaLater: true });
+  return 'job' in parsed ? jobCode(parsed.job, leftOpen(draft)) : null;
 }
 
-/** Answers that are the maker's own and are not taken from a sheet: title, place, paper, scale and units. */
+/**
+ * Whether papers with this text are this job's: as it stands, or as it stood before its bare metal was measured. A label
+ * is printed when the bath is mixed, the sheet when the piece is masked: both lead to one job.
+ */
+const isOf = (draft: Draft, text: string): boolean =>
+  textOf(draft) === text || textOf({ ...draft, 'piece.area': 'later' }) === text;
+
+/** A job as it was printed, with what was left open then. */
+const asPrinted = ({ job, unchosen }: ReadCode): Draft => ({
+  ...draftOf(job),
+  ...Object.fromEntries(unchosen.map((field) => [field, ''])),
+});
+
+/** What is the maker's own and not the sheet's: title, place, paper, scale and units. */
 const ownIn = (draft: Draft): Partial<Draft> =>
   Object.fromEntries(
     fieldRows.flatMap(([path, { own }]) => {
@@ -69,14 +85,12 @@ function fromRecord(record: JobRecord, text: string): FromSheet | null {
   const read = readJobCode(text);
   if ('fault' in read) return null;
   const stored = draftFrom(record.draft);
-  // if the job has not changed since, take its whole draft, with bath and drawing; otherwise the settings as
-  // printed
-  const draft =
-    textOf(record) === text
-      ? // when its bath was mixed and its piece painted says nothing of the new ones
-        { ...stored, 'bath.mixedAt': '', 'resist.paintedAt': '' }
-      : { ...draftOf({ ...read.job, units: readingUnitsIn(stored) }), ...ownIn(stored) };
-  return { draft, job: read.job, here: { id: record.id, title: stored.title } };
+  // unchanged since: the whole draft, with bath and drawing; otherwise as printed
+  const draft = isOf(stored, text)
+    ? // when its bath was mixed and its piece painted says nothing of the new ones
+      { ...stored, 'bath.mixedAt': '', 'resist.paintedAt': '' }
+    : { ...asPrinted({ ...read, job: { ...read.job, units: readingUnitsIn(stored) } }), ...ownIn(stored) };
+  return { draft, job: read.job, unchosen: read.unchosen, here: { id: record.id, title: stored.title } };
 }
 
 async function byCode(book: Notebook, code: string): Promise<FromSheet | null> {
@@ -87,7 +101,7 @@ async function byCode(book: Notebook, code: string): Promise<FromSheet | null> {
   }
   const { records } = await book.jobs();
   for (const record of records) {
-    const text = textOf(record);
+    const text = textOf(draftFrom(record.draft));
     if (text !== null && shortCode(text) === code) return fromRecord(record, text);
   }
   return null;
@@ -96,14 +110,17 @@ async function byCode(book: Notebook, code: string): Promise<FromSheet | null> {
 async function byText(book: Notebook, text: string): Promise<FromSheet | { readonly fault: SheetFault }> {
   const read = readJobCode(text);
   if ('fault' in read) return read;
+  const preferred = await preferredAnswers(book);
   const draft = {
-    ...draftOf(read.job),
+    ...asPrinted(read),
     ...ownIn(blankDraft),
     title: read.job.title,
     paper: paperOfRegion(navigator.languages),
-    ...(await preferredAnswers(book)),
+    // how the sheet's supply was set says nothing of the one in this workshop
+    ...(preferred['supply.kind'] ? { 'supply.control': 'volts' } : {}),
+    ...preferred,
   };
-  return { draft, job: read.job, here: null };
+  return { draft, job: read.job, unchosen: read.unchosen, here: null };
 }
 
 /** Finds the job of a typed code, a pasted address or the text of a QR code. */

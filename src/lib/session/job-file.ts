@@ -2,10 +2,12 @@ import { fileFrom, isAsked, typedNumber, unitIn } from '../core/job/draft.ts';
 import type { Draft } from '../core/job/draft.ts';
 import type { JobField } from '../core/job/field-kinds.ts';
 import { fieldIdOf, fieldRows, jobFields } from '../core/job/fields.ts';
-import { countryOf } from '../core/facts/countries.ts';
 import type { FieldId, JobPath } from '../core/job/fields.ts';
 import type { Fault } from '../core/plan/fault.ts';
 import { converted, fromSi, symbolOf, toSi } from '../core/units/convert.ts';
+import { mayBeUnchosen } from '../link/layout.ts';
+import type { Unchosen } from '../link/layout.ts';
+import { countryTyped } from './country.ts';
 import { blankDraft } from './draft.ts';
 import { inDepthUnit } from './length-unit.ts';
 
@@ -66,7 +68,7 @@ function inFull(draft: Draft): Draft {
     'cathode.size': 'own',
     'cathode.width': draft[width],
     'cathode.height': draft[height],
-    'place.country': countryOf(draft['place.country']),
+    'place.country': countryTyped(draft['place.country']),
   };
 }
 
@@ -105,6 +107,10 @@ export function jobFileOf(draft: Draft): object {
  */
 export const unchosenIn = (draft: Draft): readonly Fault[] =>
   isBlank(draft, 'supply.kind') ? [{ path: 'supply.kind', found: 'nothing', expected: 'a supply' }] : [];
+
+/** Fields that a job file has a usual value for, and this maker has chosen none of. */
+export const leftOpen = (draft: Draft): readonly Unchosen[] =>
+  mayBeUnchosen.filter((field) => isBlank(draft, field));
 
 const isBlank = (draft: Draft, field: FieldId): boolean => draft[field].trim() === '';
 

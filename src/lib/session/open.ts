@@ -1,4 +1,4 @@
-import { titleAgain } from '$words/job-title.ts';
+import { titleAgain, titleApart } from '$words/job-title.ts';
 import { startPlanner } from '../work/planner.ts';
 import { procedureVersion } from '../procedure/machine.ts';
 import { jobVersion } from '../notebook/records.ts';
@@ -8,6 +8,7 @@ import type { Notebook } from '../notebook/store.ts';
 import { earlierOf } from './beside.ts';
 import { ratesIn } from './bench-rates.ts';
 import type { Earlier } from './beside.ts';
+import { withoutBack } from './design-follows.ts';
 import { blankDraft } from './draft.ts';
 import { JobSession } from './job-session.svelte.ts';
 import { newId } from './new-id.ts';
@@ -109,24 +110,31 @@ const FIRST_IN_A_KNOWN_WORKSHOP = 'metal.which';
 /** Fields that start empty, because only the maker can know the answer. */
 const unchosen = { 'piece.metal': '', 'bath.salt': '', 'supply.kind': '', 'workshop.has': '' } as const;
 
+const titlesIn = async (book: Notebook): Promise<ReadonlySet<string>> =>
+  new Set((await summariesIn(book)).map(({ title }) => title));
+
+const titleOf = (draft: Readonly<Record<string, string>>, copyOf: string | undefined, now: number): string =>
+  copyOf === undefined ? (draft['title'] ?? '') : titleAgain(draft['title'] ?? '', now);
+
 /**
  * Starts a job and returns its id.
  * @param draft answers to start with; if absent: blank answers, the region's paper and the kept preferences
  * @param copyOf id of the job whose answers they are
  */
-
 export async function startJob(draft?: Readonly<Record<string, string>>, copyOf?: string): Promise<string> {
   const book = await notebook();
   const now = Date.now();
   const record = newRecord(now, {
-    ...(draft ?? {
-      ...blankDraft,
-      ...unchosen,
-      paper: paperOfRegion(navigator.languages),
-      ...(await preferredAnswers(book)),
-    }),
-    // the title must tell a copy from the first job
-    ...(draft && copyOf !== undefined ? { title: titleAgain(draft['title'] ?? '', now) } : {}),
+    ...(draft
+      ? withoutBack(draft)
+      : {
+          ...blankDraft,
+          ...unchosen,
+          paper: paperOfRegion(navigator.languages),
+          ...(await preferredAnswers(book)),
+        }),
+    // a job from another one's answers is a job of its own, and is told apart from all that are here
+    ...(draft ? { title: titleApart(titleOf(draft, copyOf, now), await titlesIn(book)) } : {}),
     // what is mixed is mixed for one job, and what is painted for one piece
     'bath.mixedAt': '',
     'resist.paintedAt': '',

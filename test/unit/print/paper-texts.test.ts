@@ -32,7 +32,10 @@ function everyText(plan: Plan): readonly string[] {
   return [
     ...textsOf(documentOf({ kind: 'job', plan, order: { kinds: paperKinds, marks: null } })),
     ...textsOf(
-      documentOf({ kind: 'class', order: { plan, pack: classPack(plan, asked), paper: plan.job.paper } }),
+      documentOf({
+        kind: 'class',
+        order: { plan, pack: classPack(plan, asked), paper: plan.job.paper, names: [] },
+      }),
     ),
     summary.what,
     ...summary.heroes.map(({ name, all }) => `${name}: ${all}`),

@@ -63,6 +63,37 @@ describe('what no screen asks', () => {
   });
 });
 
+test.each<[FieldId, string]>([
+  ['piece.faces', 'both'],
+  ['hanger', 'wire'],
+])('no wire is taped to a back that is bitten too, whichever is said last: %s', (field, value) => {
+  const other: Partial<Draft> =
+    field === 'hanger' ? { 'piece.faces': 'both', hanger: 'hole' } : { hanger: 'wire' };
+  expect(changed({ ...blankDraft, ...other }, field, value).hanger).toBe('tab');
+});
+
+test('what was typed of one kind of supply does not act once another is chosen', () => {
+  const adapter: Draft = {
+    ...blankDraft,
+    'supply.kind': 'adapter',
+    'supply.volts': '12',
+    'supply.maxAmps': '0.5',
+    'supply.amps': 'no',
+  };
+  const bench = changed(adapter, 'supply.kind', 'bench');
+  expect(bench).toMatchObject({
+    'supply.volts': blankDraft['supply.volts'],
+    'supply.maxAmps': blankDraft['supply.maxAmps'],
+    'supply.amps': 'yes',
+    'supply.control': 'volts',
+  });
+  // and none of a bench supply's usual values stands on an adapter's label
+  expect(changed(bench, 'supply.kind', 'adapter')).toMatchObject({
+    'supply.volts': '',
+    'supply.maxAmps': '',
+  });
+});
+
 test('an area typed by hand stays whatever the size', () => {
   const typed = { ...drawn, 'piece.design': '' };
   expect(changed(typed, 'piece.width', '40')).toEqual({ ...typed, 'piece.width': '40' });

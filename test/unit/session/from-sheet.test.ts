@@ -12,7 +12,11 @@ import type { Notebook } from '../../../src/lib/notebook/store.ts';
 import { draftFrom } from '../../../src/lib/session/draft.ts';
 import { fromSheet, rememberCode } from '../../../src/lib/session/from-sheet.ts';
 import type { FromSheet } from '../../../src/lib/session/from-sheet.ts';
-import { jobFileOf } from '../../../src/lib/session/job-file.ts';
+import { jobFileOf, unchosenIn } from '../../../src/lib/session/job-file.ts';
+import { textForPapers } from '../../../src/lib/session/job-marks.ts';
+import { changePreferences } from '../../../src/lib/session/preferences.ts';
+import { settingsLines } from '../../../src/lib/words/en/from-sheet.ts';
+import { si } from '../../../src/lib/core/units/quantity.ts';
 import { draftOf } from '../../../src/lib/session/jobs-from-plan.ts';
 import { paperOfRegion } from '../../../src/lib/session/paper-size.ts';
 import { amount, cuff, jobOf, patched, pendant, refusedBy, tokens } from '../../fixtures/jobs.ts';
@@ -101,6 +105,14 @@ describe('a code', () => {
     expect(textOfDraft(draft)).toBe(text);
   });
 
+  test('of a label printed before the bare metal was measured leads to the job as its sheet does', async () => {
+    const later = textOfDraft({ ...own, 'piece.area': 'later' });
+    expect(later).not.toBe(text);
+    await book.saveJob(record('b', own), 'relaxed');
+    await rememberCode(book, shortCode(later), { id: 'b', text: later });
+    expect((await found(shortCode(later))).draft).toEqual((await found(code)).draft);
+  });
+
   test('of a job that was deleted, or of another notebook, finds nothing and says so', async () => {
     await rememberCode(book, code, { id: 'gone', text });
     expect(await fromSheet(book, code)).toEqual({ fault: 'not-here' });
@@ -158,6 +170,85 @@ describe('settings that a sheet carried', () => {
     expect(await fromSheet(book, '#start=')).toEqual({ fault: 'foreign' });
     expect(await fromSheet(book, 'https://elsewhere.example/')).toEqual({ fault: 'foreign' });
     expect(await fromSheet(book, textOfDraft(own).slice(0, -2))).toEqual({ fault: 'damaged' });
+  });
+});
+
+describe('a supply that nobody has chosen', () => {
+  const open = { ...own, 'supply.kind': '' };
+  const plan = planJob(jobOf(jobFileOf(open)));
+  const text = textForPapers(open, plan) ?? '';
+
+  test('is carried as such, and reopens unchosen', async () => {
+    const chosen = textForPapers({ ...open, 'supply.kind': 'bench' }, plan);
+    expect(text).not.toBe(chosen);
+    const read = await found(text);
+    expect(read.unchosen).toEqual(['supply.kind']);
+    expect(read.draft['supply.kind']).toBe('');
+    expect(unchosenIn(read.draft)).toHaveLength(1);
+    const lines = settingsLines(read.job, read.unchosen);
+    expect(lines.at(-1)).toBe('Supply not chosen yet');
+    expect(lines.join(' ')).not.toMatch(/\dV|\d\s?A\b/);
+    // a chosen one is, of the same job
+    expect((await found(chosen ?? '')).unchosen).toEqual([]);
+  });
+
+  test('is found again by the code of the label, in the notebook that printed it', async () => {
+    await book.saveJob(record('b', open), 'relaxed');
+    const { draft, here } = await found(shortCode(text));
+    expect(here?.id).toBe('b');
+    expect(draft['supply.kind']).toBe('');
+    // and as printed, once it has been chosen
+    await rememberCode(book, shortCode(text), { id: 'b', text });
+    await book.saveJob(record('b', { ...open, 'supply.kind': 'adapter', 'supply.volts': '5' }), 'relaxed');
+    expect((await found(shortCode(text))).draft['supply.kind']).toBe('');
+  });
+});
+
+test('volts that stand on a supply with knobs before anybody typed are nobody’s answer', () => {
+  const bench = jobOf(
+    jobFileOf({ ...own, 'supply.kind': 'bench', 'supply.control': 'volts', 'supply.volts': '7' }),
+  );
+  expect(settingsLines(bench).at(-1)).toMatch(/^Bench supply, 3\s?A at most$/);
+  const adapter = {
+    'supply.kind': 'adapter',
+    'supply.volts': '5',
+    'supply.maxAmps': '',
+    'supply.amps': 'no',
+  };
+  const fixed = jobOf(jobFileOf({ ...own, 'supply.control': 'volts', ...adapter }));
+  expect(settingsLines(fixed).at(-1)).toMatch(/^Plug-in adapter, 5\s?V$/);
+});
+
+test('label and sheet of one job carry one text, whatever the plan proposes to set', () => {
+  const job = jobOf(jobFileOf(own));
+  const atMixing = planJob(job);
+  const atStart = planJob({
+    ...job,
+    supply: { ...job.supply, control: 'volts', volts: si(2.9), maxAmps: null },
+  });
+  expect(atStart.job.supply).not.toEqual(atMixing.job.supply);
+  expect(textForPapers(own, atMixing)).toBe(textForPapers(own, atStart));
+});
+
+test('the supply of this workshop comes whole, with nothing of how the sheet’s was set', async () => {
+  const workshop = {
+    'workshop.known': 'yes',
+    'supply.kind': 'adapter',
+    'supply.amps': 'no',
+    'supply.volts': '5',
+    'supply.maxAmps': '2',
+    scale: '1',
+  };
+  await changePreferences(book, { workshop });
+  const held = jobCode(jobOf(tokens()));
+  const { draft, job } = await found(held);
+  expect(job.supply.control).toBe('amps');
+  expect(draft).toMatchObject(workshop);
+  expect(jobOf(jobFileOf(draft)).supply).toMatchObject({
+    kind: 'adapter',
+    control: 'volts',
+    volts: 5,
+    maxAmps: 2,
   });
 });
 

@@ -18,3 +18,6 @@ export const stencilCopies: Bounds = { least: 1, most: 200 };
 
 /** Smallest detail of a drawing to keep, mm. */
 export const detailBounds: Bounds = { least: 0, most: 5 };
+
+/** Letters of a name that fit beside a piece on a station's card. */
+export const mostNameLetters = 16;

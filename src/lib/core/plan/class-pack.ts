@@ -1,5 +1,8 @@
-import { limits } from '../facts/limits.ts';
+import { limits, practice } from '../facts/limits.ts';
 import { classFacts } from '../facts/class-facts.ts';
+import { fromHours, toMinutes } from '../units/time.ts';
+import { layOutOf } from './lay-out.ts';
+import type { LayOutLine } from './lay-out.ts';
 import type { FigureId } from './outcome.ts';
 import type { Plan } from './plan.ts';
 
@@ -40,6 +43,9 @@ export interface ClassPack {
   readonly gloves: number;
   readonly goggles: number;
   readonly supplies: number;
+  readonly aprons: number;
+  /** what to buy and lay out for all stations together */
+  readonly needs: readonly LayOutLine[];
   /** one bath, and all of them: mL and g */
   readonly bathEach: { readonly water: number; readonly salt: number; readonly volume: number };
   readonly salt: number;
@@ -51,13 +57,24 @@ export interface ClassPack {
   readonly air: { readonly flow: number; readonly opening: number } | null;
   /** ppm in the room if one station's current turns to chlorine; null without chloride, or with a room unknown */
   readonly chlorine: number | null;
+  /** min at least that the mixed baths stand until all is dissolved and clear */
+  readonly standing: number;
   /** minutes from the beginning at which each part starts, and how long it takes */
   readonly parts: readonly { readonly id: ClassPart; readonly from: number; readonly minutes: number }[];
   /** minutes beyond those that there are; 0 when it fits */
   readonly over: number;
-  /** depth that could be bitten in the time there is, um; null when the wanted one can, or none can */
+  /**
+   * depth that could be bitten in the time there is, um, rounded down; null when the wanted one can, when none can,
+   * and when the piece is to be bitten right through
+   */
   readonly fittingDepth: number | null;
   readonly stops: readonly ClassStop[];
+}
+
+/** Two digits, and never more than there is time for. */
+function roundedDown(um: number): number {
+  const step = 10 ** (Math.floor(Math.log10(um)) - 1);
+  return Number((Math.floor(um / step) * step).toPrecision(2));
 }
 
 const DISSOLVED = 'dissolved_metal.';
@@ -95,7 +112,10 @@ export function classPack(plan: Plan, asked: ClassAsked): ClassPack {
   const parts = partsOf(asked, bite);
   const over = Math.max(0, parts.reduce((sum, { minutes }) => sum + minutes, 0) - asked.minutes);
   // the time goes with the depth
-  const fitting = bite > over ? plan.job.piece.depth * 1e6 * ((bite - over) / bite) : null;
+  const fitting =
+    bite > over && !plan.job.piece.through
+      ? roundedDown(plan.job.piece.depth * 1e6 * ((bite - over) / bite))
+      : null;
   const each = {
     water: valueOf('water_volume'),
     salt: valueOf('salt_mass'),
@@ -110,6 +130,8 @@ export function classPack(plan: Plan, asked: ClassAsked): ClassPack {
     gloves: people * classFacts.pairsEach.value,
     goggles: people + classFacts.spareGoggles.value,
     supplies: stations,
+    aprons: people,
+    needs: layOutOf(plan, stations),
     bathEach: each,
     salt: stations * each.salt,
     waste: stations * (each.volume / 1e3 + classFacts.rinseEach.value),
@@ -122,6 +144,7 @@ export function classPack(plan: Plan, asked: ClassAsked): ClassPack {
       ? { flow: stations * highOf('hydrogen_air'), opening: stations * highOf('hydrogen_opening') }
       : null,
     chlorine,
+    standing: toMinutes(fromHours(practice.dissolveHours.value)),
     parts,
     over,
     fittingDepth: over > 0 ? fitting : null,

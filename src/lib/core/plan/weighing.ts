@@ -12,8 +12,6 @@ export type PieceWeighing =
 const WHOLE = 50;
 /** A mass below this many steps of the scale would be wrong by more than a tenth. */
 const LEAST_STEPS = 5;
-/** Highest error of rounding, as a share: the plan allows as much for filling. */
-const TOLERATED = 0.05;
 /** Distance of the marks on a jug, mL. */
 const JUG = 5;
 
@@ -26,6 +24,9 @@ const nearest = (value: number, step: number): number =>
 interface Wanted {
   /** salt for the tub, g */
   readonly grams: number;
+  /** ends of its range, which stand beside what is weighed */
+  readonly low: number;
+  readonly high: number;
   /** g per litre of water */
   readonly strength: number;
   /** volume of bath that the tub takes, mL */
@@ -33,13 +34,16 @@ interface Wanted {
 }
 
 /**
- * Rounds the salt to the scale. If the scale is too coarse, or there is none, it takes a whole number of 50 g
+ * Rounds the salt to the scale, within the salt's own range. If the scale is too coarse, or there is none, it takes a whole number of 50 g
  * and the water that gives the same strength: the strength does not depend on how much is mixed.
  * @param step smallest step of the scale, g; null without a fine one
  */
-export function weighingFor({ grams, strength, bathMl }: Wanted, step: number | null): PieceWeighing {
+export function weighingFor(
+  { grams, low, high, strength, bathMl }: Wanted,
+  step: number | null,
+): PieceWeighing {
   const shown = step === null ? 0 : nearest(grams, step);
-  if (step !== null && grams >= LEAST_STEPS * step && Math.abs(shown - grams) <= TOLERATED * grams)
+  if (step !== null && grams >= LEAST_STEPS * step && shown >= low && shown <= high)
     return { kind: 'weigh', grams: shown };
   const stock = WHOLE * Math.max(1, Math.ceil(grams / WHOLE));
   return {
@@ -59,7 +63,16 @@ export function weighingOf(
   if (!salt || !volume || bath.record !== null) return null;
   const step = workshop === undefined ? DIGIT : workshop.scale === null ? null : fromSi(workshop.scale, 'g');
   return {
-    ...weighingFor({ grams: salt.value, strength: bath.strength, bathMl: volume.value }, step),
+    ...weighingFor(
+      {
+        grams: salt.value,
+        low: salt.low,
+        high: salt.high,
+        strength: bath.strength,
+        bathMl: volume.value,
+      },
+      step,
+    ),
     tubWaterMl: Math.round(figures.water_volume?.value ?? 0),
   };
 }

@@ -1,15 +1,16 @@
 import type { UnitId } from '../../core/units/convert.ts';
+import { fromHours, toMinutes } from '../../core/units/time.ts';
 import { count, plain, significant } from './locale.ts';
 import { readingUnitsOf } from '../../core/job/reading-units.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { ClassPack, ClassPart, ClassStop } from '../../core/plan/class-pack.ts';
 import type { Plan } from '../../core/plan/plan.ts';
 import { termText } from './render.ts';
-import { readIn, withUnit } from './units.ts';
+import { amountText, readIn, withUnit } from './units.ts';
 
 export const classTexts = {
   title: 'Evening class',
-  lead: 'Every station does the same job: one metal, one salt, one bath each, mixed by an adult beforehand. You get a sheet for whoever leads, and a card for each station.',
+  lead: 'Every station does the same job: one metal, one salt, one bath each, mixed by an adult beforehand. You get a sheet for whoever leads, a list of what to buy, a card for each station, papers to hang up and labels for the baths.',
   which: 'The job of every station',
   example: 'Example: twelve brass tokens',
   stations: 'Stations',
@@ -18,16 +19,33 @@ export const classTexts = {
   minutes: 'Time there is',
   bounds: (least: number, most: number): string => `A whole number from ${String(least)} to ${String(most)}.`,
   planning: 'Planning the job for a class.',
-  cannot: 'This job has no plan yet: answer its questions first.',
+  cannot: 'This job has no plan yet: answer its questions first, the supply among them.',
   print: 'The pack',
   fileName: 'evening-class.pdf',
   leader: 'For whoever leads the class',
-  bring: 'What has to be there',
+  bring: 'What to buy and lay out, for all stations',
   before: 'Before the class, by an adult',
   evening: 'The evening',
   after: 'Afterwards',
   begins: 'Begins',
   takes: 'Takes',
+  atLeast: (time: string): string => `${time} at least`,
+  standing: 'Baths mixed beforehand stand until all is dissolved and clear',
+  ownDepth: (depth: string): string => `Back to ${depth}, the job’s own depth`,
+  takeDepth: (depth: string): string => `Bite ${depth} this evening`,
+  depthTaken: (depth: string, own: string): string =>
+    `Cards, minutes and waste are for ${depth}, which fits the evening; the job itself says ${own}.`,
+  noFit: 'No depth was found that fits: give the class more time, or let another adult start supplies.',
+  packHolds:
+    'A sheet for whoever leads, the shopping list, a card for each station, first aid and what to wear to hang up, and a label for each bath.',
+  names: 'Whose piece is which',
+  namesLead:
+    'First names, initials or numbers, one a line. They stay in this browser and stand on the cards; a line left out is printed blank.',
+  namesOf: (n: number, pieces: string): string => `Station ${String(n)}: ${pieces}`,
+  number: 'Number the pieces',
+  forget: 'Clear the names',
+  tooMany: (pieces: string): string => `One a line: this station has ${pieces}.`,
+  tooLong: (most: number): string => `At most ${String(most)} letters in a line.`,
   part: 'What',
   rules: [
     'One adult starts and stops each supply, with a hand on it.',
@@ -37,6 +55,10 @@ export const classTexts = {
     'Ask the venue and the insurer before the day. Their rules, and the label of the jar in hand, come first.',
   ],
   station: (n: number, of: number): string => `Station ${String(n)} of ${String(of)}`,
+  pieces: 'Whose piece',
+  readings: 'Readings',
+  minute: 'minute',
+  wanted: '{count} of {metal}, {depth} deep',
   adultStarts: 'An adult starts and stops the supply.',
   adult: 'Adult',
   other: 'Looked too',
@@ -62,29 +84,19 @@ export const stopTexts: Readonly<Record<ClassStop, string>> = {
     'Not in this room: if one station’s current turns to chlorine, everybody is in danger. Take a nitrate bath, a larger room, or fewer stations.',
 };
 
+const hoursOf = (minutes: number): number => minutes / toMinutes(fromHours(1));
+
 /** Two digits: it is taken in by eye. */
 function roughly(value: number, unit: UnitId, units: ReadingUnits): string {
   const read = readIn(value, unit, units);
   return withUnit(significant(read.value, 2, read.finest), read.unit);
 }
 
-/** What has to be there, a line each. */
-export function bringLines(pack: ClassPack): readonly string[] {
-  const { asked, gloves, goggles, supplies, pieces, salt, bathEach } = pack;
-  return [
-    `${count(goggles, 'pair')} of splash goggles: one for everybody in the room, and spare ones`,
-    `${count(gloves, 'pair')} of whole nitrile gloves, in the sizes of the hands: two for everybody`,
-    `${count(supplies, 'supply', 'supplies')} with leads, and ${count(asked.stations, 'tub')} in trays`,
-    `${count(pieces, 'piece')}, cleaned beforehand`,
-    `${withUnit(significant(salt, 3), 'g')} of salt for ${count(asked.stations, 'bath')} of ${withUnit(significant(bathEach.volume, 3), 'mL')}`,
-    `${count(2 * asked.stations, 'rinse tub')}; their water is kept as waste`,
-    'Eye wash or running water within reach, a first-aid box, a telephone',
-  ];
-}
-
 export const beforeLines = (plan: Plan, pack: ClassPack): readonly string[] => [
   `Mix ${count(pack.asked.stations, 'bath')}: ${withUnit(significant(pack.bathEach.salt, 3), 'g')} of ${termText(plan.job.bath.salt)} in ${withUnit(significant(pack.bathEach.water, 3), 'mL')} of water each. Goggles and gloves on.`,
-  'Label every tub, also while it stands for one evening.',
+  `Let them stand ${withUnit(plain(hoursOf(pack.standing), 2), 'h')} at least, better overnight: all salt dissolved, nothing cloudy.`,
+  'Label every tub, also while it stands for one evening: a label for each is in this pack.',
+  'Hang up the first-aid page and the card of what to wear, both in this pack.',
   'Bite one piece yourself at these settings, from beginning to end.',
   ...(pack.air === null
     ? []
@@ -109,6 +121,40 @@ export function afterLines({ waste, dissolved, asked }: ClassPack): readonly str
   ];
 }
 
+/** "12 pieces" */
+export const pieceCount = (pieces: number): string => count(pieces, 'piece');
+
+/** A depth in um, as short as it was rounded. */
+export const depthText = (um: number, units: ReadingUnits): string => amountText(um / 1e3, 'mm', units, 2);
+
+/** A line of the evening. */
+export interface EveningRow {
+  readonly id: ClassPart | 'standing';
+  readonly begins: string;
+  readonly takes: string;
+  readonly what: string;
+  /** min from the beginning, and how long; null before it */
+  readonly bar: { readonly from: number; readonly minutes: number } | null;
+}
+
+/** The evening in rows, with what must have been done before it. */
+export const eveningRows = ({ standing, parts }: ClassPack): readonly EveningRow[] => [
+  {
+    id: 'standing',
+    begins: `−${clockOf(standing)}`,
+    takes: classTexts.atLeast(withUnit(plain(hoursOf(standing), 2), 'h')),
+    what: classTexts.standing,
+    bar: null,
+  },
+  ...parts.map(({ id, from, minutes }): EveningRow => ({
+    id,
+    begins: clockOf(from),
+    takes: withUnit(String(minutes), 'min'),
+    what: partNames[id],
+    bar: { from, minutes },
+  })),
+];
+
 /** Whether the evening is long enough, in a sentence. */
 export function timeText({ asked, parts, over, fittingDepth }: ClassPack, units: ReadingUnits): string {
   const whole = parts.reduce((sum, { minutes }) => sum + minutes, 0);
@@ -118,7 +164,7 @@ export function timeText({ asked, parts, over, fittingDepth }: ClassPack, units:
   const way =
     fittingDepth === null
       ? 'Even without biting it would not fit: mask beforehand, or take two evenings.'
-      : `A depth of ${roughly(fittingDepth / 1e3, 'mm', units)} would fit; or mask beforehand, or let another adult start supplies.`;
+      : `A depth of ${depthText(fittingDepth, units)} would fit; or mask beforehand, or let another adult start supplies.`;
   return `Too long by ${withUnit(plain(over, 2), 'min')}: it takes ${withUnit(plain(whole, 3), 'min')}, and there are ${withUnit(plain(asked.minutes, 3), 'min')}. ${way}`;
 }
 

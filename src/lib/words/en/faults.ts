@@ -40,6 +40,9 @@ export function faultText({ path, found, expected }: Fault, field: FaultField): 
   if (isMissing && !isMix(field) && isChosen(field))
     return `Missing: the ${fieldNames[pathOfField(field)]}. Choose one.`;
   if (path === 'bath.salt') return 'A jar without a label makes no bath. Choose a salt that you can name.';
+  // a job file takes the letters alone
+  if (path === 'place.country')
+    return `The country: found ${typed}, expected its name, or two letters such as NZ.`;
   const name = isMix(field) ? mixNames[field] : fieldNames[pathOfField(field)];
   // typed in per cent, read as a share of one
   if (!isMix(field) && jobFields[pathOfField(field)].kind === 'share' && Number.isFinite(Number(found)))

@@ -76,7 +76,7 @@ export const fieldTexts = {
   'place.use': { label: 'The work is' },
   'place.country': {
     label: 'Country',
-    hint: 'Two letters, such as NZ. Leave it empty for the strictest rules.',
+    hint: 'Its name, or two letters such as NZ. Left empty, the strictest rules are taken.',
   },
   'place.openings': { label: 'Gas leaves by' },
   'place.room': { label: 'Room', hint: roomHint },

@@ -1,7 +1,9 @@
 import type { StepId } from '../../core/rules/rule.ts';
 import { readingUnitsOf } from '../../core/job/reading-units.ts';
+import { hasKnobs } from '../../core/facts/supplies.ts';
+import { jobFields } from '../../core/job/fields.ts';
 import type { JobInput } from '../../core/plan/job-input.ts';
-import { termText } from './render.ts';
+import { sentenceCase, termText } from './render.ts';
 import { amountText, areaText, lengthText, temperatureText } from './units.ts';
 
 export const fromSheetTexts = {
@@ -25,8 +27,46 @@ export const sheetFaults = {
   'no-job': 'No job can be planned from this. Nothing was started.',
 } as const;
 
-/** What a job is made with, a line for each step that asks for it. */
-export function answerLines(job: JobInput): readonly { readonly step: StepId; readonly text: string }[] {
+const supplyLines = {
+  none: 'supply not chosen yet',
+  shown: (supply: string, does: readonly string[]): string => [supply, ...does].join(', '),
+  most: (amps: string): string => `${amps} at most`,
+} as const;
+
+/** Volts that stand in a job before anybody has thought of them. */
+const usualVolts = Number(jobFields['supply.volts'].blank);
+
+function supplyLine(supply: JobInput['supply']): string {
+  const limit = supply.control === 'volts' ? supply.maxAmps : supply.amps;
+  const volts = supply.control === 'volts' ? supply.volts : supply.maxVolts;
+  // knobs are turned to what the plan proposes: what stands there from the beginning is nobody's answer
+  const isLeft = hasKnobs(supply.kind) && volts === usualVolts;
+  return supplyLines.shown(termText(`supply-${supply.kind}`), [
+    ...(isLeft ? [] : [amountText(volts, 'V')]),
+    ...(limit === null ? [] : [supplyLines.most(amountText(limit, 'A'))]),
+  ]);
+}
+
+export type AnswerLineId = 'piece' | 'depth' | 'plate' | 'bath' | 'resist' | 'supply';
+
+/** The step that asks for each line; the supply is asked for with the workshop, before the metal. */
+export const stepOfLine: Readonly<Record<AnswerLineId, StepId>> = {
+  piece: 'metal',
+  depth: 'metal',
+  plate: 'electrodes',
+  bath: 'electrolyte',
+  resist: 'resist',
+  supply: 'metal',
+};
+
+/**
+ * What a job is made with, a line for each step that asks for it.
+ * @param unchosen fields that nobody has chosen
+ */
+export function answerLines(
+  job: JobInput,
+  unchosen: readonly string[] = [],
+): readonly { readonly id: AnswerLineId; readonly step: StepId; readonly text: string }[] {
   const { piece, cathode, bath, resist, supply } = job;
   const units = readingUnitsOf(job);
   const length = (metres: number): string => lengthText(metres, units);
@@ -35,30 +75,29 @@ export function answerLines(job: JobInput): readonly { readonly step: StepId; re
     piece.shape === 'disc'
       ? `disc ${length(Number((piece.width * Math.sqrt(4 / Math.PI)).toPrecision(6)))}`
       : `${length(piece.width)} × ${length(piece.height)}`;
-  const limit = supply.control === 'volts' ? supply.maxAmps : supply.amps;
-  const volts = amountText(supply.control === 'volts' ? supply.volts : supply.maxVolts, 'V');
-  const lines: readonly (readonly [StepId, string])[] = [
+  const lines: readonly (readonly [AnswerLineId, string])[] = [
     [
-      'metal',
+      'piece',
       `${piece.count > 1 ? `${piece.count} × ` : ''}${termText(piece.metal)}, ${size}, ${length(piece.thickness)} thick`,
     ],
     [
-      'metal',
+      'depth',
       `${length(piece.depth)} deep${piece.openArea === null ? '' : `, ${areaText(piece.openArea, units)} bare`}`,
     ],
     [
-      'electrodes',
+      'plate',
       `plate of ${termText(cathode.metal)}, ${length(cathode.width)} × ${length(cathode.height)}, ${length(cathode.gap)} away`,
     ],
     [
-      'electrolyte',
+      'bath',
       `${bath.record === null ? '' : `${bath.record}: `}${termText(bath.salt)}, ${amountText(bath.strength, 'g/L')} of water, ${temperatureText(bath.temperature, units)}`,
     ],
     ['resist', resist.replaceAll('-', ' ')],
-    ['settings', `supply ${volts}${limit === null ? '' : `, ${amountText(limit, 'A')} at most`}`],
+    ['supply', unchosen.includes('supply.kind') ? supplyLines.none : supplyLine(supply)],
   ];
-  return lines.map(([step, text]) => ({ step, text: text.charAt(0).toUpperCase() + text.slice(1) }));
+  return lines.map(([id, text]) => ({ id, step: stepOfLine[id], text: sentenceCase(text) }));
 }
 
 /** Settings in short lines, to compare with the sheet in the hand. */
-export const settingsLines = (job: JobInput): readonly string[] => answerLines(job).map(({ text }) => text);
+export const settingsLines = (job: JobInput, unchosen: readonly string[] = []): readonly string[] =>
+  answerLines(job, unchosen).map(({ text }) => text);

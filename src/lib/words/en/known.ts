@@ -126,8 +126,9 @@ export const sourcesPage = {
 export const lawPage = {
   sell: 'Can I sell this?',
   country: 'Country',
-  countryHint: 'Two letters, such as NZ. Left empty, every country’s lines show.',
-  countryFault: (found: string): string => `Country: ${found} found, two letters expected, such as NZ.`,
+  countryHint: 'Its name, or two letters such as NZ. Left empty, every country’s lines show.',
+  countryFault: (found: string): string =>
+    `Country: ${found} found; its name is expected, or two letters such as NZ.`,
   none: 'No line found for it here.',
   topics: [
     { id: 'selling', name: 'Selling' },

@@ -4,7 +4,7 @@ import { amountText } from './units.ts';
 
 /** A depth to choose; a hint of its own where the depth is not its hint. */
 type DepthChoice = { readonly id: string; readonly label: string } & (
-  { readonly mm: number; readonly hint?: undefined } | { readonly mm?: undefined; readonly hint: string }
+  { readonly mm: number; readonly hint?: undefined } | { readonly mm?: undefined; readonly hint?: string }
 );
 
 /**
