@@ -4,7 +4,7 @@ import { amountText } from './units.ts';
 
 /** A depth to choose; a hint of its own where the depth is not its hint. */
 type DepthChoice = { readonly id: string; readonly label: string } & (
-  { readonly mm: number; readonly hint?: undefined } | { readonly mm?: undefined; readonly hint?: string }
+  { readonly mm: number; readonly hint?: undefined } | { readonly mm?: undefined; readonly hint: string }
 );
 
 /**
@@ -17,7 +17,7 @@ export const depthPurposes: readonly DepthChoice[] = [
   { id: 'enamel', label: 'To hold enamel', mm: purposeDepths.enamel.value },
   { id: 'resin', label: 'To hold resin', mm: purposeDepths.resin.value },
   { id: 'through', label: 'Right through', hint: 'all the metal' },
-  { id: 'number', label: 'My own depth' },
+  { id: 'number', label: 'My own depth', hint: 'mm or inch' },
 ];
 
 export const purposesNote = 'Common practice, no source: trust your own pieces more.';
