@@ -166,6 +166,8 @@ test('a look-in asks only the critical checks anew, and an edit asks its depende
   await hand.press('Continue');
   await hand.type('Gap between piece and plate', '40');
   await hand.press('Continue');
+  // a step that changes closes the list
+  await atHeading(page, 'Which bath?');
   await page.getByText(/of 9/).click();
   await page.getByRole('button', { name: /^Etch/ }).click();
   await expect(page.getByRole('group', { name: 'Last: follow the wire' })).toContainText('look again');

@@ -21,6 +21,17 @@ const joined = (value: unknown): string =>
 /** A state value as a dotted path. */
 export const pathOf = (value: StateValue): StatePath => joined(value) as StatePath;
 
+const ofPlan: readonly StatePath[] = [
+  'metal',
+  'electrodes',
+  'electrolyte.recipe',
+  'resist.kind',
+  'settings.plan',
+];
+
+/** Whether a state belongs to the plan, which asks nothing physical; all others stand at the bench. */
+export const isOfPlan = (path: StatePath): boolean => ofPlan.includes(path);
+
 /** State of a stored snapshot, perhaps one that this procedure no longer has; null if it is no snapshot. */
 export const storedPath = (snapshot: unknown): string | null =>
   typeof snapshot === 'object' && snapshot !== null && 'value' in snapshot ? joined(snapshot.value) : null;

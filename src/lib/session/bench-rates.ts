@@ -1,5 +1,6 @@
 import { offsets, yieldPriors } from '../core/facts/electrode-facts.ts';
-import { learnt } from '../core/learn/bite-rate.ts';
+import { practicePace } from '../core/facts/practice-pace.ts';
+import { FIRST_PACE, learnt } from '../core/learn/bite-rate.ts';
 import type { Learnt } from '../core/learn/bite-rate.ts';
 import type { Rate } from '../core/learn/rate.ts';
 import { learntCell } from '../core/learn/cell-line.ts';
@@ -13,6 +14,7 @@ import type { MetalAndSalt, JobSummary } from './job-summary.ts';
 /** The rates and readings of one metal and salt. */
 export interface PairRates extends MetalAndSalt {
   readonly rates: readonly Rate[];
+  readonly paces: readonly Rate[];
   readonly points: readonly CellPoint[];
 }
 
@@ -24,13 +26,14 @@ const keyOf = ({ family, anion }: MetalAndSalt): string => `${family} ${anion}`;
 /** @param except id of the job that is being planned: it must not learn from itself */
 export function ratesIn(summaries: readonly JobSummary[], except: string): BenchRates {
   const pairs = new Map<string, PairRates>();
-  for (const { id, pair, rate, points } of summaries) {
-    if (id === except || !pair || (!rate && points.length === 0)) continue;
+  for (const { id, pair, rate, pace, points } of summaries) {
+    if (id === except || !pair || (!rate && !pace && points.length === 0)) continue;
     const key = keyOf(pair);
-    const before = pairs.get(key) ?? { ...pair, rates: [], points: [] };
+    const before = pairs.get(key) ?? { ...pair, rates: [], paces: [], points: [] };
     pairs.set(key, {
       ...before,
       rates: rate ? [...before.rates, rate] : before.rates,
+      paces: pace ? [...before.paces, pace] : before.paces,
       points: [...before.points, ...points],
     });
   }
@@ -65,4 +68,13 @@ export function cellFor(rates: BenchRates, metal: string, salt: string): LearntC
   const pair = pairOf(metal, salt);
   const points = pair && rates.get(keyOf(pair))?.points;
   return points ? learntCell(offsets[pair.family][pair.anion].spread, points) : null;
+}
+
+/** How fast jobs without an ammeter have gone, as a share of the tables' current; null before the first. */
+export function paceFor(rates: BenchRates, metal: string, salt: string): Learnt | null {
+  const pair = pairOf(metal, salt);
+  const own = pair && rates.get(keyOf(pair))?.paces;
+  return pair && own && own.length > 0
+    ? learnt(1 / practicePace(pair.family, pair.anion).median.value, own, null, FIRST_PACE)
+    : null;
 }

@@ -5,7 +5,7 @@ import { isBitable, metals } from '../core/facts/metals.ts';
 import type { MetalFamily } from '../core/facts/metals.ts';
 import type { Anion } from '../core/facts/salts/salt-facts.ts';
 import { findBoughtSalt } from '../core/facts/salts.ts';
-import { canBe } from '../core/learn/rate.ts';
+import { canBe, canBePace } from '../core/learn/rate.ts';
 import type { Rate } from '../core/learn/rate.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import { knobPoints } from '../core/run/knob.ts';
@@ -15,7 +15,7 @@ import { toMinutes } from '../core/units/time.ts';
 import type { JobRecord } from '../notebook/records.ts';
 import { isUnreadable, readJob } from '../notebook/store.ts';
 import type { Notebook } from '../notebook/store.ts';
-import { rateOf } from './rate-of.ts';
+import { shownBy } from './rate-of.ts';
 import { runsIn, soFar } from './run-log.ts';
 
 /** Metal and salt: jobs with the same ones learn from each other. */
@@ -42,6 +42,8 @@ export interface JobSummary {
   readonly touchedAt: number;
   readonly pair: MetalAndSalt | null;
   readonly rate: Rate | null;
+  /** share of the tables' current, of a job whose amp-hours were not counted */
+  readonly pace: Rate | null;
   readonly points: readonly CellPoint[];
   readonly came: Came | null;
 }
@@ -100,6 +102,7 @@ export function summaryOf(record: JobRecord): JobSummary {
     touchedAt: record.updatedAt,
     pair: null,
     rate: null,
+    pace: null,
     points: [],
     came: null,
   };
@@ -107,11 +110,12 @@ export function summaryOf(record: JobRecord): JobSummary {
     const plan = record.planAtStart as Plan | null;
     const pair = plan && pairOf(plan.job.piece.metal, plan.job.bath.salt);
     if (!pair) return silent;
-    const rate = rateOf(record);
+    const { rate, pace } = shownBy(record);
     return {
       ...silent,
       pair,
       rate: rate && canBe(rate) ? rate : null,
+      pace: pace && canBePace(pace) ? pace : null,
       points: pointsOf(record, plan),
       came: cameOf(record, plan),
     };

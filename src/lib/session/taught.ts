@@ -2,7 +2,7 @@ import type { Learnt } from '../core/learn/bite-rate.ts';
 import type { LearntCell } from '../core/learn/cell-line.ts';
 import type { Bench } from '../core/plan/job-input.ts';
 import type { JobRecord } from '../notebook/records.ts';
-import { cellFor, learntFor } from './bench-rates.ts';
+import { cellFor, learntFor, paceFor } from './bench-rates.ts';
 import type { BenchRates } from './bench-rates.ts';
 import type { Draft } from './draft.ts';
 import { stripRateFor } from './strip.ts';
@@ -11,6 +11,8 @@ import { stripRateFor } from './strip.ts';
 export interface Taught {
   readonly rate: Learnt | null;
   readonly cell: LearntCell | null;
+  /** of jobs without an ammeter */
+  readonly pace: Learnt | null;
 }
 
 export function taughtFor(rates: BenchRates, draft: Draft): Taught {
@@ -18,12 +20,18 @@ export function taughtFor(rates: BenchRates, draft: Draft): Taught {
   return {
     rate: learntFor(rates, metal, salt, stripRateFor(strip, metal, salt)),
     cell: cellFor(rates, metal, salt),
+    pace: paceFor(rates, metal, salt),
   };
 }
 
 /** The job file's part for it. Unknown values are left out. */
-const inFile = ({ biteRate, cell }: Partial<Bench>): { bench?: object } =>
-  biteRate || cell ? { bench: { ...(biteRate ? { biteRate } : {}), ...(cell ? { cell } : {}) } } : {};
+function inFile(known: Partial<Bench>): { bench?: object } {
+  const told = Object.entries(known).filter(([, value]) => value !== null && value !== undefined);
+  return told.length > 0 ? { bench: Object.fromEntries(told) } : {};
+}
+
+const asBelief = (one: Learnt | null) =>
+  one && { median: one.median, spread: one.spread, jobs: one.jobs + one.lent };
 
 /**
  * The part of the job file with what earlier jobs show. A job that has begun keeps the values it began with.
@@ -34,9 +42,6 @@ export function benchIn({ planAtStart }: JobRecord, taught: Taught | null): { be
   const begun = planAtStart as { readonly job?: { readonly bench?: Partial<Bench> | null } } | null;
   if (begun) return inFile(begun.job?.bench ?? {});
   if (!taught) return {};
-  const { rate, cell } = taught;
-  return inFile({
-    biteRate: rate && { median: rate.median, spread: rate.spread, jobs: rate.jobs + rate.lent },
-    cell,
-  });
+  const { rate, cell, pace } = taught;
+  return inFile({ biteRate: asBelief(rate), cell, pace: asBelief(pace) });
 }

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { worth } from '../../../src/lib/core/learn/rate.ts';
 import type { JobRecord } from '../../../src/lib/notebook/records.ts';
 import { cellFor, learntFor, ratesIn } from '../../../src/lib/session/bench-rates.ts';
-import { rateOf } from '../../../src/lib/session/rate-of.ts';
+import { shownBy } from '../../../src/lib/session/rate-of.ts';
 import { scaleStep } from '../../../src/lib/session/scale-step.ts';
 import { summaryOf } from '../../../src/lib/session/job-summary.ts';
 import { benchText, cellText } from '../../../src/lib/words/en/learnt.ts';
@@ -16,6 +16,8 @@ const plan = planOf(pendant(), meter);
 const charge = figureOf(plan, 'charge').value;
 const planned =
   figureOf(plan, 'depth').working.inputs.find(({ id }) => id === 'currentEfficiency')?.value ?? NaN;
+
+const rateOf = (record: JobRecord) => shownBy(record).rate;
 
 /** A job that passed exactly the planned charge in twenty minutes. */
 const done = (

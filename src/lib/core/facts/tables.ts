@@ -19,6 +19,7 @@ import { firstAid, minutes } from './first-aid.ts';
 import { lawAmounts, lawLines, lawRead } from './law.ts';
 import { metals, refusedMetals, refusedStock } from './metals.ts';
 import { cationDoes, passiveIn, skinIn } from './pairing-facts.ts';
+import { practicePaces } from './practice-pace.ts';
 import { resistFacts } from './resists.ts';
 import { allSalts, refusedSalts } from './salts.ts';
 import { conductivityLine } from './salts/salt-facts.ts';
@@ -56,6 +57,7 @@ export const tables = {
   limits,
   airLimits,
   practice,
+  practicePaces,
   advice,
   purposeDepths,
   tools,

@@ -17,13 +17,19 @@ import type { Rate } from './rate.ts';
 
 /** The belief before any job, around the table's rate. It is our judgement; no published value exists. */
 const FIRST = { kappa: 1, a: 1.5, b: 0.012 } as const;
+/**
+ * The belief about the pace of a bench without an ammeter, around the trade's: benches differ far more than the jobs of
+ * one, by half their logarithm against a tenth or two. It is our judgement.
+ */
+export const FIRST_PACE = { ...FIRST, kappa: 0.06 } as const;
+type First = typeof FIRST | typeof FIRST_PACE;
 /** A job is queried when it is more than this many deviations from what was expected. */
 const DOUBTED = 3;
 
 /** The belief after some jobs, each weighted by its worth. The order does not matter. */
-export const beliefAfter = (table: number, rates: readonly Rate[]): Belief =>
+export const beliefAfter = (table: number, rates: readonly Rate[], first: First = FIRST): Belief =>
   updated(
-    { m: Math.log(table), ...FIRST },
+    { m: Math.log(table), ...first },
     rates.map(({ rate }) => Math.log(rate)),
     rates.map(worth),
   );
@@ -52,7 +58,7 @@ function spreadOf(expected: Expectation): number {
 }
 
 /** Jobs too far from what all the others suggest. They are queried, not left out. */
-function doubtedOf(table: number, rates: readonly Rate[]): readonly string[] {
+function doubtedOf(table: number, rates: readonly Rate[], first: First): readonly string[] {
   if (rates.length < 3) return [];
   return rates
     .filter((one) => {
@@ -60,6 +66,7 @@ function doubtedOf(table: number, rates: readonly Rate[]): readonly string[] {
         beliefAfter(
           table,
           rates.filter((other) => other !== one),
+          first,
         ),
       );
       return Math.abs(Math.log(one.rate) - expected.location) > DOUBTED * spreadOf(expected);
@@ -72,10 +79,15 @@ function doubtedOf(table: number, rates: readonly Rate[]): readonly string[] {
  * @param lent what jobs of other metals and salts suggest beforehand
  * @returns null before the first job of any
  */
-export function learnt(table: number, rates: readonly Rate[], lent: Lent | null = null): Learnt | null {
+export function learnt(
+  table: number,
+  rates: readonly Rate[],
+  lent: Lent | null = null,
+  first: First = FIRST,
+): Learnt | null {
   if (rates.length === 0 && !lent) return null;
   const expected = table * Math.exp(lent?.mean ?? 0);
-  const next = nextOf(beliefAfter(expected, rates));
+  const next = nextOf(beliefAfter(expected, rates, first));
   const { low, high } = endsOf(next);
   return {
     median: Math.exp(next.location),
@@ -84,6 +96,6 @@ export function learnt(table: number, rates: readonly Rate[], lent: Lent | null 
     high: Math.exp(high),
     jobs: rates.length,
     lent: lent?.jobs ?? 0,
-    doubted: doubtedOf(expected, rates),
+    doubted: doubtedOf(expected, rates, first),
   };
 }

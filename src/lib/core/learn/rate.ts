@@ -16,6 +16,12 @@ export interface Rate {
  */
 export const rateLimits = { least: 0.05, most: 3, widest: 2 } as const;
 
+/** Possible shares of the tables' current; anything beyond was noted wrong. */
+export const paceLimits = { least: 0.01, most: 5 } as const;
+
+export const canBePace = ({ rate, off }: Rate): boolean =>
+  rate >= paceLimits.least && rate <= paceLimits.most && off >= 0 && Number.isFinite(off);
+
 export const canBe = ({ rate, off }: Rate): boolean =>
   rate >= rateLimits.least && rate <= rateLimits.most && off >= 0 && Number.isFinite(off);
 

@@ -9,7 +9,9 @@ import type { Anion } from '../facts/salts/salt-facts.ts';
 import type { BoughtSalt } from '../facts/salts.ts';
 import { conductivityLine } from '../facts/salts/salt-facts.ts';
 import type { JobInput } from './job-input.ts';
+import { practicePace } from '../facts/practice-pace.ts';
 import type { LearntCell } from '../learn/cell-line.ts';
+import { RANGE_Z } from '../units/range.ts';
 import type { Evidence } from '../units/figure.ts';
 
 /*
@@ -88,6 +90,25 @@ const own = (sd: number): UncertainInput => ({
   sources: ['budgetEstimate'],
 });
 
+/** Share of the tables' current that a bench without an ammeter passes: by its own jobs, else by the trade's minutes. */
+function byTheClock({ family, anion }: Pairing, bench: JobInput['bench']): Omit<UncertainInput, 'unit'> {
+  if (bench?.pace)
+    return {
+      median: bench.pace.median,
+      spread: { kind: 'log', sd: bench.pace.spread },
+      evidence: 'yourLog',
+      sources: [],
+    };
+  const { median, slow } = practicePace(family, anion);
+  return {
+    median: 1 / median.value,
+    // 5 % of benches are as fast as clean metal: what a fast one would heat and overload stays within the range
+    spread: { kind: 'slowSide', slow, fast: Math.max(FAST_SIDE, Math.log(median.value) / RANGE_Z) },
+    evidence: median.evidence,
+    sources: [median.source],
+  };
+}
+
 /**
  * The uncertainty budget of a job: the tables', but for what this bench has taught.
  * @param pathSpread standard deviation of the logarithm of the bath's resistance
@@ -157,12 +178,14 @@ export function budgetFor(
             evidence: 'yourLog',
             sources: [],
           }
-        : {
-            median: 1,
-            spread: { kind: 'slowSide', slow: SLOW_SIDE, fast: FAST_SIDE },
-            evidence: 'commonPractice',
-            sources: ['tradePractice', 'budgetEstimate'],
-          }),
+        : supply.showsAmps
+          ? {
+              median: 1,
+              spread: { kind: 'slowSide', slow: SLOW_SIDE, fast: FAST_SIDE },
+              evidence: 'commonPractice',
+              sources: ['tradePractice', 'budgetEstimate'],
+            }
+          : byTheClock(pairing, bench)),
     },
     areaFactor: own(piece.openAreaFrom === 'share' ? 0.08 : 0.04),
     volumeFactor: own(0.03),

@@ -135,7 +135,9 @@ export function cellChain(
     // a steeper line than the learnt one stands on a lower offset: they turn about where the readings lie
     const tilt = learnt ? learnt.pivot * (1 / draw.slowness - learnt.slope) : 0;
     const offset = si<'voltage'>(draw.thresholdVoltage - tilt);
-    const totalAt = (rise: number) => si<'resistance'>((ohms / gain(rise) + draw.leads) / draw.slowness);
+    const clean = (rise: number) => ohms / gain(rise) + draw.leads;
+    const totalAt = (rise: number) => si<'resistance'>(clean(rise) / draw.slowness);
+    const leastResistance = si<'resistance'>(clean(0) / Math.max(1, draw.slowness));
     const cell: WarmingCell = {
       ...thermal(draw, bathMass),
       pointAt: (rise) => {
@@ -171,7 +173,10 @@ export function cellChain(
       mass_removed: mass * 1e3,
       ...(most === null || supply.control === 'amps'
         ? {}
-        : { current_asked: currentAt(si<'voltage'>(Math.min(CEILING, supply.volts)), offset, totalAt(0)) }),
+        : // what a supply must stand is what clean metal would take at first
+          {
+            current_asked: currentAt(si<'voltage'>(Math.min(CEILING, supply.volts)), offset, leastResistance),
+          }),
       ...heatOf(setup, cell, ran),
       ...gasOf(setup, pairing, draw, start, ran.charge),
       ...mixed,

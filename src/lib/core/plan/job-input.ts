@@ -50,6 +50,8 @@ export interface Bench {
     readonly jobs: number;
   } | null;
   readonly cell: LearntCell | null;
+  /** share of the tables' current that passes where no amps are shown; absent from plans stored before it existed */
+  readonly pace?: { readonly median: number; readonly spread: number; readonly jobs: number } | null;
 }
 
 export type ParsedJob = { readonly job: JobInput } | { readonly faults: readonly Fault[] };
@@ -223,7 +225,13 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
         has: equipment.filter((thing) => typed.workshop.has.includes(thing)),
         scale: typed.workshop.scale ?? null,
       },
-      bench: typed.bench ? { biteRate: typed.bench.biteRate ?? null, cell: typed.bench.cell ?? null } : null,
+      bench: typed.bench
+        ? {
+            biteRate: typed.bench.biteRate ?? null,
+            cell: typed.bench.cell ?? null,
+            ...(typed.bench.pace ? { pace: typed.bench.pace } : {}),
+          }
+        : null,
       untyped: nobodyTyped(unknown, typed.untyped),
       piece,
       cathode,

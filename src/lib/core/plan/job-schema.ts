@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { jobFields, sections } from '../job/fields.ts';
 import type { JobPath } from '../job/fields.ts';
 import { cellLimits } from '../learn/cell-line.ts';
-import { rateLimits } from '../learn/rate.ts';
+import { paceLimits, rateLimits } from '../learn/rate.ts';
 
 /** The job file as typed, made of the table of its fields: a shape has its own sizes, a control its own limits. */
 
@@ -28,6 +28,14 @@ const bench = v.strictObject({
       /** of what Faraday's law gives */
       median: within(rateLimits.least, rateLimits.most),
       /** of its logarithm, one standard deviation */
+      spread: within(0.001, rateLimits.widest),
+      jobs: atLeastOne,
+    }),
+  ),
+  pace: v.optional(
+    v.strictObject({
+      /** share of the tables' current */
+      median: within(paceLimits.least, paceLimits.most),
       spread: within(0.001, rateLimits.widest),
       jobs: atLeastOne,
     }),

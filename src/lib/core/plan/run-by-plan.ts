@@ -89,3 +89,13 @@ export function depthByWeight(plan: Plan, loss: number, step: number): DepthSpre
   };
   return depthByLoss(expected, loss, step);
 }
+
+/**
+ * Minutes that the tables alone would give to a bite by the clock: clean metal in a clean bath.
+ * @returns null where amps are counted: then the plan is the tables'
+ */
+export function minutesByTables({ job, figures }: Plan): number | null {
+  const { run_time: time, current } = figures;
+  const share = current?.working.inputs.find(({ id }) => id === 'slowness')?.value;
+  return job.supply.showsAmps || !time || share === undefined ? null : time.value * share;
+}

@@ -11,7 +11,6 @@ export const jobTexts = {
   goOn: 'Go on',
   forward: 'Continue',
   startsClock: 'This starts the clock. Only you can switch the supply on.',
-  opens: 'Opens when everything above is checked.',
 } as const;
 
 /** Before a job is open, or where it cannot be. */

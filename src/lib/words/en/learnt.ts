@@ -8,7 +8,10 @@ import { amountText, readIn, symbolRead, withUnit } from './units.ts';
 export const benchTexts = {
   without: 'Show the plan without it',
   with: 'Plan with it again',
-  first: 'Nothing measured with this metal and salt yet: the plan uses the tables.',
+  first: 'Nothing measured yet: the plan uses the tables.',
+  /** @param tables minutes of clean metal in a clean bath */
+  byTrade: (tables: number): string =>
+    `Without an ammeter these are the trade’s minutes, not those of clean metal: the tables alone would say ${withUnit(plain(tables, 2), 'min')}. Your first jobs replace them.`,
   doubted: 'One of them is far from the others. Look at it again: was its depth or its weight noted right?',
   repeatable:
     'It assumes that your jobs vary as most do. With fewer than eight jobs the range may be too narrow.',
@@ -30,6 +33,10 @@ export function benchText({ jobs, lent, median, low, high }: TaughtRate, isWithS
     jobs === 0 ? `${count(lent, 'job')} with other metals or salts` : `${String(jobs)} of your jobs`;
   return `From ${whose}${isWithStrip ? ', one of them a test strip' : ''}: the current takes ${withUnit(percent(median), '%')} of what the amp-hours could (${percent(low)} to ${percent(high)}).`;
 }
+
+/** "From 3 of your jobs: they take 2.9 times as long as the tables say." */
+export const paceText = ({ jobs, median, low, high }: TaughtRate): string =>
+  `From ${String(jobs)} of your jobs: they take ${plain(1 / median, 2)} times as long as the tables say (${plain(1 / high, 2)} to ${plain(1 / low, 2)}).`;
 
 /** What volts and amps have shown, against a clean cell. */
 export function cellText({ over, pivot, slope, points }: LearntCell): string {

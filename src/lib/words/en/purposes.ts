@@ -20,7 +20,7 @@ export const depthPurposes: readonly DepthChoice[] = [
   { id: 'number', label: 'My own depth', hint: 'mm or inch' },
 ];
 
-export const purposesNote = 'Common practice, no source: trust your own pieces more.';
+export const purposesNote = 'Common practice, no source.';
 
 /** What polishing takes off is bitten on top. Common practice, no source. */
 export const polishAllowances: readonly DepthChoice[] = [

@@ -35,6 +35,7 @@ export const tableNames: Readonly<Record<TableId, string>> = {
   advice: 'Advice in words',
   purposeDepths: 'Depths by purpose',
   tools: 'Scales and vessels',
+  practicePaces: 'How fast a bite by the clock goes',
   undercutRatio: 'Undercut',
   undercutTable: 'Undercut by depth and opening',
   bankCard: 'Bank card, to measure a photo by',

@@ -34,6 +34,7 @@ test('nobody else writes down where a range ends', () => {
     'lib/core/chemistry/jars.ts',
     'lib/core/learn/bite-rate.ts',
     'lib/core/learn/cell-line.ts',
+    'lib/core/plan/budget.ts',
     'lib/core/plan/influence.ts',
     'lib/core/plan/ranges.ts',
     'lib/session/look-back.ts',
