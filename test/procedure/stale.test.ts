@@ -195,6 +195,14 @@ test('a run of an older procedure opens at the question whether the supply is of
   expect(pathOf(step(deeper, { type: 'start.pressed', at: 9_600 }))).toBe('etch.hold');
 });
 
+test('whoever comes back to a run that nobody has seen end looks at the goggles anew before lifting', () => {
+  const before = clear(start(plan), 'lifting', AT);
+  const opened = step(before, { type: 'job.restored', at: 9_000, poweredSince: 1_000 });
+  const seenOff = step(opened, { type: 'meter.read', reading: 'zero', at: 9_500 });
+  expect(pathOf(step(seenOff, { type: 'step.finished', at: 9_500 }))).toBe('etch.lifting');
+  expect(freshness(seenOff, checkNamed('goggles-lifting'), 9_500)).toBe('spent');
+});
+
 test('back from the power hold goes to the piece that was bitten, not past it', () => {
   let now = toLifted(toRunning(plan), 2_000);
   now = step(step(now, { type: 'depth.judged', verdict: 'deeper', at: 2_000 }), { type: 'step.back' });

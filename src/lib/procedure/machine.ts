@@ -51,7 +51,11 @@ export const procedure = machineSetup.createMachine({
         'step.finished': 'electrodes',
         'step.chosen': choices,
         'job.restored': [
-          { guard: 'isLeftPowered', target: '#job.etch.stopping', actions: ['adoptRun', 'forgetForeign'] },
+          {
+            guard: 'isLeftPowered',
+            target: '#job.etch.stopping',
+            actions: ['adoptRun', 'spendPaused', 'forgetForeign'],
+          },
           { actions: ['spendPaused', 'forgetForeign'] },
         ],
       },
