@@ -1,6 +1,6 @@
 import { parseJob } from '../core/plan/job-input.ts';
 import { solveCell } from '../core/cell/solved-field.ts';
-import { planJob } from '../core/plan/plan-job.ts';
+import { planAsProposed } from '../core/plan/plan-job.ts';
 import type { Plan } from '../core/plan/plan.ts';
 import tokens from '../../../static/examples/evening-class-tokens.json';
 import pendant from '../../../static/examples/seed-head-pendant.json';
@@ -21,7 +21,7 @@ const files: readonly (readonly [string, unknown])[] = [
 function planned([file, unknown]: (typeof files)[number]): Example {
   const parsed = parseJob(unknown);
   if ('faults' in parsed) throw new Error(`the example ${file} does not parse`);
-  return { file, plan: planJob(parsed.job, solveCell) };
+  return { file, plan: planAsProposed(parsed.job, solveCell) };
 }
 
 /** The example jobs of the app, planned. */

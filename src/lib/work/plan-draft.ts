@@ -1,17 +1,10 @@
 import type { Fault } from '../core/plan/fault.ts';
 import { rememberingSolver } from '../core/cell/solved-field.ts';
 import { parseJob } from '../core/plan/job-input.ts';
-import type { JobInput } from '../core/plan/job-input.ts';
 import type { Alternative } from '../core/plan/alternatives.ts';
 import type { Influence } from '../core/plan/influence.ts';
-import { planJob } from '../core/plan/plan-job.ts';
-import {
-  alternativesFor,
-  ammeterGainFor,
-  influencesFor,
-  proposalFor,
-  trialFor,
-} from '../core/plan/questions.ts';
+import { planAsProposed, proposalFor } from '../core/plan/plan-job.ts';
+import { alternativesFor, ammeterGainFor, influencesFor, trialFor } from '../core/plan/questions.ts';
 import type { AmmeterGain } from '../core/plan/questions.ts';
 import type { Trial, Trying } from '../core/plan/what-if.ts';
 import type { Plan } from '../core/plan/plan.ts';
@@ -32,27 +25,12 @@ export interface Planned {
 
 const solve = rememberingSolver();
 
-/** The fields that a plan proposes. */
-const knobs = ['supply.volts', 'supply.maxVolts', 'supply.maxAmps', 'supply.amps'] as const;
-
-/**
- * Plans the job with the supply set as the plan proposes. The maker will set these values, so figures, first
- * look and cautions must be for them.
- */
-function planAsProposed(job: JobInput): Plan {
-  const supply = proposalFor(job, solve);
-  if (supply === null) return planJob(job, solve);
-  const isAsTyped = JSON.stringify(supply) === JSON.stringify(job.supply);
-  const untyped = isAsTyped ? (job.untyped ?? []) : [...(job.untyped ?? []), ...knobs];
-  return planJob({ ...job, supply, untyped }, solve);
-}
-
 /** Plans a draft. Its bare area and later answers may still be missing. */
 export function planDraft({ typed, filled }: Files): Planned {
   const strict = parseJob(typed, { areaLater: true });
-  if ('job' in strict) return { plan: planAsProposed(strict.job), faults: [] };
+  if ('job' in strict) return { plan: planAsProposed(strict.job, solve), faults: [] };
   const loose = parseJob(filled, { areaLater: true });
-  return { plan: 'job' in loose ? planAsProposed(loose.job) : null, faults: strict.faults };
+  return { plan: 'job' in loose ? planAsProposed(loose.job, solve) : null, faults: strict.faults };
 }
 
 /** Other ways to a draft's depth; none while the draft is incomplete. */

@@ -40,7 +40,6 @@ function everyText(plan: Plan): readonly string[] {
     summary.what,
     ...summary.heroes.map(({ name, all }) => `${name}: ${all}`),
     ...summary.settings,
-    summary.typed,
     ...summary.steps.flatMap(({ cautions, lines }) => [...cautions.map(({ text }) => text), ...lines]),
   ];
 }

@@ -43,6 +43,8 @@ export type InstructionId =
   | 'set-volts'
   | 'has-volts'
   | 'stop-at-time'
+  | 'would-set-amps'
+  | 'would-set-volts'
   | 'batch-hangs'
   | 'jug-as-cube'
   | 'batch-lots'

@@ -1,3 +1,4 @@
+import type { Supply } from '../cell/setup.ts';
 import { hasFineScale, hasIn, hasScale } from '../cell/setup.ts';
 import { boxOf, mostHung } from '../cell/tub.ts';
 import { practice } from '../facts/limits.ts';
@@ -22,6 +23,8 @@ export function instructionsFor(
   pairing: Pairing,
   figures: Figures,
   settings: Settings | null,
+  /** what the plan would set where the job has it otherwise */
+  instead: Supply | null = null,
 ): Instruction[] {
   const { piece, cathode, bath, resist, tub, attached, hanger } = job;
   const { family, anion } = pairing;
@@ -110,6 +113,12 @@ export function instructionsFor(
     });
     add('settings', 'stop-at-time', { minutes: settings.minutes });
   }
+  if (instead?.control === 'amps')
+    add('settings', 'would-set-amps', {
+      amps: { value: instead.amps, unit: 'A' },
+      ceiling: { value: instead.maxVolts, unit: 'V' },
+    });
+  else if (instead) add('settings', 'would-set-volts', { volts: { value: instead.volts, unit: 'V' } });
   const { pieces_at_once: atOnce, batch_evenness: evenness } = figures;
   if (atOnce && atOnce.value >= 1 && atOnce.value < piece.count)
     add('settings', 'batch-lots', {

@@ -1,4 +1,4 @@
-import { practice } from '../facts/limits.ts';
+import { limits, practice } from '../facts/limits.ts';
 import { metalGroups } from '../facts/metal-groups.ts';
 import type { Supply } from '../cell/setup.ts';
 import type { Figure } from '../units/figure.ts';
@@ -54,6 +54,7 @@ function tradeMinutes({ family, anion }: Pairing): readonly [number, number] | n
   return isCopperOrBrass && anion === 'chloride' ? [value, value] : null;
 }
 
+/** What is set, and when to look and stop: the figures' own, so that a quantity has one value. */
 export function settingsFrom(supply: Supply, figures: Figures): Settings | null {
   const { run_time: minutes, charge: stopCharge, volts: display, first_look: firstLook } = figures;
   if (!minutes || !stopCharge || !display || !firstLook) return null;
@@ -61,11 +62,11 @@ export function settingsFrom(supply: Supply, figures: Figures): Settings | null 
     ? {
         control: 'amps',
         amps: supply.amps,
-        ceiling: supply.maxVolts,
+        ceiling: Math.min(supply.maxVolts, limits.planVolts.value),
         display,
         minutes,
         stopCharge,
         firstLook,
       }
-    : { control: 'volts', volts: supply.volts, minutes, firstLook };
+    : { control: 'volts', volts: Math.min(supply.volts, limits.planVolts.value), minutes, firstLook };
 }

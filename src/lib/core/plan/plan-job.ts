@@ -8,7 +8,7 @@ import { refusalRules, warningRules } from '../rules/index.ts';
 import type { Situation } from '../rules/rule.ts';
 import { si } from '../units/quantity.ts';
 import type { Area } from '../units/quantity.ts';
-import { assess, figuresFrom } from './assess.ts';
+import { assess, figuresFrom, groundsOf } from './assess.ts';
 import { lotFigure, piecesAtOnce, rackOf, rating } from './batch.ts';
 import { budgetFor, medianDraw, pairingOf } from './budget.ts';
 import type { Pairing } from './budget.ts';
@@ -28,7 +28,36 @@ import { proposeSupply } from './settings.ts';
 const unsolved: CellSolver = () => null;
 
 /**
- * Computes everything for a job. Pure: the same job gives the same plan, to the last digit.
+ * The knobs that the plan of a job proposes, at a small part of the plan's cost.
+ * @returns null for a job that is refused, or whose bare area is still to come
+ */
+export function proposalFor(job: JobInput, solve: CellSolver = unsolved): Supply | null {
+  const grounds = groundsOf(job);
+  if (grounds === null) return null;
+  const { pairing, recipe, openArea } = grounds;
+  const field = solve(job, openArea);
+  return proposeSupply(
+    job,
+    pairing.family,
+    openArea,
+    (supply) => assess({ ...job, supply }, pairing, recipe, openArea, field).median,
+  );
+}
+
+/** What a proposal sets. */
+const knobs = ['supply.volts', 'supply.maxVolts', 'supply.maxAmps', 'supply.amps'] as const;
+
+/** Plans a job with its supply set as the plan proposes, for whoever has not set it already. */
+export function planAsProposed(job: JobInput, solve: CellSolver = unsolved): Plan {
+  const supply = proposalFor(job, solve);
+  if (supply === null || JSON.stringify(supply) === JSON.stringify(job.supply)) return planJob(job, solve);
+  return planJob({ ...job, supply, untyped: [...(job.untyped ?? []), ...knobs] }, solve);
+}
+
+/**
+ * Computes everything for a job, its supply set as the job says: every figure, range and caution is for that one
+ * setting, and what the plan would set instead is a line of work. Pure: the same job gives the same plan, to the last
+ * digit.
  * @param solve the cell's field; without it the closed form stands in
  * @returns a frozen plan; with refusals it carries no figures
  */
@@ -52,7 +81,7 @@ export function planJob(job: JobInput, solve: CellSolver = unsolved): Plan {
     });
   }
   const pairing = pairingOf(job.piece.metal, salt);
-  const { figures, settings, map, rack } = compute(job, pairing, solve);
+  const { figures, settings, instead, map, rack } = compute(job, pairing, solve);
   const situation: Situation = { ...job, figures };
   const cautions: Caution[] = warningRules.flatMap(({ id, step, signal, applies }) => {
     const params = applies(situation);
@@ -66,7 +95,7 @@ export function planJob(job: JobInput, solve: CellSolver = unsolved): Plan {
     rack,
     cautions,
     refusals,
-    instructions: instructionsFor(job, pairing, figures, settings),
+    instructions: instructionsFor(job, pairing, figures, settings, instead),
   });
 }
 
@@ -76,7 +105,7 @@ function compute(
   job: JobInput,
   pairing: Pairing,
   solve: CellSolver,
-): Pick<Plan, 'figures' | 'settings' | 'map' | 'rack'> {
+): Pick<Plan, 'figures' | 'settings' | 'map' | 'rack'> & { readonly instead: Supply | null } {
   const recipe = recipeOf(job, pairing.salt);
   const { openArea } = job.piece;
   if (openArea === null) {
@@ -87,29 +116,22 @@ function compute(
     return {
       figures: figuresFrom(median, ranges, workingInputsFor(job, pairing, budget, median)),
       settings: null,
+      instead: null,
       map: null,
       rack: null,
     };
   }
   const field = solve(job, openArea);
   const evaluate = (supply: Supply) => assess({ ...job, supply }, pairing, recipe, openArea, field);
-  const typed = evaluate(job.supply);
+  const own = evaluate(job.supply);
+  const figures = withLooks(job, pairing, own.figures(), own.workingInputs);
   const proposal = proposeSupply(job, pairing.family, openArea, (supply) => evaluate(supply).median);
-  const own = withLooks(job, pairing, typed.figures(), typed.workingInputs);
-  // if the job already has the proposed settings, its first result is reused
-  const isSet = JSON.stringify(proposal) === JSON.stringify(job.supply);
-  const proposed = evaluate(proposal);
-  const after = isSet
-    ? own
-    : withLooks({ ...job, supply: proposal }, pairing, proposed.figures(), proposed.workingInputs);
   return {
-    figures: {
-      ...own,
-      ...lots(job, pairing, recipe, openArea, typed),
-    },
-    settings: settingsFrom(proposal, after),
+    figures: { ...figures, ...lots(job, pairing, recipe, openArea, own) },
+    settings: settingsFrom(job.supply, figures),
+    instead: JSON.stringify(proposal) === JSON.stringify(job.supply) ? null : proposal,
     map: field?.map ?? null,
-    rack: field && rackOf(job, field, proposed.median.current),
+    rack: field && rackOf(job, field, own.median.current),
   };
 }
 

@@ -14,30 +14,13 @@ import type { CellOutcome } from './cell-chain.ts';
 import { influencesOf, inputsMoved } from './influence.ts';
 import type { Influence, Moved } from './influence.ts';
 import type { JobInput } from './job-input.ts';
-import { planJob } from './plan-job.ts';
+import { planJob, proposalFor } from './plan-job.ts';
 import { proposeSupply } from './settings.ts';
 import { triedIds, spansOf, withTried } from './what-if.ts';
 import type { TriedId, Span, Trial, Trying } from './what-if.ts';
 
 /** Does not solve the cell: answers then use the closed form, and say so. */
 const unsolved: CellSolver = () => null;
-
-/**
- * The knobs that the plan of a job proposes, at a small part of the plan's cost.
- * @returns null for a job that is refused, or whose bare area is still to come
- */
-export function proposalFor(job: JobInput, solve: CellSolver = unsolved): Supply | null {
-  const grounds = groundsOf(job);
-  if (grounds === null) return null;
-  const { pairing, recipe, openArea } = grounds;
-  const field = solve(job, openArea);
-  return proposeSupply(
-    job,
-    pairing.family,
-    openArea,
-    (supply) => assess({ ...job, supply }, pairing, recipe, openArea, field).median,
-  );
-}
 
 /**
  * Other ways to the same depth. Each gap is a cell of its own: this takes as many fields as there are gaps.

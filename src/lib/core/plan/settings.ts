@@ -10,10 +10,9 @@ import type { Area } from '../units/quantity.ts';
 import type { CellOutcome } from './cell-chain.ts';
 
 /*
- * Figures are for the supply as typed; `settings` is what the plan proposes: amps held at the trade's 10
- * A/dm², at most 0.7 of the film's limit, volts as a ceiling. On screen the supply is set as proposed and
- * the job is planned again, so that figures, cautions and first look are for what the maker will set; the
- * command line keeps to the file.
+ * A plan is for one setting: that of the job's supply. What is proposed here is amps held at the trade's 10 A/dm²,
+ * at most 0.7 of the film's limit, volts as a ceiling. The app plans with the supply set so; the command line keeps
+ * to what its file says and tells the proposal in one line.
  */
 
 /** Volts left over the expected display so that the amps knob keeps holding. */

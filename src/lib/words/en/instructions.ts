@@ -56,6 +56,9 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'set-volts': 'Set {volts}.',
   'has-volts': 'Your supply gives {volts} by itself: there is nothing to set.',
   'stop-at-time': 'Stop after {minutes} with current on, and look before that.',
+  'would-set-amps':
+    'All of this is for the supply as you set it. The plan itself would hold {amps}, with {ceiling} as a ceiling.',
+  'would-set-volts': 'All of this is for the supply as you set it. The plan itself would set {volts}.',
   'batch-hangs':
     'Only {pieces} hang side by side in this tub, so these figures are rough. Set the number of pieces to {pieces}, plan again, and bite {lots} lots.',
   'jug-as-cube':

@@ -3,7 +3,6 @@ import type { FigureId } from '../../core/plan/outcome.ts';
 import type { Plan } from '../../core/plan/plan.ts';
 import type { SignalWord } from '../../core/rules/rule.ts';
 import { figureName } from './figures.ts';
-import { typedKnobs } from './knobs.ts';
 import { printPlan } from './printed-plan.ts';
 import { figureParts, figureText, termText } from './render.ts';
 
@@ -14,8 +13,6 @@ export interface PlanInWords {
   /** what a maker asks first: how much salt, when to stop, how long */
   readonly heroes: readonly { name: string; number: string; unit: string; all: string }[];
   readonly settings: readonly string[];
-  /** which knobs the figures are for */
-  readonly typed: string;
   readonly steps: readonly {
     title: string;
     cautions: readonly { signal: SignalWord; text: string }[];
@@ -44,7 +41,6 @@ export function planInWords(plan: Plan): PlanInWords {
       .flatMap(({ step, lines }) => (step === 'settings' ? lines : []))
       .filter(({ id }) => id !== 'test-strip')
       .map(({ text }) => text),
-    typed: typedKnobs(plan.job.supply),
     steps: printed.steps.map(({ step, title, lines }) => ({
       title,
       cautions: printed.cautions

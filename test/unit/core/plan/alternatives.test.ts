@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { rememberingSolver } from '../../../../src/lib/core/cell/solved-field.ts';
-import { planJob } from '../../../../src/lib/core/plan/plan-job.ts';
+import { planAsProposed } from '../../../../src/lib/core/plan/plan-job.ts';
 import { alternativesFor } from '../../../../src/lib/core/plan/questions.ts';
 import { defaultReadingUnits } from '../../../../src/lib/core/job/reading-units.ts';
 import { alternativeText } from '../../../../src/lib/words/en/alternatives.ts';
@@ -9,7 +9,7 @@ import { amount, cuff, jobOf, patched, pendant } from '../../../fixtures/jobs.ts
 const solve = rememberingSolver();
 const job = jobOf(pendant());
 const [gentler, quicker] = alternativesFor(job, solve);
-const minutes = planJob(job, solve).settings?.minutes.value ?? NaN;
+const minutes = planAsProposed(job, solve).settings?.minutes.value ?? NaN;
 
 describe('other ways to the same depth', () => {
   test('gentler takes longer, with fewer amps, and is no less even', () => {

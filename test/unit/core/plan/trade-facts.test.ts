@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { practice } from '../../../../src/lib/core/facts/limits.ts';
 import { printPlan } from '../../../../src/lib/words/en/printed-plan.ts';
 import type { Settings } from '../../../../src/lib/core/plan/plan.ts';
-import { amount, cuff, figureOf, pendant, planOf, tokens } from '../../../fixtures/jobs.ts';
+import { amount, cuff, figureOf, pendant, planOf, proposedPlanOf, tokens } from '../../../fixtures/jobs.ts';
 import { ruleCases } from '../../../fixtures/rule-cases.ts';
 
 function byAmps(settings: Settings | null) {
@@ -12,22 +12,22 @@ function byAmps(settings: Settings | null) {
 
 describe('common practice, no source:', () => {
   test('the pendant is proposed by amps, at 0.4 A', () => {
-    expect(byAmps(planOf(pendant()).settings).amps).toBe(0.4);
+    expect(byAmps(proposedPlanOf(pendant()).settings).amps).toBe(0.4);
   });
   test('with the volts knob at 8 V as a ceiling', () => {
-    expect(byAmps(planOf(pendant()).settings).ceiling).toBe(8);
+    expect(byAmps(proposedPlanOf(pendant()).settings).ceiling).toBe(8);
   });
   test('and a display below 5 V', () => {
-    expect(byAmps(planOf(pendant()).settings).display.value).toBeLessThan(5);
+    expect(byAmps(proposedPlanOf(pendant()).settings).display.value).toBeLessThan(5);
   });
   test.each([
     ['no ammeter', { 'supply.showsAmps': false }],
     ['no amps limit', { 'supply.maxAmps': undefined }],
   ])('silver in sodium nitrate by volts works at 7 V (%s)', (_why, patch) => {
-    expect(planOf(pendant(), patch).settings).toMatchObject({ control: 'volts', volts: 7 });
+    expect(proposedPlanOf(pendant(), patch).settings).toMatchObject({ control: 'volts', volts: 7 });
   });
   test('copper by volts works at 5 V', () => {
-    expect(planOf(cuff()).settings).toMatchObject({ control: 'volts', volts: 5 });
+    expect(proposedPlanOf(cuff()).settings).toMatchObject({ control: 'volts', volts: 5 });
   });
   test('silver starts near 5 V', () => {
     expect(practice.silverStartVolts.value).toBe(5);
