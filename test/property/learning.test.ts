@@ -10,7 +10,7 @@ import { studentBelow } from '../../src/lib/core/learn/student.ts';
 import { uniforms } from '../fixtures/simulated-runs.ts';
 
 /** The belief before any job, as `core/learn/bite-rate.ts` states it. */
-const first = { m: Math.log(0.95), kappa: 1, a: 1.5, b: 0.012 };
+const first = { m: Math.log(0.95), kappa: 1.2, a: 1.5, b: 0.009 };
 
 function chances(seed: number) {
   const random = uniforms(seed);

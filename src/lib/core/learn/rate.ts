@@ -26,6 +26,6 @@ export const canBe = ({ rate, off }: Rate): boolean =>
   rate >= rateLimits.least && rate <= rateLimits.most && off >= 0 && Number.isFinite(off);
 
 /** Usual scatter of one maker's jobs, as a share. */
-const USUAL = 0.1;
+export const USUAL = 0.1;
 /** How much of a job a measurement is worth, 0 to 1: 1 if it is exact, less the larger its error. */
 export const worth = ({ off }: Rate): number => USUAL ** 2 / (USUAL ** 2 + off ** 2);

@@ -9,6 +9,7 @@ import type { Anion } from '../facts/salts/salt-facts.ts';
 import type { BoughtSalt } from '../facts/salts.ts';
 import { conductivityLine } from '../facts/salts/salt-facts.ts';
 import type { JobInput } from './job-input.ts';
+import { USUAL } from '../learn/rate.ts';
 import { practicePace } from '../facts/practice-pace.ts';
 import type { LearntCell } from '../learn/cell-line.ts';
 import { RANGE_Z } from '../units/range.ts';
@@ -164,7 +165,8 @@ export function budgetFor(
           }
         : {
             median: prior.median.value,
-            spread: { kind: 'log', sd: prior.spread },
+            // jobs of one bench differ too: without that the first job would look surer than the second
+            spread: { kind: 'log', sd: Math.hypot(prior.spread, USUAL) },
             evidence: prior.median.evidence,
             sources: [prior.median.source],
           }),
