@@ -53,6 +53,20 @@ describe('common practice, no source: a bite by the clock', () => {
     expect(minutesOf(copper)).toBeGreaterThan(10);
     expect(minutesOf(copper)).toBeLessThan(22);
   });
+  test('a small piece at high volts is not planned far below the trade, and its range holds tables and trade', () => {
+    const small = planOf(cuff(), {
+      ...blind,
+      'supply.volts.value': 9,
+      'piece.openArea': { value: 1, unit: 'cm2' },
+      'piece.openShare': undefined,
+      'piece.depth': { value: 0.15, unit: 'mm' },
+    });
+    const { value, low, high } = figureOf(small, 'run_time');
+    expect(low).toBeLessThanOrEqual((minutesByTables(small) ?? NaN) * 1.1);
+    // 15 min for a tenth of a millimetre
+    expect(high).toBeGreaterThan(22);
+    expect(value).toBeGreaterThan(2 * (minutesByTables(small) ?? NaN));
+  });
   test('with an ammeter the tables stand: charge is counted', () => {
     const metered = planOf(pendant());
     expect(minutesByTables(metered)).toBeNull();
@@ -69,7 +83,8 @@ describe('common practice, no source: a bite by the clock', () => {
 describe('a job without an ammeter', () => {
   test('shows its pace by weight, gauge and eye, and no bite rate', () => {
     const half = shownBy(done('a', minutesOf(plan), { depthUm: wanted / 2 }));
-    const planned = 1 / practicePace('silver', 'nitrate').median.value;
+    const planned =
+      figureOf(plan, 'current').working.inputs.find(({ id }) => id === 'slowness')?.value ?? NaN;
     expect(half.rate).toBeNull();
     expect(half.pace).toMatchObject({ way: 'depth' });
     expect(half.pace?.rate).toBeCloseTo(planned / 2, 6);

@@ -73,19 +73,19 @@ export const symptomFacts = {
   lift: { group: 'piece', off: true, ...trade('grease, haste, heat') },
   uneven: {
     group: 'piece',
-    off: false,
+    off: true,
     evidence: 'computed',
     source: 'fieldSolver',
     locator: 'current crowds at edges; a wide gap evens it; stopping out is common practice',
   },
   'film-pink': {
     group: 'piece',
-    off: false,
+    off: true,
     on: ['silver', 'brass'],
     ...recalled('copper left over, or copper settled'),
   },
   white: { group: 'piece', off: true, ...recalled('chlorides, silver sulfate, tin') },
-  'film-black': { group: 'piece', off: false, ...recalled('fine metal, oxide, silver chloride in light') },
+  'film-black': { group: 'piece', off: true, ...recalled('fine metal, oxide, silver chloride in light') },
   'green-stainless': {
     group: 'bath',
     off: true,

@@ -22,6 +22,7 @@ import type { FigureId, Outcome } from './outcome.ts';
 import type { Figures } from './plan.ts';
 import { rangesOf } from './ranges.ts';
 import type { Ranges } from './ranges.ts';
+import { withTradePace } from './trade-pace.ts';
 import { workingOf } from './workings.ts';
 
 /** What a plan rests on. */
@@ -52,8 +53,10 @@ export function assess(
   const { resistance, spread } = field
     ? solvedResistance(field, job, conductivity)
     : closedFormResistance(job, openArea, conductivity);
-  const budget = budgetFor(job, pairing, spread);
   const chain = cellChain(job, pairing, recipe, openArea, resistance);
+  const first = budgetFor(job, pairing, spread);
+  const byTables = chain({ ...medianDraw(first), slowness: 1 }, null).run_time;
+  const budget = withTradePace(first, job, pairing, byTables);
   const median = chain(medianDraw(budget), null);
   const stopAt = {
     charge: si<'charge'>(median.charge * AMPERE_HOUR),

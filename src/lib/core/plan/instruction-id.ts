@@ -5,6 +5,7 @@ import type { Attachment, Hanger } from '../job/choices.ts';
 /** Every line of work that a plan may hold, or its mixing on the maker's scale; the words room has their texts. */
 export type InstructionId =
   | `attached-${Attachment}`
+  | `fix-${Hanger}`
   | `hang-${Hanger}`
   | `mask-${ResistKind}`
   | `remove-${ResistKind}`
@@ -62,6 +63,7 @@ export type InstructionId =
   | 'second-rinse'
   | 'no-neutraliser'
   | 'soda-wipe'
+  | 'adapter-ends'
   | 'meter-clips'
   | 'meter-clips-low'
   | 'watch-amps-alone'

@@ -86,6 +86,8 @@ export function instructionsFor(
   if (hasFineScale(job)) add('resist', 'weigh-piece');
   add('resist', 'degrease');
   add('resist', 'water-break');
+  // the wire needs clean metal, and the mask covers it too
+  if (hanger !== null) add('resist', `fix-${hanger}`);
   add('resist', `mask-${resist}`);
   add('resist', piece.faces === 'both' ? 'stop-out-edges' : 'stop-out-back');
   if (attached.includes('seams')) add('resist', 'attached-seams');
@@ -96,6 +98,7 @@ export function instructionsFor(
     plate: cathode.metal,
     gap: { value: cathode.gap * 1e3, unit: 'mm' },
   });
+  if (job.supply.kind === 'adapter') add('settings', 'adapter-ends');
   if (hasIn(job, 'multimeter'))
     add('settings', hasKnobs(job.supply.kind) ? 'meter-clips-low' : 'meter-clips');
   add('settings', 'piece-on-plus');
@@ -126,7 +129,8 @@ export function instructionsFor(
       lots: { value: Math.ceil(piece.count / atOnce.value), unit: '1' },
     });
   if (evenness && evenness.value < SWAP_BELOW) add('settings', 'batch-swap', { evenness });
-  add('settings', 'test-strip');
+  // each of its windows takes away amps that have to be seen
+  if (job.supply.showsAmps) add('settings', 'test-strip');
 
   add('etch', 'power-check');
   add('etch', 'switch-on');

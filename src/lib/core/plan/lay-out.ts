@@ -3,6 +3,7 @@ import { resistFacts } from '../facts/resists.ts';
 import type { Params } from '../rules/rule.ts';
 import type { InstructionId } from './instruction-id.ts';
 import type { Instruction, Plan } from './plan.ts';
+import { weighingOf } from './weighing.ts';
 
 /** Something to buy or lay out; the words room has its text. */
 export interface LayOutLine {
@@ -22,6 +23,7 @@ export const layOutIds = [
   'tray',
   'salt',
   'water',
+  'stock-jug',
   'bath',
   'jar',
   'resist',
@@ -38,6 +40,8 @@ export const layOutIds = [
   'gloves',
   'apron',
   'tongs',
+  'cleaning',
+  'hanger',
 ] as const;
 export type LayOutId = (typeof layOutIds)[number];
 
@@ -98,13 +102,14 @@ export function layOutOf(plan: Plan, times = 1): readonly LayOutLine[] {
   add('tray', {}, { has: hasIn(job, 'tray') });
   if (bath.record === null) {
     add('tub');
-    if (figures.water_volume)
-      add('water', {
-        water: waterOf(upTo(times * figures.water_volume.value, 50)),
-        kind: `water-${bath.water}`,
-      });
-    if (figures.salt_mass)
-      add('salt', { mass: { value: upTo(times * figures.salt_mass.value, 1), unit: 'g' }, salt: bath.salt });
+    const weighing = weighingOf(job, figures);
+    if (weighing) {
+      const isStock = weighing.kind === 'pour';
+      const water = isStock ? weighing.waterMl : weighing.tubWaterMl;
+      add('water', { water: waterOf(upTo(times * water, 50)), kind: `water-${bath.water}` });
+      add('salt', { mass: { value: upTo(times * weighing.grams, 1), unit: 'g' }, salt: bath.salt });
+      if (isStock) add('stock-jug');
+    }
     add('jar', {}, { has: hasIn(job, 'jar') });
   } else {
     add('bath', { record: { text: bath.record } }, { has: true });
@@ -121,6 +126,8 @@ export function layOutOf(plan: Plan, times = 1): readonly LayOutLine[] {
   for (const worn of ['goggles', 'gloves'] as const) add(worn, {}, { has: hasIn(job, worn) });
   add('apron');
   add('tongs');
+  add('cleaning');
+  if (job.hanger !== null && job.hanger !== 'tab') add('hanger', {}, { many: pieces });
   add('rinse-tubs', {}, { many: 2 * times });
   return lines;
 }

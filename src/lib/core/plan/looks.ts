@@ -1,11 +1,11 @@
 import { limits, practice } from '../facts/limits.ts';
-import { metalGroups } from '../facts/metal-groups.ts';
 import type { Supply } from '../cell/setup.ts';
 import type { Figure } from '../units/figure.ts';
 import type { Pairing } from './budget.ts';
 import type { JobInput } from './job-input.ts';
 import type { WorkingInputs } from './working-inputs.ts';
 import type { Figures, Settings } from './plan.ts';
+import { tradeMinutes } from './trade-pace.ts';
 import { workingOf } from './workings.ts';
 
 /** Longest wait before the first look, min: with an ammeter, and without. */
@@ -41,17 +41,6 @@ export function withLooks(
     working: workingOf('practice_over_model', workingInputs),
   };
   return { ...figures, first_look, practice_over_model };
-}
-
-/** What the trade takes for a shallow visible bite, min: shortest and longest; null where it says nothing. */
-function tradeMinutes({ family, anion }: Pairing): readonly [number, number] | null {
-  if (family === 'silver' && anion === 'nitrate') {
-    const { low, high } = practice.plannedMinutes.uncertainty;
-    return [low, high];
-  }
-  const { value } = practice.saltWaterMinutes;
-  const isCopperOrBrass = metalGroups[family] === 'copper and brass';
-  return isCopperOrBrass && anion === 'chloride' ? [value, value] : null;
 }
 
 /** What is set, and when to look and stop: the figures' own, so that a quantity has one value. */

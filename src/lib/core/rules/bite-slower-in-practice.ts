@@ -10,7 +10,9 @@ export const biteSlowerInPractice = {
   step: 'settings',
   signal: 'NOTICE',
   sources: ['tradePractice', 'budgetEstimate'],
-  applies: ({ figures }) => {
+  applies: ({ figures, supply }) => {
+    // by the clock the plan has the trade's pace in it already
+    if (!supply.showsAmps) return null;
     const { practice_over_model: ratio } = figures;
     return ratio && ratio.value > WORTH_SAYING ? { ratio } : null;
   },

@@ -24,6 +24,7 @@ const needTexts: Readonly<Record<Exclude<LayOutId, Worn | Shared>, Need>> = {
   salt: { one: 'bath', text: 'At least {mass} of {salt} for {times}, in its own labelled jar' },
   water: { one: 'bath', text: 'At least {water} of {kind} for {times}, and tap water to rinse' },
   bath: { one: 'station', text: 'The bath {record} from your shelf, for {times}' },
+  'stock-jug': { one: 'jug', text: '{times} for mixing, never used for food again' },
   jar: { one: 'jar', text: '{times} with a tight lid for the baths, and the printed labels' },
   resist: { one: 'piece', text: 'The resist for {times}: {resist}' },
   remover: { one: 'piece', text: 'A little {remover} to take the resist off {times}, by an adult' },
@@ -38,6 +39,8 @@ const needTexts: Readonly<Record<Exclude<LayOutId, Worn | Shared>, Need>> = {
     other: 'batteries',
     text: '{times}, charged, each with its fuse, beside its tub and higher',
   },
+  cleaning: { one: 'set', text: '{times} of fine abrasive and a soft brush' },
+  hanger: { one: 'piece', text: 'Wire of the same metal and tape, for {times}' },
   tongs: { one: 'pair', text: '{times} of plastic tongs, a plastic spoon, kitchen paper' },
 };
 

@@ -11,13 +11,16 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'attached-glue': 'Take all glue off.',
   'attached-hinges': 'Take hinges, catches and springs off.',
   'attached-seams': 'Paint each solder seam twice: solder bites faster than sheet.',
-  'hang-wire':
-    'Tape a bare wire end to clean metal on the back. Paint resist over tape and wire, up to the liquid line.',
-  'hang-hole': 'Hook it by its hole, with the piece’s own metal. Paint the hook up to the liquid line.',
-  'hang-tab':
-    'Hold it by the tab, clip above the liquid. Paint the tab up to the liquid line; saw it off at the end.',
-  'hang-rack':
-    'Hang each piece on its own wire from one bar, all alike. Paint the wires up to the liquid line.',
+  'fix-wire':
+    'Tape a bare wire end to clean metal on the back. The mask covers tape and wire too, up to the liquid line.',
+  'fix-hole':
+    'Hook it by its hole, with the piece’s own metal. The mask covers the hook, up to the liquid line.',
+  'fix-tab': 'The tab stays on: clean its end for the clip. The mask covers the rest, up to the liquid line.',
+  'fix-rack': 'Each piece gets its own wire, all alike. The mask covers the wires, up to the liquid line.',
+  'hang-wire': 'Hang it by its wire, bare metal facing where the plate will be.',
+  'hang-hole': 'Hang it by its hook, level, bare metal facing where the plate will be.',
+  'hang-tab': 'Hold it by the tab, clip above the liquid; saw the tab off at the end.',
+  'hang-rack': 'Hang each piece by its own wire from one bar.',
   'hang-piece':
     'Fix the hanger so that it holds the piece and carries the current; keep the clip above the liquid.',
   'lay-plate':
@@ -29,6 +32,8 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
     'Before the clips touch any metal: clips apart, supply in, the meter at DC volts, its red tip on the clip meant for the piece, black on the other. No minus sign: it is plus. Supply out again.',
   'meter-clips-low':
     'Before the clips touch any metal: clips apart, volts knob low, supply on, the meter at DC volts, its red tip on the clip meant for the piece, black on the other. No minus sign: it is plus. Supply off again.',
+  'adapter-ends':
+    'An adapter’s plug has no clips: cut none. Use a screw terminal for its plug, marked + and −. The sign on the adapter’s label shows whether the tip of the plug is + or −: follow it to the screw.',
   'piece-on-plus': 'Piece clip on plus. Say it aloud and look.',
   'plate-on-minus': 'Plate clip on minus.',
   tray: 'Put a tray under everything.',

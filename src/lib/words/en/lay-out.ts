@@ -9,6 +9,8 @@ export const layOutTexts: Readonly<Record<LayOutId, string>> = {
   tray: 'A tray with a rim that holds all of the bath',
   salt: 'At least {mass} of {salt}, in its own labelled jar',
   water: 'At least {water} of {kind} for the bath, and tap water to rinse',
+  'stock-jug':
+    'A large jug for mixing, never used for food again, and a jar with a label for what is left over',
   bath: 'The bath {record} from your shelf',
   jar: 'A jar with a tight lid for the bath, and its printed label',
   resist: 'The resist: {resist}',
@@ -24,5 +26,7 @@ export const layOutTexts: Readonly<Record<LayOutId, string>> = {
   goggles: 'Splash goggles',
   gloves: 'Nitrile gloves, two pairs',
   apron: 'An apron',
-  tongs: 'Plastic tongs, a plastic spoon, kitchen paper',
+  tongs: 'Plastic tongs, a plastic spoon, kitchen paper, a bag for the phone',
+  cleaning: 'Fine abrasive and a soft brush',
+  hanger: 'Wire of the piece’s own metal to hang it by, and tape',
 };

@@ -5,7 +5,7 @@ import { figureParts, phrase } from './render.ts';
 import { datumText, withSymbol } from './units.ts';
 
 /** What to mind of heat and gas while it runs, a line each. */
-export function runWatch(figures: Figures, units: ReadingUnits): readonly string[] {
+export function runWatch(figures: Figures, units: ReadingUnits, showsAmps: boolean): readonly string[] {
   const shown = (id: keyof Figures): string | null => {
     const figure = figures[id];
     if (!figure) return null;
@@ -29,7 +29,7 @@ export function runWatch(figures: Figures, units: ReadingUnits): readonly string
     ...(hydrogen ? [`Hydrogen rises, ${hydrogen} in all: no lid, no flame.`] : []),
     ...(likely && limit
       ? [
-          `Chlorine: at most ${likely} while the metal bites. Amps falling below half are the sign of more: the room reaches ${datumText(limits.chlorineShort)} ${limit} later. Supply off, leave, air it.`,
+          `Chlorine: at most ${likely} while the metal bites. ${showsAmps ? 'Amps falling below half are' : 'A pool smell, or bubbles that stop at the plate, is'} the sign of more: the room reaches ${datumText(limits.chlorineShort)} ${limit} later. Supply off, leave, air it.`,
         ]
       : []),
   ];

@@ -8,7 +8,10 @@ export const runTexts = {
   answerChanged: 'An answer changed. Stop now, then look again.',
   timeIsUp: 'Time is up. Stop, then switch off at the supply.',
   heldElsewhere: 'Another page holds this run. Switch off at the supply, then take over here.',
-  switchOn: 'Switch on at the supply now, then read the amps.',
+  switchOn: (showsAmps: boolean): string =>
+    showsAmps
+      ? 'Switch on at the supply now, then read the amps.'
+      : 'Switch on at the supply now, then look: fine bubbles rise at the plate.',
   stopAt: 'Stop at',
   /** @param left ms, below 0 when time is up */
   left: (left: number): string => (left > 0 ? `${spanText(left)} to go` : `${spanText(-left)} over`),
@@ -71,7 +74,7 @@ export const stoppingTexts = {
   powered: 'Until then it counts as powered: hands out of the bath, off the clips.',
   since: (span: number): string => `${spanText(span)} since Stop.`,
   answers: 'The supply',
-  notZero: 'Switch off at the supply itself, then read again. Still not zero: pull its plug.',
+  notZero: 'Switch it off at the supply. Still on: pull its plug out of the wall, then look again.',
 } as const;
 
 interface SupplyOffTexts {

@@ -32,7 +32,9 @@ describe('what moves the depth', () => {
     expect(ids).not.toContain('slowness');
   });
   test('is films and contact first where only the clock is there', () => {
-    const [first] = influencesFor(jobOf(cuff()));
+    // the cuff's adapter holds its current down: what the bath passes beyond that moves nothing
+    const roomy = { 'supply.maxAmps': amount(50, 'A') };
+    const [first] = influencesFor(jobOf(patched(cuff(), roomy)));
     expect(first?.id).toBe('slowness');
   });
   test('is nothing for a job that is refused', () => {

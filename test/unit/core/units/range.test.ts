@@ -37,6 +37,7 @@ test('nobody else writes down where a range ends', () => {
     'lib/core/plan/budget.ts',
     'lib/core/plan/influence.ts',
     'lib/core/plan/ranges.ts',
+    'lib/core/plan/trade-pace.ts',
     'lib/session/look-back.ts',
     'lib/words/en/papers.ts',
   ]);
