@@ -25,7 +25,7 @@ export const home = {
   compare: 'Two jobs side by side',
   bench: 'What your jobs have shown',
   year: 'A year on one page',
-  find: 'Find a job: metal, salt, depth, date or any word of its title or note',
+  find: 'Find a job: metal, salt, depth, date or any word',
   foundOf: (found: number, all: number): string => `${String(found)} of ${String(all)} jobs.`,
   more: (left: number): string => `Show more, ${String(left)} left`,
   jobs: 'Jobs in this browser',

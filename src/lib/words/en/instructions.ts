@@ -12,13 +12,12 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'attached-hinges': 'Take hinges, catches and springs off.',
   'attached-seams': 'Paint each solder seam twice: solder bites faster than sheet.',
   'fix-wire':
-    'Tape a bare wire end to clean metal on the back. The mask covers tape and wire too, up to the liquid line.',
-  'fix-hole':
-    'Hook it by its hole, with the piece’s own metal. The mask covers the hook, up to the liquid line.',
-  'fix-tab': 'The tab stays on: clean its end for the clip. The mask covers the rest, up to the liquid line.',
-  'fix-rack': 'Each piece gets its own wire, all alike. The mask covers the wires, up to the liquid line.',
-  'hang-wire': 'Hang it by its wire, bare metal facing where the plate will be.',
-  'hang-hole': 'Hang it by its hook, level, bare metal facing where the plate will be.',
+    'Tape a bare wire end to clean metal on the back. Mask tape and wire too, up to the liquid line.',
+  'fix-hole': 'Hook it by its hole, with the piece’s own metal. Mask the hook, up to the liquid line.',
+  'fix-tab': 'The tab stays on: clean its end for the clip. Mask the rest, up to the liquid line.',
+  'fix-rack': 'Each piece gets its own wire, all alike. Mask the wires, up to the liquid line.',
+  'hang-wire': 'Hang it by its wire.',
+  'hang-hole': 'Hang it by its hook.',
   'hang-tab': 'Hold it by the tab, clip above the liquid; saw the tab off at the end.',
   'hang-rack': 'Hang each piece by its own wire from one bar.',
   'hang-piece':

@@ -7,6 +7,7 @@ export const jobTexts = {
     `A later version wrote ${fields.join(', ')} into this job. This version keeps it, and plans without it: load the new version before you rely on the plan.`,
   mixingLost:
     'The checks before mixing no longer hold, or were not made here. Choose Electrolyte above and check again.',
+  parts: { plan: 'Plan', bench: 'At the bench' },
   clockOn: 'Clock on',
   goOn: 'Go on',
   forward: 'Continue',

@@ -4,7 +4,6 @@ export const shellTexts = {
   helpNow: 'Help now',
   noHelp: 'There is no such help page.',
   steps: 'Steps',
-  parts: { plan: 'Plan', bench: 'At the bench' },
   states: { again: 'check again', now: 'you are here', done: 'done', later: 'later' },
   update: 'A new version is ready. Jobs stay as they are.',
   load: 'Load it',
