@@ -1,6 +1,7 @@
 import type { Setup, Supply } from '../cell/setup.ts';
 import { boxOf } from '../cell/tub.ts';
 import { limits } from '../facts/limits.ts';
+import { hasKnobs } from '../facts/supplies.ts';
 import { si } from '../units/quantity.ts';
 import type { Length } from '../units/quantity.ts';
 import type { CellOutcome } from './cell-chain.ts';
@@ -101,7 +102,8 @@ export function alternativesTo(setup: Setup, proposal: Supply, evaluate: Evaluat
     .map((each) => ({ each, evenness: evaluate(proposal, each).evenness ?? 0 }))
     .toSorted((a, b) => b.evenness - a.evenness);
   return [
-    ...way('gentler', evenest?.each ?? gap),
+    // a supply without knobs is made gentler by hanging the plate further off
+    ...way('gentler', hasKnobs(proposal.kind) ? (evenest?.each ?? gap) : wider),
     ...way('quicker', proposal.control === 'amps' ? gap : narrower),
   ];
 }

@@ -5,7 +5,8 @@ import { plain } from './locale.ts';
 export const planTexts = {
   title: 'Your plan',
   begin: 'Begin at the bench',
-  lead: 'Nothing is mixed yet. Print it, and come back when you like.',
+  lead: (isNew: boolean): string =>
+    `Nothing is ${isNew ? 'mixed' : 'opened'} yet. Print it, and come back when you like.`,
   set: 'What you will set',
   layOut: 'What to buy and lay out',
   get: 'To get, if it is not there',

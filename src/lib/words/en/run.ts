@@ -16,7 +16,7 @@ export const runTexts = {
   /** @param left ms, below 0 when time is up */
   left: (left: number): string => (left > 0 ? `${spanText(left)} to go` : `${spanText(-left)} over`),
   /** called out so many minutes before the end */
-  called: { 1: 'One minute left.', 5: 'Five minutes left.' },
+  called: { 1: 'Less than one minute left.', 5: 'Less than five minutes left.' },
   away: (span: number): string => `Away ${spanText(span)}: the time kept running.`,
   passed: (percent: number): string => `${String(percent)} % of the time with current on has passed.`,
   usedUp: 'The planned time is used up.',

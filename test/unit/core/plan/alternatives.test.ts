@@ -23,6 +23,21 @@ describe('other ways to the same depth', () => {
     const weak = jobOf(patched(pendant(), { 'supply.maxAmps': amount(0.4, 'A') }));
     expect(alternativesFor(weak, solve).map(({ id }) => id)).not.toContain('quicker');
   });
+  test('an adapter, which has no knobs, is offered a wider gap and what it would do', () => {
+    const adapter = jobOf(
+      patched(pendant(), {
+        'supply.kind': 'adapter',
+        'supply.showsAmps': false,
+        'supply.maxAmps': undefined,
+      }),
+    );
+    const [way] = alternativesFor(adapter, solve);
+    expect(way).toMatchObject({ id: 'gentler', control: 'volts', setting: 7 });
+    expect(way?.gap).toBeGreaterThan(adapter.cathode.gap * 1e3);
+    expect(way?.minutes).toBeGreaterThan(
+      1.15 * (planAsProposed(adapter, solve).settings?.minutes.value ?? NaN),
+    );
+  });
   test('without a solved cell say nothing of evenness', () => {
     for (const way of alternativesFor(job)) expect(way.evenness).toBeNull();
   });
