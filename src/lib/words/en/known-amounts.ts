@@ -10,7 +10,7 @@ import type { Amount } from '../../core/rules/rule.ts';
 import { plain } from './locale.ts';
 import { amountText, readIn, withUnit } from './units.ts';
 
-/** Two ends that are read together: "50 to 100 g/L". */
+/** Two ends that are written together: "50 to 100 g/L". */
 interface Span {
   readonly low: number;
   readonly high: number;
@@ -47,7 +47,7 @@ export const knownAmounts = {
 
 export type KnownAmount = keyof typeof knownAmounts;
 
-/** A known amount as it is read. */
+/** A known amount as the reader sees it. */
 export function knownText(name: KnownAmount, units: ReadingUnits): string {
   const known: Amount | Span = knownAmounts[name];
   if ('value' in known) return amountText(known.value, known.unit, units);
