@@ -6,8 +6,8 @@
 /** How a locale writes numbers. */
 export interface Numbers {
   /**
-   * A value to so many significant digits, never with an exponent or separators: 1234 becomes 1230 at three.
-   * @param finest step below which nothing can be told apart; coarser digits then, one at least
+   * A value to `digits` significant digits, without exponent or separators: 1234 becomes 1230 at three.
+   * @param finest least step that can be told apart; finer digits are left out, but one always stays
    */
   readonly significant: (value: number, digits?: number, finest?: number) => string;
   /** The same without trailing zeros, for typed or exact values: 20, not 20.0. */
@@ -64,7 +64,7 @@ export function numbersIn(locale: string): Numbers {
   };
 }
 
-/** How a locale writes days and clock times. Every moment is in ms since 1970, in the device's own time zone. */
+/** How a locale writes days and times. Moments are in ms since 1970 and shown in the device's time zone. */
 export interface Times {
   /** 14:05, or 2:05 pm where the locale has a 12-hour clock. */
   readonly clock: (at: number) => string;

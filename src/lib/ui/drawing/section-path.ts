@@ -28,7 +28,7 @@ export interface CrossSection {
 
 /**
  * Lays out a groove under an open line, or one on each face.
- * @param thickness depth undercut all in m
+ * @param thickness in m, as are depth and undercut
  */
 export function sectionOf(thickness: number, depth: number, undercut: number, faces: 1 | 2): CrossSection {
   const isThrough = faces * depth >= thickness * 0.999;

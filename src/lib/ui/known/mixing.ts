@@ -191,9 +191,9 @@ function changed(id: string, way: 'top' | 'change', draft: MixDraft): Answered<J
 }
 
 /**
- * What a jar holds, from the weight of a measured volume.
- * @param scale what the scale may be off, g
- * @param vessel what the vessel may be off, % of the volume
+ * Works out what a jar holds from the weight of a measured volume.
+ * @param scale largest error of the scale, g
+ * @param vessel largest error of the vessel, % of the volume
  */
 function weighed(id: string, draft: MixDraft, scale: number, vessel: number): Answered<Weighed> {
   const asked = ['mix.weight', 'mix.measured', 'mix.temperature'] as const;
@@ -213,7 +213,7 @@ function weighed(id: string, draft: MixDraft, scale: number, vessel: number): An
 
 /**
  * Works out what was asked for from what was typed.
- * @param errors what scale (g) and vessel (% of the volume) may be off, for a jar that is weighed
+ * @param errors largest errors of scale (g) and vessel (% of the volume), for a jar that is weighed
  */
 export function workOut(
   way: MixWay,

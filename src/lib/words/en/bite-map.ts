@@ -75,7 +75,7 @@ export interface Numbered {
 }
 
 /**
- * Numbers of the bands that have room for theirs: none over a rim, none over another.
+ * Numbers of the bands with room for one: no number crosses a rim or overlaps another.
  * @param scale drawing units for a metre
  * @param letter width of a numeral and height of a line, drawing units
  */

@@ -61,7 +61,7 @@ export const stepOfLine: Readonly<Record<AnswerLineId, StepId>> = {
 };
 
 /**
- * What a job is made with, a line for each step that asks for it.
+ * What a job is made with, one line for each step that asks for it.
  * @param unchosen fields that nobody has chosen
  */
 export function answerLines(

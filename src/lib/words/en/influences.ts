@@ -34,7 +34,7 @@ export const influencesIntro = (
     amountText(misses.minutes, 'min'),
   ].join(', ')}: our own estimate). Try another value where there is a button.`;
 
-/** The influences in a maker's words, and how to control each better. */
+/** The influences in a maker's words, some with a way to know them more exactly. */
 export const inputWords: Readonly<Record<Influence['id'], string>> = {
   gap: 'Gap between piece and plate',
   knob: 'How the knob is set',

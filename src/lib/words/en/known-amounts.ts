@@ -18,8 +18,8 @@ interface Span {
 }
 
 /**
- * Amounts that any text with blanks may name, such as `{stopTemperature}`. No text types an amount of its own,
- * so that each changes with its fact.
+ * Amounts that texts can name in a blank, such as `{stopTemperature}`. Texts never contain these numbers
+ * themselves, so that a changed fact changes every text.
  */
 export const knownAmounts = {
   warnTemperature: limits.warnTemperature,

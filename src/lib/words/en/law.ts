@@ -50,8 +50,8 @@ export interface LawText extends LawLine<LawId> {
 }
 
 /**
- * Lines for a page or a paper, gravest effect first.
- * @param country ISO 3166 alpha-2; null when not told: every country's lines, the strictest reading
+ * Lines for a page or a paper, the most serious effect first.
+ * @param country ISO 3166 alpha-2; null when not known: the lines of all countries, the strictest reading
  */
 export function lawShown(topic: LawTopic, country: string | null, about?: string): LawText[] {
   const order = Object.keys(effectWords);

@@ -8,8 +8,8 @@ type DepthChoice = { readonly id: string; readonly label: string } & (
 );
 
 /**
- * Depths by purpose. Common practice, no source: a start, to be bettered by the maker's own pieces.
- * The screen says so too.
+ * Depths by purpose. Common practice, no source: values to start from, until the maker's own pieces
+ * show better ones. The screen says so, too.
  */
 export const depthPurposes: readonly DepthChoice[] = [
   { id: 'patina', label: 'To hold a patina', mm: purposeDepths.patina.value },

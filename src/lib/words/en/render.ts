@@ -67,7 +67,7 @@ const isKnown = (name: string): name is KnownAmount => Object.hasOwn(knownAmount
 
 /**
  * A phrase with its blanks filled.
- * @throws RangeError when a blank has nothing to fill it: a fault of ours, never of the maker's
+ * @throws RangeError when nothing fills a blank: an error in the app, never one of the maker's
  */
 export const phrase = (template: string, params: Params, units: ReadingUnits): string =>
   template.replace(/\{(\w+)\}/g, (_, name: string) => {

@@ -117,7 +117,7 @@ const supplyOff: Readonly<Record<OffSign, SupplyOffTexts>> = {
 };
 
 /**
- * How a supply of this kind is seen to be off, and what to do when that is not sure.
+ * How to see that a supply of this kind is off, and what to do when the maker is not sure.
  * @param kind as the draft holds it
  */
 export const supplyOffTexts = (kind: string, showsAmps: boolean): SupplyOffTexts =>
