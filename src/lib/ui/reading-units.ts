@@ -4,11 +4,11 @@ import type { ReadingUnits } from '$lib/core/job/reading-units.ts';
 
 const key = Symbol('reading-units');
 
-/** Says how lengths and temperatures are read in every component inside this one. */
+/** Sets the units of lengths and temperatures for all components inside this one. */
 export const provideReadingUnits = (units: () => ReadingUnits): void => {
   setContext(key, units);
 };
 
-/** How lengths and temperatures are read here; in mm and °C where no job says otherwise. */
+/** The units of lengths and temperatures that apply here: mm and °C where no job sets others. */
 export const readingUnitsHere = (): (() => ReadingUnits) =>
   getContext<(() => ReadingUnits) | undefined>(key) ?? (() => defaultReadingUnits);

@@ -1,21 +1,27 @@
-/** The one home of written numbers, days and times: pure functions of a locale. Words come from the language's folder. */
+/**
+ * Writes numbers, days and times for a locale, with pure functions. Words come from the folder of the
+ * language.
+ */
 
 /** How a locale writes numbers. */
 export interface Numbers {
   /**
-   * A value to so many significant digits, never with an exponent or separators: 1234 becomes 1230 at three.
-   * @param finest step below which nothing can be told apart; coarser digits then, one at least
+   * A value to `digits` significant digits, without exponent or separators: 1234 becomes 1230 at three.
+   * @param finest least step that can be told apart; finer digits are left out, but one always stays
    */
   readonly significant: (value: number, digits?: number, finest?: number) => string;
-  /** The same without trailing zeros, for what is typed or exact: 20, not 20.0. */
+  /** The same without trailing zeros, for typed or exact values: 20, not 20.0. */
   readonly plain: (value: number, digits?: number, finest?: number) => string;
-  /** Both ends of a range, to the digits that their spread deserves: two, or three when they nearly agree. */
+  /**
+   * Both ends of a range with as many digits as their difference deserves: two, or three when they nearly
+   * agree.
+   */
   readonly ends: (low: number, high: number, finest?: number) => readonly [string, string];
   /** "1 job", "3 jobs". */
   readonly count: (n: number, one: string, other?: string) => string;
 }
 
-/** Digits left when the last of them must not be finer than a step. */
+/** Number of digits left when the last digit must not be finer than `finest`. */
 const coarsened = (rounded: number, digits: number, finest: number): number =>
   finest === 0
     ? digits
@@ -24,7 +30,7 @@ const coarsened = (rounded: number, digits: number, finest: number): number =>
 export function numbersIn(locale: string): Numbers {
   const writers = new Map<number, Intl.NumberFormat>();
   let plurals: Intl.PluralRules | null = null;
-  /** @param least significant digits, zeros among them */
+  /** @param least significant digits to write, including zeros */
   const written = (value: number, least: number): string => {
     let writer = writers.get(least);
     writer ??= new Intl.NumberFormat(locale, {
@@ -33,7 +39,7 @@ export function numbersIn(locale: string): Numbers {
       useGrouping: false,
     });
     writers.set(least, writer);
-    // a hyphen is no minus
+    // A hyphen is not a minus sign, so it is replaced.
     return writer.format(value).replace('-', '−');
   };
   const rounded = (value: number, digits: number, finest: number) => {
@@ -58,11 +64,11 @@ export function numbersIn(locale: string): Numbers {
   };
 }
 
-/** How a locale writes days and clock times. Every moment is in ms since 1970, in the device's own time zone. */
+/** How a locale writes days and times. Moments are in ms since 1970 and shown in the device's time zone. */
 export interface Times {
-  /** 14:05, or 2:05 pm where a clock counts to twelve */
+  /** 14:05, or 2:05 pm where the locale has a 12-hour clock. */
   readonly clock: (at: number) => string;
-  /** The same, the half of the day apart from the digits. */
+  /** The same in two parts: the digits, and am or pm. */
   readonly clockParts: (at: number) => { readonly digits: string; readonly half: string };
   /** 3 Nov 2026 */
   readonly day: (at: number) => string;
@@ -72,7 +78,7 @@ export interface Times {
 }
 
 export function timesIn(locale: string): Times {
-  /** Made when first used: most pages show no time, and making one takes longer than using it. */
+  /** Created at first use: most pages show no time, and creating a formatter takes longer than using it. */
   const writer = (options: Intl.DateTimeFormatOptions): (() => Intl.DateTimeFormat) => {
     let made: Intl.DateTimeFormat | null = null;
     return () => (made ??= new Intl.DateTimeFormat(locale, options));

@@ -2,7 +2,7 @@ import { error } from '@sveltejs/kit';
 import type { Component } from 'svelte';
 import { dev } from '$app/environment';
 
-// for whoever works on the app: in a build the page is not there, and nothing of it is shipped
+// A page for developers only: a build neither serves it nor ships any of it.
 export const prerender = false;
 export const ssr = false;
 

@@ -1,6 +1,6 @@
 import type { Pixels } from '$lib/work/art.worker.ts';
 
-/** Puts a picture on a canvas. */
+/** Paints a picture onto a canvas. */
 export const painted =
   ({ width, height, rgba }: Pixels) =>
   (canvas: HTMLCanvasElement): void => {

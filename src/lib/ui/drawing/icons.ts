@@ -1,4 +1,4 @@
-/** Line drawings in a field of 32 × 32, one line each, drawn with Icon.svelte. */
+/** Line drawings for a 32 × 32 view box, one stroke width, drawn with Icon.svelte. */
 export const icons = {
   goggles:
     'M4 12h24v5q0 7-5.500 7-3 0-4.500-3.500-2-2-4 0Q12.500 24 9 24q-5 0-5-7zM4 14H2M28 14h2M9 16l3-2M20 16l3-2',

@@ -1,25 +1,28 @@
 import type { Shares } from '../../core/mask/shares.ts';
 
-/** Geometry of the drawing of the mask: the piece from above, and a cut through it after the bite. */
+/** Geometry of the mask drawing: the piece from above, and a cut through it after the bite. */
 
-/** A bare stretch along the cut, as shares of the piece's width. */
+/** A bare stretch along the cut. Both ends are shares of the width of the piece. */
 export type Run = readonly [from: number, to: number];
 
 const FULL = 15;
-/** Half of a cell and more counts as bare where the cut must say either. */
+/** The section shows a cell either bare or painted: from half bare it counts as bare. */
 const HALF = 8;
-/** Narrower than this nothing can be told apart in the section. */
+/** Narrower stretches could not be seen in the section. Shares of the width. */
 const LEAST_BARE = 0.06;
 const LEAST_LAND = 0.1;
-/** The rim is painted, whatever the drawing does there. */
+/** The rim is always painted, even where the drawing has it bare. */
 const RIM = 0.06;
-/** More grooves than this say no more. */
+/** More grooves than this make the section no clearer. */
 const ENOUGH = 3;
 
 const at = ({ columns, cells }: Shares, row: number, column: number): number =>
   parseInt(cells.charAt(row * columns + column), 16);
 
-/** Bare metal seen from above as one path: whole cells as bars, others as squares of their share, as in a halftone. */
+/**
+ * One path for the bare metal seen from above: full cells joined to bars, partly bare ones as smaller
+ * squares.
+ */
 export function barePath(shares: Shares, width: number, height: number): string {
   const { columns, rows } = shares;
   const [w, h] = [width / columns, height / rows];
@@ -44,7 +47,7 @@ export function barePath(shares: Shares, width: number, height: number): string 
   return parts.join('');
 }
 
-/** Bare stretches of a row, what is too narrow to be drawn left out. */
+/** Bare stretches of a row, without those too narrow to draw. */
 function runsOf(shares: Shares, row: number, least: number): readonly Run[] {
   const { columns } = shares;
   const raw: [number, number][] = [];
@@ -58,13 +61,13 @@ function runsOf(shares: Shares, row: number, least: number): readonly Run[] {
   return raw.filter(([from, to]) => to - from >= LEAST_BARE);
 }
 
-/** Where the piece is cut, counted from its foot, and what is bare along it. */
+/** The row where the piece is cut, counted from its foot, and the bare stretches along it. */
 export interface Cut {
   readonly row: number;
   readonly bare: readonly Run[];
 }
 
-/** The row that shows most of what is high and what is low, as near the middle as can be. */
+/** Chooses the row with the most grooves (up to ENOUGH), as near the middle as possible. */
 export function cutOf(shares: Shares): Cut {
   const middle = Math.floor((shares.rows - 1) / 2);
   const off = (row: number): number => Math.abs(row - middle) / shares.rows;
@@ -75,11 +78,16 @@ export function cutOf(shares: Shares): Cut {
         (a, b) =>
           Math.min(b.bare.length, ENOUGH) - off(b.row) - (Math.min(a.bare.length, ENOUGH) - off(a.row)),
       )[0];
-  // lines finer than half a cell: where any are, then one in the middle
+  // With only lines finer than half a cell, take any bare cell; with none at all, draw one groove in the
+  // middle.
   return best(HALF) ?? best(1) ?? { row: middle, bare: [[0.4, 0.6]] };
 }
 
-/** Half as wide as long; ribs stay painted. @param u across, −1 to 1 @param v along, 0 to 1 */
+/**
+ * Whether a point of the leaf is bare: the leaf is half as wide as long, and its ribs stay painted.
+ * @param u across, −1 to 1
+ * @param v along, 0 to 1
+ */
 function isLeaf(u: number, v: number): boolean {
   const half = 0.82 * Math.sin(Math.PI * Math.min(1, Math.max(0, (v - 0.08) / 0.84))) ** 0.8;
   if (Math.abs(u) >= half || Math.abs(u) < 0.07) return false;
@@ -90,7 +98,9 @@ function isLeaf(u: number, v: number): boolean {
 const COLUMNS = 96;
 const SAMPLES = 2;
 
-/** A leaf to show with where there is no drawing: it lies along the longer side. Sides in any one unit. */
+/**
+ * A leaf as an example where there is no drawing; it lies along the longer side. Both sides in the same unit.
+ */
 export function exampleShares(width: number, height: number): Shares {
   const longest = Math.max(width, height);
   const [columns, rows] = [width, height].map((side) =>
@@ -114,20 +124,20 @@ export function exampleShares(width: number, height: number): Shares {
   };
 }
 
-/** The section, in units of the drawing. */
+/** Sizes of the section, in units of the drawing. */
 export const section = { width: 220, thickness: 44, depth: 20, paint: 7, undercut: 5 } as const;
 
-/** What is bitten: one face, both, or right through. */
+/** What is bitten: one face, both faces, or right through. */
 export type Bite = 'one' | 'both' | 'through';
 
 export interface MaskSection {
-  /** outline of the metal that stays, its upper face at y = 0 */
+  /** Outline of the metal that remains; its upper face is at y = 0. */
   readonly metal: string;
-  /** resist: on the faces between the grooves, round the edges, and over a face that is not bitten */
+  /** Resist: on the faces between the grooves, round the edges, and over a face that is not bitten. */
   readonly paint: string;
-  /** x of the middle of each groove */
+  /** x of the middle of each groove. */
   readonly grooves: readonly number[];
-  /** how deep they are */
+  /** Depth of the grooves. */
   readonly depth: number;
 }
 
@@ -137,7 +147,7 @@ export function maskSection(bare: readonly Run[], bite: Bite): MaskSection {
   const runs = bare.map(([from, to]) => [from * width, to * width] as const);
   const bar = (x: number, y: number, wide: number, high: number): string =>
     `M${x} ${y}h${wide}v${high}h${-wide}z`;
-  /** painted stretches of a face, edge paint and all */
+  /** Painted stretches of a face, including the paint on the edges. */
   const lands = [...runs, [width + paint, 0] as const].map(([from], n) => {
     const start = n === 0 ? -paint : (runs[n - 1]?.[1] ?? 0);
     return [start, from - start] as const;

@@ -1,34 +1,34 @@
-/** Geometry of the section drawing: one scale for everything below the resist. */
+/** Geometry of the section drawing. Everything below the resist has the same scale. */
 
 const LEFT = 10;
 const RIGHT = 270;
-/** the open line in the resist */
+/** Ends of the open line in the resist. */
 const [FROM, TO] = [95, 185] as const;
 export const sectionTop = 44;
-/** how deep a groove is drawn, and how much of a sheet is shown under it */
+/** Depth at which a groove is drawn, and limits for how much of the sheet is shown. */
 const DEPTH = 46;
 const WHOLE = 100;
 const MOST = 118;
 const WIDEST = 60;
 
 export interface CrossSection {
-  /** outline of the metal that stays */
+  /** Outline of the metal that remains. */
   readonly metal: string;
   readonly isThrough: boolean;
-  /** where a sheet too thick to show is broken off; null when it shows whole */
+  /** y where a sheet too thick to show is broken off; null when all of it is shown. */
   readonly breakAt: number | null;
   readonly bottom: number;
-  /** y of the groove's floor */
+  /** y of the floor of the groove. */
   readonly floor: number;
-  /** x from where the metal begins to the resist's edge */
+  /** x from where the metal begins to the edge of the resist. */
   readonly side: readonly [number, number];
-  /** drawing units per metre */
+  /** Drawing units per metre. */
   readonly scale: number;
 }
 
 /**
  * Lays out a groove under an open line, or one on each face.
- * @param thickness depth undercut all in m
+ * @param thickness in m, as are depth and undercut
  */
 export function sectionOf(thickness: number, depth: number, undercut: number, faces: 1 | 2): CrossSection {
   const isThrough = faces * depth >= thickness * 0.999;
@@ -63,8 +63,8 @@ export function sectionOf(thickness: number, depth: number, undercut: number, fa
   };
 }
 
-/** Life size is about this many drawing units a metre on a phone held upright. */
+/** Drawing units per metre at life size, on a phone held upright; approximate. */
 const LIFE = 3300;
 
-/** How many times life size, to one digit. */
+/** Enlargement over life size, to one significant digit. */
 export const enlargement = (scale: number): number => Number((scale / LIFE).toPrecision(1));

@@ -2,7 +2,7 @@ import type { Setup } from '$lib/core/cell/setup.ts';
 import { evenRows, immersedHeight } from '$lib/core/cell/tub.ts';
 import { outlineOf } from './length.ts';
 
-/** One metal sheet, edge on, in drawing units; y is its upper end. */
+/** One metal sheet seen edge on, in drawing units; y is its upper end. */
 export interface Bar {
   readonly x: number;
   readonly y: number;
@@ -10,28 +10,28 @@ export interface Bar {
 }
 
 export interface TubLayout {
-  /** tub along the gap, across it, and liquid */
+  /** Size of the tub along the gap and across it, and the height of the liquid. */
   readonly along: number;
   readonly across: number;
   readonly fill: number;
-  /** seen from above; y from the tub's upper wall */
+  /** Seen from above; y counts from the upper wall of the tub. */
   readonly above: { readonly pieces: readonly Bar[]; readonly plate: Bar };
-  /** seen from the side; y from the liquid's surface */
+  /** Seen from the side; y counts from the surface of the liquid. */
   readonly beside: { readonly pieces: readonly Bar[]; readonly plate: Bar };
-  /** x of the clips, moved apart where the gap is too narrow for both */
+  /** x of the clips, moved apart where the gap is too narrow for both. */
   readonly clips: { readonly piece: number; readonly plate: number };
-  /** how far parts that do not fit stick out of each view, at its top and its bottom */
+  /** How far parts that do not fit stick out at the top and bottom of each view. */
   readonly over: Readonly<Record<'above' | 'beside', readonly [number, number]>>;
 }
 
-/** Width that both views share. */
+/** Width of both views. */
 const SPAN = 300;
-/** Least distance between the middles of two clips. */
+/** Least distance between the centres of the two clips. */
 const CLIPS = 34;
-/** Room taken around the parts where a tub's shape is not known, m. */
+/** Free space assumed around the parts where the shape of the tub is not known, m. */
 const ROOM = 0.02;
 
-/** Room inside the tub; for an unknown one as much as the parts ask for. */
+/** Inside size of the tub; where it is not known, as much as the parts need. */
 function roomOf({ piece, cathode, tub }: Setup) {
   if (tub.kind === 'box') return { along: tub.length, across: tub.width, fill: tub.fill };
   if (tub.kind === 'round') return { along: tub.diameter, across: tub.diameter, fill: tub.fill };
@@ -46,14 +46,17 @@ function roomOf({ piece, cathode, tub }: Setup) {
 const spread = (count: number, pitch: number, middle: number): number[] =>
   Array.from({ length: count }, (_, i) => middle + (i - (count - 1) / 2) * pitch);
 
-/** What sticks out of a view from 0 to `end`. */
+/** How far bars stick out of a view that reaches from 0 to `end`. */
 function overshoot(bars: readonly Bar[], end: number): [number, number] {
   const top = Math.min(0, ...bars.map(({ y }) => y));
   const bottom = Math.max(end, ...bars.map(({ y, length }) => y + length));
   return [-top, bottom - end];
 }
 
-/** Lays both views of the tub out to one scale. A batch hangs in rows, as the field has it. */
+/**
+ * Lays out both views of the tub to one scale. Several pieces hang in rows, as the field calculation has
+ * them.
+ */
 export function layOutTub(setup: Setup): TubLayout {
   const { piece, cathode, tub } = setup;
   const room = roomOf(setup);
@@ -68,7 +71,7 @@ export function layOutTub(setup: Setup): TubLayout {
   const [left, right] = [(along - gap) / 2, (along + gap) / 2];
 
   const centred = (x: number, length: number, at: number): Bar => ({ x, y: at - length / 2, length });
-  /** what is taller than the liquid stands on the floor and sticks out above */
+  /** A sheet taller than the liquid stands on the floor and sticks out above. */
   const sunk = (x: number, length: number, at: number): Bar =>
     length > fill ? { x, y: fill - length, length } : centred(x, length, at);
 

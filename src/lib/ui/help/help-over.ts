@@ -2,7 +2,7 @@ import { isTrouble } from '$words/help-ids.ts';
 import type { TroubleId } from '$words/help-ids.ts';
 
 /**
- * Which page of help an address is: null for the tiles, undefined for no help at all.
+ * The page of help at an address: null for the tiles, undefined if the address is no help page.
  * @param path of the address
  * @param root path of the tiles
  */

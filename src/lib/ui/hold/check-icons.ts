@@ -1,6 +1,6 @@
 import type { IconName } from '../drawing/icons.ts';
 
-/** A drawing beside a check, where a thing can be drawn. It never shows which answer is right. */
+/** Drawings beside checks, for things that can be drawn. A drawing must never give away the right answer. */
 export const checkIcons: Readonly<Record<string, IconName>> = {
   'goggles-for-salt': 'goggles',
   'gloves-for-salt': 'glove',

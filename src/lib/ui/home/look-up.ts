@@ -6,7 +6,7 @@ export interface FoundView {
   readonly View: Component<{ found: FromSheet; onstart: () => void; onback: () => void }>;
 }
 
-/** Finds what a code or text leads to. What reads it is fetched when somebody asks, not with the page. */
+/** Finds what a code or text leads to. The code that reads it is loaded only when somebody asks. */
 export async function lookUp(typed: string): Promise<FoundView | { readonly fault: string }> {
   const [{ openNotebook }, { fromSheet }, { sheetFaults }, { default: View }] = await Promise.all([
     import('$lib/session/jobs.ts'),

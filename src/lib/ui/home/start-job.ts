@@ -1,4 +1,4 @@
-/** The bench brings the procedure and the planner: it is fetched when a job begins, not when the page opens. */
+/** The bench needs the procedure and the planner, so it is loaded when a job begins, not with the page. */
 export async function startFrom(draft?: Readonly<Record<string, string>>, copyOf?: string): Promise<string> {
   const { startJob } = await import('$lib/session/open.ts');
   return startJob(draft, copyOf);

@@ -1,7 +1,7 @@
 import type { StepId } from '$lib/core/rules/rule.ts';
 import type { HoldId } from '$lib/procedure/checks.ts';
 
-/** The step in which each hold stands. */
+/** The step to which each hold belongs. */
 export const stepOfHold: Readonly<Record<HoldId, StepId>> = {
   mixing: 'electrolyte',
   power: 'etch',

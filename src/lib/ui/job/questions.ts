@@ -2,22 +2,22 @@ import type { Component } from 'svelte';
 import type { FieldId } from '$lib/session/draft.ts';
 import type { JobSession } from '$lib/session/job-session.svelte.ts';
 
-/** What every question's component is given. */
+/** Props that each question's component gets. */
 export interface QuestionProps {
   readonly session: JobSession;
-  /** what is wrong with a field since the last Continue */
+  /** What was wrong with a field at the last Continue. */
   readonly faultOf: (field: FieldId) => string | undefined;
 }
 
-/** One screen: one question. */
+/** One question, shown as one screen. */
 export interface Question {
   readonly id: string;
   readonly title: string;
-  /** fields that must parse before Continue goes on */
+  /** Fields that must be valid before Continue goes on. */
   readonly fields: readonly FieldId[];
   readonly component: Component<QuestionProps>;
-  /** left out where it has nothing to ask; always there without */
+  /** Whether the question has anything to ask in this job; without it the question is always shown. */
   readonly when?: (session: JobSession) => boolean;
-  /** words on the main button; null where the component has its own */
+  /** Label of the main button; null where the component has its own button. */
   readonly action?: string | null;
 }

@@ -17,10 +17,10 @@ import { knobsQuestions, planQuestions } from './settings/questions.ts';
 import { sheetQuestions } from './sheet/questions.ts';
 import { stripBetweenQuestions, stripRunningQuestions, stripStoppingQuestions } from './strip/questions.ts';
 
-/** What a state of the procedure shows: a hold's checks, or questions in order. */
+/** What a state of the procedure shows: the checks of a hold, or questions in order. */
 export type Screen = { readonly hold: HoldId } | { readonly questions: readonly Question[] };
 
-/** Complete by type: a state without its screen does not compile. */
+/** The type demands an entry for each state, so a state without a screen does not compile. */
 export const screens: Readonly<Record<StatePath, Screen>> = {
   metal: { questions: metalQuestions },
   electrodes: { questions: electrodeQuestions },

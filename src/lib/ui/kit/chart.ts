@@ -1,9 +1,9 @@
-/** What a chart shows, in the values of its axes. */
+/** One axis of a chart, in the unit of its values. */
 export interface ChartAxis {
   readonly title: string;
-  /** from and to */
+  /** First and last value. */
   readonly domain: readonly [number, number];
-  /** values that are marked; chosen by the scale where none are given */
+  /** Values that get a tick; without them the scale chooses. */
   readonly ticks?: readonly number[];
   readonly text: (value: number) => string;
 }
@@ -17,9 +17,9 @@ export interface ChartPoint {
 export interface ChartLine {
   readonly id: string;
   readonly points: readonly ChartPoint[];
-  /** main: the one that matters. second: told apart by its dashes. thin: beside them. */
+  /** main: the line that matters most. second: dashed, to tell it from the main line. thin: for reference. */
   readonly kind: 'main' | 'second' | 'thin';
-  /** stands at the line's end */
+  /** Shown at the end of the line. */
   readonly label?: string;
 }
 
@@ -31,12 +31,12 @@ export interface ChartBand {
 
 export interface ChartDot extends ChartPoint {
   readonly id: string;
-  /** drawn open: it stands apart */
+  /** Draws an open circle, for a point that lies off the others. */
   readonly isOpen?: boolean;
   readonly label?: string;
 }
 
-/** From the least to the greatest of some values. */
+/** The least and the greatest of some values. */
 export const extentOf = (values: readonly number[]): readonly [number, number] => [
   Math.min(...values),
   Math.max(...values),

@@ -1,9 +1,8 @@
-/** A column of a table. */
 export interface Column {
   readonly id: string;
   readonly label: string;
-  /** names its row */
+  /** The cells of this column are the headers of their rows. */
   readonly isHead?: boolean;
-  /** figures stand at the end of their cell, one under another */
+  /** Aligns numbers at the end of the cell, so that they line up. */
   readonly isNumber?: boolean;
 }

@@ -1,4 +1,4 @@
-/** Attributes that tie a control to its hint and its fault, for a reader who cannot see them beside it. */
+/** Attributes that link a control to its hint and fault, so that screen readers announce them. */
 export function describedBy(
   id: string,
   hint: string | undefined,

@@ -3,6 +3,6 @@ import { jobFields, pathOfField } from '$lib/core/job/fields.ts';
 import type { Draft, FieldId } from '$lib/session/draft.ts';
 import { storedSymbol } from '$words/units.ts';
 
-/** The unit that a field of this draft is typed in, as it is written. */
+/** Symbol of the unit in which a field of this draft is typed. */
 export const unitIn = (field: FieldId, draft: Draft): string =>
   storedSymbol(typedIn(jobFields[pathOfField(field)], draft));

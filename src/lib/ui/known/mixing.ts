@@ -14,7 +14,7 @@ import { inward } from '$lib/core/units/typed.ts';
 import { mixFaults, refusedQuantities } from '$words/known.ts';
 import { withUnit } from '$words/units.ts';
 
-/** What was typed, by field; empty where nothing was. */
+/** The typed texts by field; empty where nothing was typed. */
 export type MixDraft = Readonly<Record<MixField, string>>;
 
 export const mixUnits = {
@@ -32,7 +32,7 @@ export const mixUnits = {
 } as const;
 export type MixField = keyof typeof mixUnits;
 
-/** Any two of these, not two strengths, are enough. */
+/** Any two of these fields are enough, except two strengths. */
 export const knownFields = [
   'mix.salt',
   'mix.water',
@@ -46,7 +46,7 @@ export interface Weighed {
   readonly strength: FoundStrength;
 }
 
-/** What was asked for. */
+/** Which calculation was asked for. */
 export type MixWay = 'mix' | 'top' | 'change' | 'weigh';
 export type MixAnswer =
   | { readonly kind: 'mix'; readonly of: Mixed }
@@ -64,7 +64,7 @@ const faultAt = (field: MixField, found: string, expected: string): MixingFault 
   fault: { path: field, found, expected },
 });
 
-/** Reads fields that must hold a number; a temperature may be below zero, an amount may not. */
+/** Reads fields that must hold a number. A temperature may be below zero; an amount may not. */
 function read<F extends MixField>(draft: MixDraft, fields: readonly F[]): Answered<Record<F, number>> {
   const faults: MixingFault[] = [];
   const value: Partial<Record<MixField, number>> = {};
@@ -78,7 +78,7 @@ function read<F extends MixField>(draft: MixDraft, fields: readonly F[]): Answer
   return faults.length > 0 ? { faults } : { value: value as Record<F, number> };
 }
 
-/** What a field of strength may hold at most, in its own unit. */
+/** The most that a field of strength may hold, in its own unit. */
 const mostIn: Readonly<Partial<Record<MixField, (top: Mixed) => number>>> = {
   'mix.strength': ({ strength }) => strength,
   'mix.wanted': ({ strength }) => strength,
@@ -86,16 +86,19 @@ const mostIn: Readonly<Partial<Record<MixField, (top: Mixed) => number>>> = {
   'mix.molarity': ({ molarity }) => molarity,
 };
 
-/** Where a question was asked: what was typed, in which fields, of which salt, how warm. */
+/** The context of a question: the typed texts, their fields, the salt and the temperature. */
 interface Asked {
   readonly draft: MixDraft;
-  /** the fields that a refusal may be pinned to, the likeliest first */
+  /** Fields to which a refusal may be attached, the likeliest first. */
   readonly fields: readonly MixField[];
   readonly salt: ShelfSalt;
   readonly warmth: Temperature;
 }
 
-/** A refusal of the core, pinned to the field that was typed: what was found, the range, the nearest value in it. */
+/**
+ * A refusal of the core, attached to the field it concerns: what was found, the range, the nearest allowed
+ * value.
+ */
 function refusal(refused: SolutionRefusal, { draft, fields, salt, warmth }: Asked): MixingFault {
   const first = fields[0] ?? 'mix.salt';
   const typed = (field: MixField): string => withUnit(draft[field].trim(), mixUnits[field]);
@@ -112,7 +115,8 @@ function refusal(refused: SolutionRefusal, { draft, fields, salt, warmth }: Aske
   if (quantity === 'temperature') return within('mix.temperature', '', unit, low, high);
   if (quantity === 'density')
     return within(first, refusedQuantities.density, 'g/cm3', hydrometer(low), hydrometer(high));
-  // solubility and density table end at different places: what is named as allowed must pass both
+  // The solubility table and the density table end at different points; a value named as allowed must be in
+  // both.
   const top = strongest(salt, warmth);
   const field = fields.find((one) => mostIn[one] !== undefined);
   if (top === null) return within(first, refusedQuantities[quantity], unit, low, high);
@@ -129,14 +133,17 @@ const millilitres = (value: number) => toSi(value, 'mL', 'volume');
 const celsius = (value: number) => toSi(value, 'degC', 'temperature');
 const perLitre = (value: number) => si<'massConcentration'>(value);
 
-/** A salt by the id of its form. @throws RangeError for an id that no list here offers */
+/**
+ * The salt with this form id.
+ * @throws RangeError for an id that no list here offers
+ */
 export function saltOf(id: string): ShelfSalt {
   const salt = findSalt(id);
   if (salt === null) throw new RangeError(`salt "${id}" found, one of the shelf expected`);
   return salt;
 }
 
-/** Everything about a solution from the two fields that are filled in. */
+/** Works out everything about a solution from the two fields that are filled in. */
 function mixed(id: string, draft: MixDraft): Answered<Mixed> {
   const filled = knownFields.filter((field) => draft[field].trim() !== '');
   const [first, second] = filled;
@@ -163,7 +170,7 @@ function mixed(id: string, draft: MixDraft): Answered<Mixed> {
   return answered(mix(bought, known, warmth), { draft, fields: filled, salt: bought, warmth });
 }
 
-/** A jar taken to another strength, or a bath topped up to its line. */
+/** Works out how to change a jar to another strength, or to top up a bath to its line. */
 function changed(id: string, way: 'top' | 'change', draft: MixDraft): Answered<JarChange> {
   const last = way === 'top' ? 'mix.left' : 'mix.wanted';
   const asked = ['mix.volume', 'mix.strength', last, 'mix.temperature'] as const;
@@ -184,9 +191,9 @@ function changed(id: string, way: 'top' | 'change', draft: MixDraft): Answered<J
 }
 
 /**
- * What a jar holds, from the weight of a measured volume.
- * @param scale what the scale may be off, g
- * @param vessel what the vessel may be off, % of the volume
+ * Works out what a jar holds from the weight of a measured volume.
+ * @param scale largest error of the scale, g
+ * @param vessel largest error of the vessel, % of the volume
  */
 function weighed(id: string, draft: MixDraft, scale: number, vessel: number): Answered<Weighed> {
   const asked = ['mix.weight', 'mix.measured', 'mix.temperature'] as const;
@@ -206,7 +213,7 @@ function weighed(id: string, draft: MixDraft, scale: number, vessel: number): An
 
 /**
  * Works out what was asked for from what was typed.
- * @param errors what scale (g) and vessel (% of the volume) may be off, for a jar that is weighed
+ * @param errors largest errors of scale (g) and vessel (% of the volume), for a jar that is weighed
  */
 export function workOut(
   way: MixWay,

@@ -1,4 +1,4 @@
-/** Line drawings in a field of 48 × 48, drawn with one line. */
+/** Line drawings for a 48 × 48 view box, one stroke width. */
 export const icons = {
   goggles:
     'M6 18h36v8c0 7-4 10-9 10-5 0-6-5-9-5s-4 5-9 5c-5 0-9-3-9-10zM6 21c-2 0-4 1-4 3M42 21c2 0 4 1 4 3M13 18v-3h6v3M29 18v-3h6v3M12 25l5-3M31 25l5-3',

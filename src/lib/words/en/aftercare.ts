@@ -1,11 +1,11 @@
 import type { MetalFamily } from '../../core/facts/metals.ts';
 
-/** What may show on a rinsed piece, and what to do about it. */
+/** Faults that may show on a rinsed piece, and what to do about them. */
 export interface Aftercare {
   readonly id: string;
   readonly label: string;
   readonly text: string;
-  /** metals it can show on; all of them without it */
+  /** Metals on which it can show; all metals if left out. */
   readonly on?: readonly MetalFamily[];
 }
 
@@ -28,7 +28,7 @@ const aftercare: readonly Aftercare[] = [
 export const aftercareFor = (family: MetalFamily | null): readonly Aftercare[] =>
   aftercare.filter(({ on }) => on === undefined || (family !== null && on.includes(family)));
 
-/** Before a piece whose mask is off is bitten again. */
+/** What to do before a piece without its mask is bitten again. */
 export const rebiteTexts = [
   'The new mask must sit exactly on the old edges: a shift shows as a second line.',
   'Every edge is undercut a second time, so fine lines may go.',

@@ -14,7 +14,7 @@ export const alternativesTexts = {
 
 const heads = { gentler: 'Gentler', quicker: 'Quicker' } as const;
 
-/** One other way in three sentences at most. */
+/** Another way of etching, in at most three sentences. */
 export function alternativeText(
   { id, gap, control, setting, minutes, evenness }: Alternative,
   units: ReadingUnits,
@@ -28,7 +28,7 @@ export function alternativeText(
   return `${heads[id]}: gap ${amountText(gap, 'mm', units, 2)}, ${knob}, about ${withUnit(plain(minutes, 2), 'min')}.${bite}${care}`;
 }
 
-/** What an ammeter would change, for a bench without one. */
+/** What an ammeter would improve, for a bench without one. */
 export const ammeterTexts = {
   title: 'What an ammeter would change',
   working: 'Planning it with an ammeter.',
@@ -37,6 +37,6 @@ export const ammeterTexts = {
 
 const spanOf = ({ low, high }: Figure): string => withUnit(`${plain(low, 2)} to ${plain(high, 2)}`, 'min');
 
-/** The minutes as they stand, and with a supply that holds and shows amps. */
+/** The minutes as planned, and with a supply that holds the current and shows amps. */
 export const ammeterText = (gain: AmmeterGain): string =>
   `By the clock alone the bite may take ${spanOf(gain.without)}. A bench supply that holds and shows amps: ${spanOf(gain.with)}, and you see at once when something is wrong.`;

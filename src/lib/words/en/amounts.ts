@@ -3,10 +3,13 @@ import { fromTo, plain } from './locale.ts';
 import { readIn, withUnit } from './units.ts';
 
 const UM = 1e3;
-/** mm: finer than any gauge at a bench */
+/** In mm: finer than any gauge at a bench. */
 const FINEST = 1e-3;
 
-/** A depth as makers speak of it: "0.08 to 0.12 mm". @param low,high um */
+/**
+ * A depth as makers write it: "0.08 to 0.12 mm".
+ * @param low,high um
+ */
 export function depthText(
   { low, high }: { readonly low: number; readonly high: number },
   units: ReadingUnits,
@@ -18,7 +21,7 @@ export function depthText(
   return withUnit(fromTo(a, b), readIn(high / UM, 'mm', units).unit);
 }
 
-/** Amp-hours, as fine as a small piece needs and no finer. */
+/** Amp-hours, with digits as fine as a small piece needs. */
 export const ampHours = (charge: number): string => {
   const step = charge < 0.01 ? 1e-4 : 1e-3;
   return plain(Math.round(charge / step) * step, 3);

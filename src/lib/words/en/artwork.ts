@@ -70,7 +70,7 @@ export const artTexts = {
   markGap: 'Thinnest gap',
 } as const;
 
-/** What the smallest detail may be: rounded so that the bound that is told may be typed. */
+/** Limits for the smallest detail, rounded so that a limit which is named can also be typed. */
 export function leastFault(units: ReadingUnits): string {
   const most = readIn(detailBounds.most, 'mm', units);
   return `${plain(detailBounds.least)} to ${withUnit(inward(most.value, false), most.unit)}`;
@@ -79,11 +79,11 @@ export function leastFault(units: ReadingUnits): string {
 export const tracedNames = (count: number): readonly string[] =>
   Array.from({ length: count }, (_, n) => `Point ${String(n + 1)} of the outline`);
 
-/** What the card says of the piece's width, beside what was typed, mm. */
+/** The width of the piece by the card, compared with the typed width, mm. */
 export const acrossText = (across: number, width: number, units: ReadingUnits): string =>
   `By the card the piece is ${length(across, units)} wide; you said ${length(width, units)}.`;
 
-/** One small thing, with the number it has on the picture. */
+/** One small detail, with its number on the picture. */
 export function dustText(
   { kind, x, y, width }: { kind: 'pinhole' | 'speck'; x: number; y: number; width: number },
   number: number,
@@ -169,7 +169,7 @@ interface Lines {
   readonly specks: number;
 }
 
-/** What was measured, a line each. */
+/** The measurements, one line for each. */
 export function measuredLines(
   { measured, pinholes, specks }: Lines,
   clean: boolean,
@@ -191,7 +191,7 @@ export function measuredLines(
   ];
 }
 
-/** What the wanted depth does to the design. Depths in mm; the greatest as drawn. */
+/** How the wanted depth changes the design. Depths in mm; `greatest` is for the design as drawn. */
 export function foreseenLines(
   { lost, lostGrown, gapsClose }: { lost: number; lostGrown: number; gapsClose: boolean },
   depth: number,

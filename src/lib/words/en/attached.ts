@@ -1,4 +1,4 @@
-/** What may be on a piece, and what follows from it. Common practice, no source. */
+/** Things that may be fixed to a piece, and what to do about each. Common practice, no source. */
 export const attachedThings = [
   { id: 'seams', label: 'Solder seams I made', follows: 'Stop them out: solder bites faster than sheet.' },
   {

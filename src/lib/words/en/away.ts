@@ -9,10 +9,10 @@ import { storedText } from './stored-text.ts';
 import { converted } from '../../core/units/convert.ts';
 import { withUnit } from './units.ts';
 
-/** @param symbol of a metal in a bath's record */
+/** @param symbol of a metal in the record of a bath */
 export const elementWord = (symbol: string): string => storedText(elementNames, symbol);
 
-/** Where a bath may go: keep it, or hand it over. */
+/** Where a bath may go: be kept, or be handed over. */
 export const awayTexts = {
   link: 'Keep it or hand it over: what to do',
   title: 'Keep it or hand it over',
@@ -56,7 +56,7 @@ export const awayTexts = {
   print: 'Print this page',
 } as const;
 
-/** Columns of what a bath holds. */
+/** Columns of the table of what a bath holds. */
 export const heldColumns = [
   { id: 'element', label: 'Metal', isHead: true },
   { id: 'mgPerLitre', label: 'mg/L' },
@@ -67,7 +67,7 @@ export type HeldRow = Readonly<Record<(typeof heldColumns)[number]['id'], string
 
 export const heldCaption = (volumeMl: number): string => `In ${withUnit(plain(volumeMl, 3), 'mL')}, at most`;
 
-/** One metal of a bath, a text a column. */
+/** One metal of a bath, with a text for each column. */
 export const heldRow = ({ element, mg, mgPerLitre, line }: Held): HeldRow => ({
   element: elementWord(element),
   mgPerLitre: plain(mgPerLitre, 2),
@@ -75,7 +75,7 @@ export const heldRow = ({ element, mg, mgPerLitre, line }: Held): HeldRow => ({
   line: line ? withUnit(plain(line.limit.value), 'mg/L') : 'not listed',
 });
 
-/** Codes of the United States for metals at and above their line: "D011 silver (from memory)". */
+/** US waste codes of metals at or above their limit: "D011 silver (from memory)". */
 export const americanCodes = (held: readonly Held[]): readonly string[] =>
   held.flatMap(({ element, mgPerLitre, line }) =>
     line && mgPerLitre >= line.limit.value
@@ -88,14 +88,14 @@ export const americanCodes = (held: readonly Held[]): readonly string[] =>
 export const americanText = (codes: readonly string[]): string =>
   `United States, businesses: ${codes.join(', ')}.`;
 
-/** Grams of silver, what they would fetch, and where the money goes. */
+/** Grams of silver, what they would sell for, and where the money goes. */
 export const silverText = (grams: number, worth: number | null): string =>
   `At most ${withUnit(plain(grams, 3), 'g')}${worth === null ? '' : `: ${worth.toFixed(2)}`}. A refiner pays for sludge and moss, minus a fee.`;
 
 export const priceFault = (typed: string): string =>
   `${awayTexts.price}: found ${typed}, expected a number such as 1.20.`;
 
-/** What is seen and smelt over a silver nitrate bath. */
+/** What can be seen and smelt over a silver nitrate bath. */
 export const ammoniaLooks = {
   clear: {
     label: `No smell, no crust, pH below ${plain(advice.ammoniaPH.value)}`,
@@ -107,7 +107,7 @@ export const ammoniaLooks = {
 } as const;
 export type AmmoniaLook = keyof typeof ammoniaLooks;
 
-/** What each look leads to. */
+/** What to do after each of these observations. */
 export const ammoniaActs: Readonly<
   Record<AmmoniaLook, { readonly signal: 'DANGER' | 'WARNING' | 'NOTICE'; readonly text: string }>
 > = {
@@ -126,7 +126,7 @@ export const ammoniaActs: Readonly<
   },
 };
 
-/** Why a bath is never treated here. */
+/** Why the app never offers to treat a bath. */
 export const neverTreatTexts: Readonly<Record<NeverTreat, string>> = {
   chromium: 'it holds chromium, which can be chromate: a poison that causes cancer.',
   nickel: 'it holds nickel: its sludge causes cancer as dust and sets off allergy.',
@@ -153,7 +153,7 @@ export const handOverLines: readonly string[] = [
   'Say what it holds. Stay until somebody has taken it from you. Write down who.',
 ];
 
-/** What to ask the service, filled for this bath. */
+/** Questions for the waste service, filled in for this bath. */
 export function askLines(salt: string, volumeMl: number, held: readonly Held[], use: Use): readonly string[] {
   const metals = held.map(({ element }) => elementWord(element)).join(', ') || 'no metal yet';
   const from = { home: 'from home', selling: 'from a small business', teaching: 'from a class' }[use];
@@ -165,7 +165,7 @@ export function askLines(salt: string, volumeMl: number, held: readonly Held[], 
   ];
 }
 
-/** Everything else that holds metal. */
+/** Other waste that holds metal. */
 export const streamLines: readonly { readonly name: string; readonly text: string }[] = [
   {
     name: 'Rinse water',
@@ -199,7 +199,7 @@ export const streamNames: Readonly<Record<WasteStream, string>> = {
   'dry-nitrate': 'dry nitrate salt',
 };
 
-/** How a dose is given, step by step; none without a dose. */
+/** How to add a dose, step by step; empty without a dose. */
 export function doseSteps(dose: NonNullable<Away['dose']>): readonly string[] {
   const grams = (value: number): string => withUnit(plain(value, 3), 'g');
   const end = [
@@ -236,10 +236,10 @@ export const signLines: readonly string[] = [
   'Pool smell: chlorine. Leave, air the room. Ammonia smell: keep silver away from it.',
 ];
 
-/** On the shelf, of a bath that is worn. */
+/** Said on the shelf about a bath that is worn out. */
 export const wornMark = 'Worn: retire it, hand it over.';
 
-/** How old a bath is, in charge. */
+/** Age of a bath, measured by the charge that has passed through it. */
 export function wornText({ worn }: Away, perLitre: number): string {
   const charge = (value: number): string => withUnit(plain(value, 2), worn.limit.unit);
   const [used, limit] = [charge(perLitre), charge(worn.limit.value)];

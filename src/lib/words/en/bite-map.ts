@@ -41,7 +41,10 @@ export const profileColumns = (units: ReadingUnits) =>
     { id: 'depth', label: `Depth,\u00a0${symbolRead('um', units)}`, isNumber: true },
   ] as const;
 
-/** A depth without its unit. @param depth um */
+/**
+ * A depth without its unit.
+ * @param depth um
+ */
 function depthNumber(depth: number, units: ReadingUnits): string {
   const { value, finest } = readIn(depth, 'um', units);
   return plain(value, 3, finest);
@@ -53,26 +56,26 @@ export function bandText({ from, to }: Band, units: ReadingUnits): string {
   return to === null ? `${depth(from)} and more` : `${depthNumber(from, units)} to ${depth(to)}`;
 }
 
-/** A band's share of the bare area. */
+/** Share of the bare area that a band covers. */
 export const bandShare = ({ share }: Band): string => `${plain(100 * share, 2)} %`;
 
-/** The number that stands in a band. */
+/** The number written inside a band. */
 export function bandNumber({ from, to }: Band, units: ReadingUnits): string {
   if (from === null) return to === null ? '' : `<${depthNumber(to, units)}`;
   return to === null ? `>${depthNumber(from, units)}` : depthNumber((from + to) / 2, units);
 }
 
-/** A band's number with its place in a drawing. */
+/** The number of a band, with its position in a drawing. */
 export interface Numbered {
   readonly number: string;
-  /** of the band */
+  /** Index of the band. */
   readonly n: number;
   readonly x: number;
   readonly y: number;
 }
 
 /**
- * Numbers of the bands that have room for theirs: none over a rim, none over another.
+ * Numbers of the bands with room for one: no number crosses a rim or overlaps another.
  * @param scale drawing units for a metre
  * @param letter width of a numeral and height of a line, drawing units
  */
@@ -104,7 +107,7 @@ export function numberedBands(
   return placed;
 }
 
-/** What the map says, in two sentences. */
+/** Summary of the map, in two sentences. */
 export function biteMapSummary(
   bands: readonly Band[],
   mean: number,
@@ -117,7 +120,10 @@ export function biteMapSummary(
   return `For ${amountText(mean, 'um', units, 3)} on average the shallowest places get ${bandText(first, units)}, the deepest ${bandText(last, units)}.${trust}`;
 }
 
-/** What the section says. @param mean um */
+/**
+ * Summary of the section.
+ * @param mean um
+ */
 export function profileSummary({ steps }: Profile, mean: number, units: ReadingUnits): string {
   const depths = steps.flatMap(({ relative }) => (relative > 0 ? [relative * mean] : []));
   if (depths.length === 0) return 'No bare metal on this line.';
@@ -136,7 +142,7 @@ export function stepPlace({ from, to }: Step, units: ReadingUnits): string {
 export const stepDepth = ({ relative }: Step, mean: number, units: ReadingUnits): string =>
   relative === 0 ? biteMapTexts.masked : depthNumber(relative * mean, units);
 
-/** How many paths of the current begin on each face of the first piece. */
+/** How many drawn paths of the current begin on each face of the first piece. */
 export function linesByFace({
   plates,
   lines,
@@ -154,7 +160,7 @@ export function linesByFace({
   ];
 }
 
-/** What the tub from above says. */
+/** Summary of the view of the tub from above. */
 export function aboveSummary(above: CellAbove): string {
   const [front] = linesByFace(above);
   const all = above.lines.length;

@@ -3,14 +3,14 @@ import type { UnitId } from '../../core/units/convert.ts';
 import type { CheckId, HoldId, OptionId, WrongId } from '../../procedure/checks.ts';
 import { datumText, withUnit } from './units.ts';
 
-/** A check in words: what is asked, what can be seen, and what to do about each answer that is not right. */
+/** A check in words: the question, what can be seen, and what to do about each wrong answer. */
 interface CheckText<Id extends CheckId> {
   readonly asks: string;
-  /** none where nothing is chosen */
+  /** Left out where nothing is chosen. */
   readonly options: Readonly<Record<OptionId<Id>, string>>;
-  /** `number` for a reading out of range */
+  /** The id `number` is for a reading out of range. */
   readonly fixes: Readonly<Record<WrongId<Id>, string>>;
-  /** what a right answer means that is not the usual one */
+  /** What a right but unusual answer means. */
   readonly means?: Readonly<Partial<Record<OptionId<Id>, string>>>;
 }
 
@@ -27,7 +27,7 @@ export const holdTexts: Readonly<Record<HoldId, { readonly title: string; readon
 /** How many checks of a hold are left. */
 export const holdLeft = (left: number): string => (left === 0 ? 'All seen.' : `${String(left)} to look at.`);
 
-/** Beside each check, how its answer stands. */
+/** State of the answer, shown beside each check. */
 export const freshnessTexts = {
   fresh: 'seen',
   wrong: 'put it right',
@@ -37,7 +37,7 @@ export const freshnessTexts = {
   unanswered: '',
 } as const;
 
-/** Of a check that is read off a scale. */
+/** For a check that is read from a scale. */
 export const readingChecks = {
   say: 'That is what I read',
   said: (value: number, unit: UnitId): string => `You read ${withUnit(String(value), unit)}.`,
@@ -52,7 +52,7 @@ const twoHaveSeen: CheckText<Extract<CheckId, `initials-${string}`>> = {
   fixes: { initials: 'Two people, each their own: one to four letters, and not the same.' },
 };
 
-/** Whose letters they are, in the order asked. */
+/** Whose initials they are, in the order asked. */
 export const initialsTexts = {
   adult: 'Adult in charge',
   other: 'Who looked with them',
@@ -60,7 +60,7 @@ export const initialsTexts = {
   said: (value: string): string => `Seen by ${value.replace(' ', ' and ')}.`,
 } as const;
 
-/** Complete by type: a check, an option or a wrong answer without its words does not compile. */
+/** The type demands words for every check, option and wrong answer: without them it does not compile. */
 export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
   'goggles-for-salt': {
     asks: 'Your goggles are',
@@ -349,17 +349,20 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
   'initials-storing': twoHaveSeen,
 };
 
-/** What an option of a check says, with a blank for the salt. */
+/** The text of an option of a check, with a blank for the salt. */
 export const optionText = <Id extends CheckId>(check: Id, option: OptionId<Id>): string =>
   checkTexts[check].options[option];
 
-/** What to do about an answer; undefined for one that no fix belongs to. @param answer may be stored */
+/**
+ * What to do about an answer; undefined for one without a fix.
+ * @param answer may come from storage
+ */
 export function fixText(check: CheckId, answer: string): string | undefined {
   const fixes: Readonly<Partial<Record<WrongId<CheckId>, string>>> = checkTexts[check].fixes;
   return Object.hasOwn(fixes, answer) ? fixes[answer as WrongId<CheckId>] : undefined;
 }
 
-/** What an answer that lets the work go on means beyond that; most mean nothing more. */
+/** What an answer that lets the work continue also means; most mean nothing more. */
 export function meaningText(check: CheckId, answer: string): string | undefined {
   const means: Readonly<Partial<Record<OptionId<CheckId>, string>>> = checkTexts[check].means ?? {};
   return Object.hasOwn(means, answer) ? means[answer as OptionId<CheckId>] : undefined;

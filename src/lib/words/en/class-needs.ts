@@ -5,7 +5,7 @@ import { layOutTexts } from './lay-out.ts';
 import { count } from './locale.ts';
 import { fill } from './render.ts';
 
-/** What all stations together need; `{times}` is how many of it, counted with its noun. */
+/** What all stations need together; `{times}` is the number, written with its noun. */
 interface Need {
   readonly one: string;
   readonly other?: string;
@@ -44,7 +44,7 @@ const needTexts: Readonly<Record<Exclude<LayOutId, Worn | Shared>, Need>> = {
   tongs: { one: 'pair', text: '{times} of plastic tongs, a plastic spoon, kitchen paper' },
 };
 
-/** Counted by heads, not by stations. */
+/** Needed once for each person, not for each station. */
 const worn = {
   goggles: ({ goggles }) =>
     `${count(goggles, 'pair')} of splash goggles: one for everybody in the room, and spare ones`,
@@ -54,7 +54,7 @@ const worn = {
 } as const satisfies Partial<Record<LayOutId, (pack: ClassPack) => string>>;
 type Worn = keyof typeof worn;
 
-/** One is enough for all stations. */
+/** Needed once for all stations together. */
 const shared = ['scale', 'fine-scale', 'thermometer', 'multimeter', 'calliper'] as const;
 type Shared = (typeof shared)[number];
 
@@ -68,7 +68,7 @@ function needLine({ id, times, params }: LayOutLine, pack: ClassPack, units: Rea
   return fill(text, { ...params, times: { text: count(times, one, other) } }, units);
 }
 
-/** What has to be bought and laid out for the whole class, a line each. */
+/** What to buy and lay out for the whole class, one line for each thing. */
 export const needLines = (pack: ClassPack, units: ReadingUnits): readonly string[] => [
   ...pack.needs.map((line) => needLine(line, pack, units)),
   'Eye wash or running water within reach, a first-aid box, a telephone',

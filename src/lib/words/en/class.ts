@@ -86,7 +86,7 @@ export const stopTexts: Readonly<Record<ClassStop, string>> = {
 
 const hoursOf = (minutes: number): number => minutes / toMinutes(fromHours(1));
 
-/** Two digits: it is taken in by eye. */
+/** Two digits, since it is measured by eye. */
 function roughly(value: number, unit: UnitId, units: ReadingUnits): string {
   const read = readIn(value, unit, units);
   return withUnit(significant(read.value, 2, read.finest), read.unit);
@@ -124,20 +124,20 @@ export function afterLines({ waste, dissolved, asked }: ClassPack): readonly str
 /** "12 pieces" */
 export const pieceCount = (pieces: number): string => count(pieces, 'piece');
 
-/** A depth in um, as short as it was rounded. */
+/** A depth in um, to two digits, as it was rounded. */
 export const depthText = (um: number, units: ReadingUnits): string => amountText(um / 1e3, 'mm', units, 2);
 
-/** A line of the evening. */
+/** One line of the evening's timetable. */
 export interface EveningRow {
   readonly id: ClassPart | 'standing';
   readonly begins: string;
   readonly takes: string;
   readonly what: string;
-  /** min from the beginning, and how long; null before it */
+  /** Start and length in minutes; null for what is done before the evening. */
   readonly bar: { readonly from: number; readonly minutes: number } | null;
 }
 
-/** The evening in rows, with what must have been done before it. */
+/** The timetable in rows, with what must be done before the evening. */
 export const eveningRows = ({ standing, parts }: ClassPack): readonly EveningRow[] => [
   {
     id: 'standing',

@@ -34,13 +34,13 @@ interface Held {
   readonly plan: { readonly figures: { readonly depth?: { readonly value: number } } };
 }
 
-/** A curve by its job, and whether it was run. */
+/** Label of a curve: the job it belongs to, and whether the job was run. */
 export const curveName = ({ title, hasRun }: Pick<Held, 'title' | 'hasRun'>): string =>
   `${title}, ${hasRun ? compareTexts.run : compareTexts.planned}`;
 
 const meanAmps = ({ minutes, chargeAh }: Held): number => (minutes > 0 ? (60 * chargeAh) / minutes : 0);
 
-/** What was measured, or what was planned for. */
+/** The measured depth, or else the planned one. */
 function depthOf({ gotUm, plan }: Held): { readonly um: number; readonly isMeasured: boolean } | null {
   if (gotUm !== null) return { um: gotUm, isMeasured: true };
   const um = plan.figures.depth?.value;
@@ -52,7 +52,7 @@ const share = (now: number, before: number): string => {
   return off === 0 ? 'as much' : `${String(Math.abs(off))} % ${off > 0 ? 'more' : 'less'}`;
 };
 
-/** The difference in one sentence: what the second took and gave beside the first. */
+/** The difference in one sentence: what the second job took and gave compared with the first. */
 export function differenceText(first: Held, second: Held, changed: number, units: ReadingUnits): string {
   const answers =
     changed === 0
@@ -70,7 +70,7 @@ export function differenceText(first: Held, second: Held, changed: number, units
   return `${answers}: “${second.title}” ${second.hasRun ? 'ran' : 'is to run'} ${withUnit(plain(second.minutes, 2), 'min')} at ${withUnit(plain(meanAmps(second), 3), 'A')}, against ${withUnit(plain(first.minutes, 2), 'min')} at ${withUnit(plain(meanAmps(first), 3), 'A')}${depth}.`;
 }
 
-/** Rows of what was done, first and second. */
+/** Rows of what was done, for the first job and the second. */
 export function doneRows(
   first: Held,
   second: Held,

@@ -1,4 +1,4 @@
-/** Names that makers use for a country beside the one a dictionary has, without dots or accents. */
+/** Names that makers use for a country in addition to the usual one, without dots or accents. */
 export const otherCountryNames = {
   CZ: ['czech republic'],
   GB: ['britain', 'england', 'great britain', 'scotland', 'wales'],

@@ -2,7 +2,7 @@ import { currentLimits } from '../../core/run/alarms.ts';
 import type { Cause, Departure } from '../../core/run/departure.ts';
 import { plain } from './locale.ts';
 
-/** What makes a run leave its plan, and the first thing to do: power off wherever it could hurt. */
+/** Why a run departs from its plan, and what to do first: power off wherever it could hurt somebody. */
 const causes: Readonly<Record<Cause, { readonly is: string; readonly act: string }>> = {
   'resist-lifts': {
     is: 'resist is lifting, more metal is bare',
@@ -30,7 +30,7 @@ const causes: Readonly<Record<Cause, { readonly is: string; readonly act: string
   },
 };
 
-/** What a run shows: how far it is off, what that likely is, and the safe next act. */
+/** What a run shows: how far it is off, the likely cause, and the safe next step. */
 export function departureTexts({ causes: found, ratio }: Departure): {
   readonly change: string;
   readonly likely: string;

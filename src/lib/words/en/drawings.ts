@@ -1,7 +1,7 @@
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { calliperText, rulerText } from './units.ts';
 
-/** Tub, piece and plate, from above and from the side. */
+/** Texts of the drawing of tub, piece and plate, from above and from the side. */
 export const tubTexts = {
   title: 'Tub, piece and plate to scale, from above and from the side',
   fromAbove: 'from above',
@@ -40,7 +40,7 @@ export function partsText(
   );
 }
 
-/** The piece in proportion. */
+/** The piece, drawn in proportion. */
 export const shapeTexts = {
   disc: (across: string): string => `The piece in proportion: Disc, ${across} across`,
   other: (width: string, height: string): string => `The piece in proportion: ${width} by ${height}`,
@@ -53,7 +53,7 @@ export const sectionTexts = {
   enlarged: (times: number): string => `about ${String(times)} times life size`,
 };
 
-/** What is cut through, lengths in m. */
+/** The parts of the section, with lengths in m. */
 interface Cut {
   readonly thickness: number;
   readonly depth: number;
@@ -61,7 +61,7 @@ interface Cut {
   readonly faces: 1 | 2;
 }
 
-/** What the section says, in a sentence or two. */
+/** Summary of the section, in a sentence or two. */
 export function sectionSummary(
   { thickness, depth, undercut, faces }: Cut,
   isThrough: boolean,

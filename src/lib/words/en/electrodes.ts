@@ -1,7 +1,7 @@
 import { metalNames } from './materials.ts';
 import { storedText } from './stored-text.ts';
 
-/** The screens that ask for hanger, plate and tub. */
+/** Texts of the screens that ask for hanger, plate and tub. */
 export const electrodeTexts = {
   titles: {
     hanger: 'How does current reach the piece?',
@@ -19,7 +19,7 @@ export const electrodeTexts = {
     `to the line you will fill to; the piece is ${height} high and must be under`,
 };
 
-/** @param metal of the piece, as the draft holds it */
+/** @param metal of the piece, as stored in the draft */
 export const plateMetals = (metal: string) => [
   {
     value: 'same',
@@ -35,7 +35,7 @@ export const plateMetals = (metal: string) => [
   { value: 'C26000', label: 'Brass 70/30', hint: 'fits copper and brass' },
 ];
 
-/** @param same how large the plate is then; null where that is not known */
+/** @param same size of the plate in that case; null where it is not known */
 export const plateSizes = (same: { readonly width: string; readonly height: string } | null) => [
   {
     value: 'same',

@@ -7,7 +7,7 @@ import { saltWord } from './shelf.ts';
 import { storedText } from './stored-text.ts';
 import { amountText, datumText, unitSymbol, withUnit } from './units.ts';
 
-/** The screens that ask for the bath, and mix it. */
+/** Texts of the screens that ask for the bath and on which it is mixed. */
 export const electrolyteTexts = {
   titles: {
     bath: 'A new bath, or one from the shelf?',
@@ -20,13 +20,13 @@ export const electrolyteTexts = {
   mixed: 'Mixed and labelled',
   bath: 'Bath',
   newBath: { value: 'new', label: 'Mix a new bath' },
-  /** @param others baths for other metals */
+  /** @param others number of baths for other metals */
   noneFits: (others: number): string =>
     others === 0
       ? 'The shelf is empty so far. A bath you keep today is here next time.'
       : `${count(others, 'bath')} on the shelf, none for this metal: one jar for each.`,
   theirSalt: 'The bath’s salt',
-  /** a bath that is not on this shelf, from a sheet or a job file */
+  /** A bath that is not on this shelf: it came from a sheet or a job file. */
   usedBath: (bath: string): string => (bath === '' ? 'The bath on the sheet' : bath),
   usedHint: 'It already held metal. Choose it only if you have it here.',
   keptSalt: (bath: string, salt: string): string =>
@@ -64,7 +64,7 @@ export const electrolyteTexts = {
   meanwhile: 'Mask the piece meanwhile: that is the next step.',
 };
 
-/** A bath of the shelf, to choose it by. */
+/** A bath of the shelf, described so that it can be chosen. */
 export const shelvedBath = (
   { name, salt }: { readonly name: string; readonly salt: string },
   now: { readonly strength: number; readonly chargeAh: number; readonly place: string },

@@ -6,7 +6,7 @@ import { plain } from '../../core/units/format.ts';
 import { fieldNames } from './fields.ts';
 import { storedSymbol } from './units.ts';
 
-/** What is asked where a solution is mixed. */
+/** Names of the quantities that the mixing page asks for. */
 const mixNames = {
   'mix.salt': 'salt',
   'mix.water': 'water',
@@ -21,30 +21,30 @@ const mixNames = {
   'mix.measured': 'measured volume',
 } as const;
 
-/** A field that can be at fault on a screen. */
+/** A field on a screen that can have a fault. */
 export type FaultField = FieldId | keyof typeof mixNames;
 
 const isMix = (field: FaultField): field is keyof typeof mixNames => Object.hasOwn(mixNames, field);
 
-/** Answers that are picked from a list, not typed. */
+/** Whether the answer is picked from a list instead of typed. */
 const isChosen = (field: FieldId): boolean => jobFields[pathOfField(field)].kind === 'word';
 
-/** Units as they are written for a reader: °C for degC. */
+/** Replaces unit ids by their symbols: °C for degC. */
 const withSymbols = (text: string): string =>
   text.replace(/(?<=\d )[A-Za-z][\w./]*/g, (unit) => (symbolOf(unit) === null ? unit : storedSymbol(unit)));
 
-/** A fault as a maker reads it: what was found, what is expected. */
+/** A fault in words: what was found, and what is expected. */
 export function faultText({ path, found, expected }: Fault, field: FaultField): string {
   const typed = found.replace(/^"(.*)"$/, '$1');
   const isMissing = typed === 'nothing' || typed === '';
   if (isMissing && !isMix(field) && isChosen(field))
     return `Missing: the ${fieldNames[pathOfField(field)]}. Choose one.`;
   if (path === 'bath.salt') return 'A jar without a label makes no bath. Choose a salt that you can name.';
-  // a job file takes the letters alone
+  // A name can be typed here, but a job file takes only the two letters.
   if (path === 'place.country')
     return `The country: found ${typed}, expected its name, or two letters such as NZ.`;
   const name = isMix(field) ? mixNames[field] : fieldNames[pathOfField(field)];
-  // typed in per cent, read as a share of one
+  // Shares are typed in per cent but read as a fraction of one, so they are converted back.
   if (!isMix(field) && jobFields[pathOfField(field)].kind === 'share' && Number.isFinite(Number(found)))
     return `The ${name}: found ${plain(100 * Number(found))} %, expected more than 0 and at most 100 %.`;
   return isMissing

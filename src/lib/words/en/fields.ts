@@ -19,7 +19,7 @@ import { metalNames, saltNames } from './materials.ts';
 import { resistNames } from './resists.ts';
 import { plain } from './locale.ts';
 
-/** What a field of a job is called where it is typed or chosen, and what helps to fill it in. */
+/** Label of a field where it is typed or chosen, and a hint that helps to fill it in. */
 export interface FieldTexts {
   readonly label: string;
   readonly hint?: string;
@@ -29,7 +29,7 @@ const { roomSide, roomHeight } = advice;
 const roomVolume = roomSide.value ** 2 * roomHeight.value;
 const roomHint = `${plain(roomSide.value)} by ${plain(roomSide.value)} m and ${plain(roomHeight.value)} m high is about ${plain(roomVolume, 1)} m³`;
 
-/** By the field's id in the draft. */
+/** By the id of the field in the draft. */
 export const fieldTexts = {
   'piece.metal': { label: 'Metal' },
   'piece.shape': { label: 'Shape' },
@@ -85,7 +85,7 @@ export const fieldTexts = {
 
 export type NamedField = keyof typeof fieldTexts;
 
-/** What each field is called in a sentence, by its path in the job file. */
+/** Name of each field within a sentence, by its path in the job file. */
 export const fieldNames: Readonly<Record<JobPath, string>> = {
   title: 'title',
   'piece.metal': 'metal',
@@ -159,7 +159,7 @@ export const fieldNames: Readonly<Record<JobPath, string>> = {
   'units.temperature': 'unit of temperatures',
 };
 
-/** What every word that an answer is chosen from is called; supplies, which share the word `unknown`, have their own. */
+/** Name of every choice. Supplies have names of their own, since they also use the word `unknown`. */
 export const choiceNames: Readonly<
   Record<
     | keyof typeof metalNames

@@ -1,2 +1,2 @@
-/** Apart from the list that shows them, so that the page does not carry the planner. */
+/** In a file of its own, so that a page which does not show this list need not load the planner. */
 export { figureSources as figuresBySource } from '../../core/plan/figure-sources.ts';

@@ -9,7 +9,7 @@ import { phrase } from './render.ts';
 import { storedText } from './stored-text.ts';
 import { datumText } from './units.ts';
 
-/** What each figure is called on screen and paper, with blanks for limits. */
+/** Name of each figure on screen and paper, with blanks for limits. */
 export const figureNames: Readonly<Record<FigureId, string>> = {
   equivalent_weight: 'Equivalent weight',
   water_volume: 'Water to add',
@@ -63,7 +63,7 @@ export const figureNames: Readonly<Record<FigureId, string>> = {
 
 export const figureName = (id: FigureId, units: ReadingUnits): string => phrase(figureNames[id], {}, units);
 
-/** Inputs of workings that are no figures themselves. */
+/** Inputs that appear in workings but are not figures themselves. */
 const inputNames: Readonly<Record<OwnInputId, string>> = {
   wanted_depth: 'wanted depth',
   bare_area: 'bare area, whole batch',
@@ -121,11 +121,11 @@ const inputNames: Readonly<Record<OwnInputId, string>> = {
   roomFactor: 'room, factor',
 };
 
-/** @param id of a working, which is stored with its plan */
+/** @param id from a working, which is stored with its plan */
 export const inputName = (id: string, units: ReadingUnits): string =>
   phrase(storedText({ ...figureNames, ...inputNames }, id), {}, units);
 
-/** Remarks that belong to a working. */
+/** Remarks that workings can have. */
 const remarkTexts: Readonly<Record<RemarkId, string>> = {
   'closed-form':
     'Closed form, gap/(k·A) with end allowance, not a solved field: range widened for where the bare parts may be.',
@@ -160,11 +160,11 @@ const remarkParams = {
   plateThickness: { value: 1e3 * plateThickness, unit: 'mm' },
 } as const;
 
-/** @param id of a working, which is stored with its plan */
+/** @param id from a working, which is stored with its plan */
 export const remarkText = (id: string, units: ReadingUnits): string =>
   phrase(storedText(remarkTexts, id), remarkParams, units);
 
-/** Evidence words, as shown beside a number. */
+/** Words for the kind of evidence, shown beside a number. */
 export const evidenceNames = {
   measured: 'measured',
   fitted: 'fitted',
@@ -178,5 +178,5 @@ export const evidenceNames = {
   proposed: 'proposed, not typed',
 } as const;
 
-/** Around a figure. */
+/** Other texts of a figure. */
 export const figureTexts = { how: 'How?' } as const;

@@ -1,6 +1,6 @@
 import { storedText } from './stored-text.ts';
 
-/** What is asked of a finished piece by eye, and what may be answered; ids are stored. */
+/** Questions about a finished piece, judged by eye, and their possible answers. The ids are stored. */
 export const findings = [
   {
     id: 'edge',
@@ -24,7 +24,7 @@ export const findings = [
   },
 ] as const;
 
-/** Asked where nothing was measured or weighed. */
+/** Asked only where nothing was measured or weighed. */
 export const looks = {
   id: 'depth',
   legend: 'No gauge, no scale? By eye it is',
@@ -42,7 +42,7 @@ export const findingTexts = {
   hint: 'Answer what you like. You see it again beside the next job of this kind.',
 } as const;
 
-/** Answers in words, one line for each question that was answered. */
+/** The answers in words, one line for each answered question. */
 export function findingLines(
   seen: Readonly<Record<string, string>>,
 ): readonly { readonly name: string; readonly text: string }[] {

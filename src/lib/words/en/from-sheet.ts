@@ -16,7 +16,7 @@ export const fromSheetTexts = {
   checks: 'The new job starts at its metal. No check comes with it: look at everything yourself.',
 } as const;
 
-/** Why a code or a text leads nowhere, and what to do. */
+/** Why a code or a text cannot be used, and what to do. */
 export const sheetFaults = {
   mistyped: 'That is not a code from a sheet: a letter is wrong or missing. Check it again.',
   'not-here':
@@ -33,13 +33,14 @@ const supplyLines = {
   most: (amps: string): string => `${amps} at most`,
 } as const;
 
-/** Volts that stand in a job before anybody has thought of them. */
+/** The volts of a new job, before the maker has entered any. */
 const usualVolts = Number(jobFields['supply.volts'].blank);
 
 function supplyLine(supply: JobInput['supply']): string {
   const limit = supply.control === 'volts' ? supply.maxAmps : supply.amps;
   const volts = supply.control === 'volts' ? supply.volts : supply.maxVolts;
-  // knobs are turned to what the plan proposes: what stands there from the beginning is nobody's answer
+  // A supply with knobs is set to what the plan proposes, so the value of a new job is not an answer of the
+  // maker's.
   const isLeft = hasKnobs(supply.kind) && volts === usualVolts;
   return supplyLines.shown(termText(`supply-${supply.kind}`), [
     ...(isLeft ? [] : [amountText(volts, 'V')]),
@@ -49,7 +50,7 @@ function supplyLine(supply: JobInput['supply']): string {
 
 export type AnswerLineId = 'piece' | 'depth' | 'plate' | 'bath' | 'resist' | 'supply';
 
-/** The step that asks for each line; the supply is asked for with the workshop, before the metal. */
+/** The step that asks for each line. The supply is asked for with the workshop, before the metal. */
 export const stepOfLine: Readonly<Record<AnswerLineId, StepId>> = {
   piece: 'metal',
   depth: 'metal',
@@ -60,7 +61,7 @@ export const stepOfLine: Readonly<Record<AnswerLineId, StepId>> = {
 };
 
 /**
- * What a job is made with, a line for each step that asks for it.
+ * What a job is made with, one line for each step that asks for it.
  * @param unchosen fields that nobody has chosen
  */
 export function answerLines(
@@ -70,7 +71,7 @@ export function answerLines(
   const { piece, cathode, bath, resist, supply } = job;
   const units = readingUnitsOf(job);
   const length = (metres: number): string => lengthText(metres, units);
-  // a disc is planned as the square of its area
+  // A disc is planned as the square of equal area; this converts it back to its diameter.
   const size =
     piece.shape === 'disc'
       ? `disc ${length(Number((piece.width * Math.sqrt(4 / Math.PI)).toPrecision(6)))}`
@@ -98,6 +99,6 @@ export function answerLines(
   return lines.map(([id, text]) => ({ id, step: stepOfLine[id], text: sentenceCase(text) }));
 }
 
-/** Settings in short lines, to compare with the sheet in the hand. */
+/** The settings in short lines, to compare with the printed sheet. */
 export const settingsLines = (job: JobInput, unchosen: readonly string[] = []): readonly string[] =>
   answerLines(job, unchosen).map(({ text }) => text);

@@ -1,4 +1,4 @@
-/** Words of the trade, each explained once: where it first stands in a job. */
+/** Terms of the trade, each explained at its first use in a job. */
 export type TradeWord = 'bite' | 'resist' | 'electrode' | 'bath' | 'electrolyte';
 
 export const tradeWords: Readonly<Record<TradeWord, { readonly word: string; readonly means: string }>> = {
@@ -23,6 +23,6 @@ export const tradeWords: Readonly<Record<TradeWord, { readonly word: string; rea
   },
 };
 
-/** The line that opens what some words mean. */
+/** Label of the link that opens the explanations. */
 export const whatAre = (words: readonly TradeWord[]): string =>
   `Words: ${words.map((word) => tradeWords[word].word.toLowerCase()).join(', ')}`;

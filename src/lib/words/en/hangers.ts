@@ -1,6 +1,9 @@
 import type { Hanger } from '../../core/cell/setup.ts';
 
-/** How current reaches the piece, and why this way; the lines of work say how. Common practice, no source. */
+/**
+ * Ways to connect the piece to the current, with the reason for each; the instructions say how. Common
+ * practice, no source.
+ */
 export const hangers = [
   {
     id: 'wire',

@@ -1,4 +1,7 @@
-/** What a maker may need help with at once. Apart from the texts, which the shell of every page is spared. */
+/**
+ * Emergencies that help covers. Kept apart from the texts, so that the shell of every page need not load
+ * them.
+ */
 export const troubleIds = ['eye', 'skin', 'swallowed', 'gas', 'fire', 'shock', 'cut', 'yellow'] as const;
 export type TroubleId = (typeof troubleIds)[number];
 

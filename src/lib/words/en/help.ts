@@ -85,15 +85,15 @@ const texts: Readonly<Record<FirstAidLine, string>> = {
 };
 
 interface Difference {
-  /** what was in the splash, the mouth, the air */
+  /** What was in the splash, in the mouth or in the air. */
   readonly of: string;
   readonly line: FirstAidLine;
 }
 
 interface Trouble {
-  /** on the tile */
+  /** Text on the tile. */
   readonly name: string;
-  /** over the lines */
+  /** Heading over the lines. */
   readonly title: string;
   readonly lines: readonly FirstAidLine[];
   readonly differs: readonly Difference[];
@@ -187,7 +187,7 @@ const troubles: Readonly<Record<TroubleId, Trouble>> = {
 };
 
 export const helpTitle = 'Help now';
-/** Before all else, on every page of help. */
+/** Shown first on every page of help. */
 export const helpFirst =
   'Not awake, fitting, fighting for breath: your emergency number first. It differs by country, and so does that of the poison centre.';
 export const helpClock = 'A run that is on goes on counting while you are here. The supply stays as it is.';
@@ -201,7 +201,7 @@ export interface HelpPage {
   readonly sources: readonly string[];
 }
 
-/** Everything a page of help shows. */
+/** All that a page of help shows. */
 export function helpPage(id: TroubleId): HelpPage {
   const { name, title, lines, differs } = troubles[id];
   const used = [...lines, ...differs.map(({ line }) => line)].map((line) => firstAid[line].source);
@@ -215,13 +215,16 @@ export function helpPage(id: TroubleId): HelpPage {
   };
 }
 
-/** Every page, in the order of the tiles. */
+/** All pages, in the order of the tiles. */
 export const helpTiles: readonly HelpPage[] = troubleIds.map(helpPage);
 
-/** First aid: what the paper strip by the tub says. A bath that looks wrong hurts nobody yet. */
+/**
+ * First aid only, for the paper strip by the tub. A bath that looks wrong is left out: it has hurt nobody
+ * yet.
+ */
 export const helpPages: readonly HelpPage[] = helpTiles.filter(({ id }) => id !== 'yellow');
 
-/** Around the lines of every page of help. */
+/** Other texts on every page of help. */
 export const helpTexts = {
   differs: 'If it was',
   other: 'Something else happened',

@@ -1,6 +1,6 @@
 import { clockTime, dayText } from './times.ts';
 
-/** What the start page says. Steps and metals have their words elsewhere; this page opens without them. */
+/** Texts of the start page. Names of steps and metals are elsewhere, so that this page opens without them. */
 export const home = {
   description: 'A guide through salt-water electrolytic etching for makers of small jewellery.',
   lead: 'Etch a design into silver, copper or brass with salt water and a low voltage, to the depth you chose.',
@@ -43,7 +43,7 @@ export const home = {
   runningHint: 'This job’s clock was on. Look at the supply first, then open the job.',
 } as const;
 
-/** What the browser does not give, and what to do about it. */
+/** What the browser lacks, and what to do about it. */
 export const standingTexts = {
   insecure:
     'Plain http: nothing is kept for use offline, and the screen cannot be kept on. Set your phone’s screen to stay on, or use an https address.',
@@ -55,7 +55,7 @@ export const standingTexts = {
   notYet: 'Getting ready to work without a network.',
 } as const;
 
-/** "today 10:42", "yesterday 16:05", "3 Nov 2026" by the reader's own calendar. */
+/** "today 10:42", "yesterday 16:05" or "3 Nov 2026", by the reader's own calendar. */
 export function whenTouched(at: number, now: number): string {
   const dayOf = (date: Date): number =>
     new Date(date.getFullYear(), date.getMonth(), date.getDate()).getTime();
@@ -65,7 +65,9 @@ export function whenTouched(at: number, now: number): string {
   return dayText(at);
 }
 
-/** Around a plan that the start page shows whole; here, since the plan's own words weigh more than the page. */
+/**
+ * Texts around the plan on the start page. Kept here because the plan's own texts are larger than the page.
+ */
 export const summaryTexts = {
   steps: 'Steps and safety messages',
   figures: (count: number): string => `Every figure, ${String(count)} of them`,

@@ -18,7 +18,10 @@ export const influenceTexts = {
   cannot: 'That cannot be planned: it does not fit, or is outside what is known.',
 } as const;
 
-/** What the table shows. @param misses how far a hand misses what it sets: mm, shares, K and min */
+/**
+ * What the table shows.
+ * @param misses how far a hand misses what it sets: mm, shares, K and min
+ */
 export const influencesIntro = (
   misses: Readonly<Record<'gap' | 'knob' | 'strength' | 'temperature' | 'minutes', number>>,
   units: ReadingUnits,
@@ -31,7 +34,7 @@ export const influencesIntro = (
     amountText(misses.minutes, 'min'),
   ].join(', ')}: our own estimate). Try another value where there is a button.`;
 
-/** In words a maker uses, with what makes it surer. */
+/** The influences in a maker's words, some with a way to know them more exactly. */
 export const inputWords: Readonly<Record<Influence['id'], string>> = {
   gap: 'Gap between piece and plate',
   knob: 'How the knob is set',
@@ -58,10 +61,13 @@ export function influenceText({ low, high }: Influence, units: ReadingUnits): st
   return `${plain(least.value, 3, least.finest)} to ${amountText(high, 'um', units, 3)}`;
 }
 
-/** @param share of one */
+/** @param share as a fraction of one */
 export const shareText = (share: number): string => withUnit(plain(100 * share, 2), '%');
 
-/** What another value makes of the bite, stopped as planned. @param wanted um */
+/**
+ * How another value would change the bite if it is stopped as planned.
+ * @param wanted um
+ */
 export function trialText({ depth, minutes, amps }: Trial, wanted: number, units: ReadingUnits): string {
   const off = Math.round(100 * (depth / wanted - 1));
   const beside = off === 0 ? 'as wanted' : `${String(Math.abs(off))} % ${off > 0 ? 'deeper' : 'shallower'}`;

@@ -1,7 +1,7 @@
 import { maskLines, removeLines } from './resists.ts';
 import type { InstructionId } from '../../core/plan/instruction-id.ts';
 
-/** The lines of work, by id: verb first, then why in one clause. */
+/** The work instructions by id. Each starts with the verb and gives the reason in one clause. */
 export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'check-metal': 'Check the metal: {metal}, bare sheet, no plating, no old or unknown solder.',
   'measure-piece': 'Measure the sheet: {thickness} thick.',

@@ -1,4 +1,4 @@
-/** The page around every step of a job. */
+/** Texts of the page around every step of a job. */
 export const jobTexts = {
   tab: (title: string, step: string, isFaulty: boolean): string =>
     `${isFaulty ? 'Error: ' : ''}${title} · ${step} · Etchwright`,
@@ -14,7 +14,7 @@ export const jobTexts = {
   startsClock: 'This starts the clock. Only you can switch the supply on.',
 } as const;
 
-/** Before a job is open, or where it cannot be. */
+/** Before a job is open, or where it cannot be opened. */
 export const deskTexts = {
   gone: 'There is no such job in this browser.',
   unreadable: (why: string): string =>
@@ -27,14 +27,14 @@ export const deskTexts = {
   opening: 'Opening the job.',
 } as const;
 
-/** A plan that is refused. */
+/** For a plan that is refused. */
 export const refusalPage = {
   title: 'Not this way',
   instead: 'Instead',
   change: 'Change the answer',
 } as const;
 
-/** This plan beside the job that it was started from. */
+/** Compares this plan with that of the job it was started from. */
 export const besideTexts = {
   title: (earlier: string): string => `Beside “${earlier}”`,
   same: 'All answers are as they were then. Change what you like.',

@@ -1,4 +1,4 @@
-/** Words of the parts that every screen is made of. */
+/** Texts of the parts that all screens are built from. */
 export const kitTexts = {
   less: (label: string): string => `less: ${label}`,
   more: (label: string): string => `more: ${label}`,

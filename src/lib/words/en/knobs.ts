@@ -1,4 +1,4 @@
-/** The screen that says how to set the supply. */
+/** Texts of the screen that says how to set the supply. */
 export const knobsTexts = {
   title: 'Hang, clip and set',
   papers: 'Print the bench card',

@@ -10,7 +10,7 @@ import type { Amount } from '../../core/rules/rule.ts';
 import { plain } from './locale.ts';
 import { amountText, readIn, withUnit } from './units.ts';
 
-/** Two ends that are read together: "50 to 100 g/L". */
+/** Two ends that are written together: "50 to 100 g/L". */
 interface Span {
   readonly low: number;
   readonly high: number;
@@ -18,8 +18,8 @@ interface Span {
 }
 
 /**
- * Amounts that any text with blanks may name, such as `{stopTemperature}`. No text types an amount of its own,
- * so that each changes with its fact.
+ * Amounts that texts can name in a blank, such as `{stopTemperature}`. Texts never contain these numbers
+ * themselves, so that a changed fact changes every text.
  */
 export const knownAmounts = {
   warnTemperature: limits.warnTemperature,
@@ -47,7 +47,7 @@ export const knownAmounts = {
 
 export type KnownAmount = keyof typeof knownAmounts;
 
-/** A known amount as it is read. */
+/** A known amount as the reader sees it. */
 export function knownText(name: KnownAmount, units: ReadingUnits): string {
   const known: Amount | Span = knownAmounts[name];
   if ('value' in known) return amountText(known.value, known.unit, units);

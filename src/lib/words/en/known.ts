@@ -2,7 +2,7 @@ import { advice, tools } from '../../core/facts/advice.ts';
 import { home } from './home.ts';
 import { datumText } from './units.ts';
 
-/** The pages through which a maker meets what is known: names, and what each answers. */
+/** The pages of known facts: their names, and the question that each answers. */
 export const knownTitle = home.known;
 export const knownLead = 'Look something up before you mix, buy or sell. Nothing here needs a job.';
 
@@ -92,7 +92,7 @@ export const mixNames = {
   volume: 'Liquid, in all',
 } as const;
 
-/** What a refusal is about, as it stands in "expected a strength of 0 to 359 g/L". */
+/** What a refusal is about, worded to fit into "expected a strength of 0 to 359 g/L". */
 export const refusedQuantities = {
   massPercent: 'a share by mass',
   temperature: 'a temperature',
@@ -100,7 +100,7 @@ export const refusedQuantities = {
   strength: 'a strength',
 } as const;
 
-/** What was found or expected where mixing asks for numbers. */
+/** What was found or expected where the mixing page asks for numbers. */
 export const mixFaults = {
   number: 'a number',
   above: 'a number above 0',
@@ -111,7 +111,7 @@ export const mixFaults = {
   two: 'two: salt or water, and one more',
   filled: (count: number): string =>
     count === 0 ? 'no field filled in' : `${String(count)} fields filled in`,
-  /** @param what of a quantity that was not typed itself; empty for one that was */
+  /** @param what name of a quantity that was not typed itself; empty for one that was */
   within: (what: string, least: string, most: string, nearest: string): string =>
     `${what === '' ? '' : `${what} of `}${least} to ${most}; the nearest is ${nearest}`,
 } as const;

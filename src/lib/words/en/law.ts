@@ -4,10 +4,10 @@ import { cadmium, hallmarkFrom, lead, nickelRelease } from '../../core/facts/sel
 import { plain } from './locale.ts';
 import { datumText } from './units.ts';
 
-/** Said with every line of law, wherever it shows. */
+/** Shown with every line of law, wherever it appears. */
 export const checkYourCountry = `Read ${lawRead}. Laws change and differ: check your country.`;
 
-/** What a line does to the maker. */
+/** What a line of law demands of the maker. */
 export const effectWords: Readonly<Record<LawEffect, string>> = {
   closed: 'Closed to the public',
   licence: 'Only with a licence',
@@ -17,7 +17,7 @@ export const effectWords: Readonly<Record<LawEffect, string>> = {
   free: 'No limit found',
 };
 
-/** Each line in a sentence or two, by its id. */
+/** Each line of law by its id, in a sentence or two. */
 export const lawTexts: Readonly<Record<LawId, string>> = {
   'eu-ammonium-nitrate': `European Union: the public may not buy or hold ammonium nitrate with ${datumText(lawAmounts.precursorNitrogen)} nitrogen or more.`,
   'eu-reported': `European Union: anyone may buy sodium nitrate, potassium nitrate and acetone. Sellers report odd sales; report a theft or a loss within ${plain(lawAmounts.reportWithin.value)} hours.`,
@@ -43,15 +43,15 @@ export const lawTexts: Readonly<Record<LawId, string>> = {
   'no-drain': 'Bath, first rinse and sludge never go down a drain, thinned or not.',
 };
 
-/** One line of law, ready to show. */
+/** One line of law with all texts to show it. */
 export interface LawText extends LawLine<LawId> {
   readonly effectWord: string;
   readonly text: string;
 }
 
 /**
- * Lines for a page or a paper, gravest effect first.
- * @param country ISO 3166 alpha-2; null when not told: every country's lines, the strictest reading
+ * Lines for a page or a paper, the most serious effect first.
+ * @param country ISO 3166 alpha-2; null when not known: the lines of all countries, the strictest reading
  */
 export function lawShown(topic: LawTopic, country: string | null, about?: string): LawText[] {
   const order = Object.keys(effectWords);
@@ -60,5 +60,5 @@ export function lawShown(topic: LawTopic, country: string | null, about?: string
     .sort((a, b) => order.indexOf(a.effect) - order.indexOf(b.effect));
 }
 
-/** Ids that a text is owed to. */
+/** Ids that must each have a text. */
 export const lawIds: readonly LawId[] = lawLines.map(({ id }) => id);

@@ -1,6 +1,6 @@
 import type { LayOutId } from '../../core/plan/lay-out.ts';
 
-/** What is bought or laid out before the work begins; amounts are of the plan. */
+/** What to buy or lay out before the work begins; the amounts come from the plan. */
 export const layOutTexts: Readonly<Record<LayOutId, string>> = {
   sheet: 'Sheet to etch: {metal}, {thickness} thick, {count} to bite',
   plate: 'A plate to hang opposite: {plate}, {width} by {height}; scrap will do',

@@ -9,7 +9,7 @@ export const benchTexts = {
   without: 'Show the plan without it',
   with: 'Plan with it again',
   first: 'Nothing measured yet: the plan uses the tables.',
-  /** @param tables minutes of clean metal in a clean bath */
+  /** @param tables minutes for clean metal in a clean bath, by the tables */
   byTrade: (tables: number): string =>
     `Without an ammeter these are the trade’s minutes, not those of clean metal: the tables alone would say ${withUnit(plain(tables, 2), 'min')}. Your first jobs replace them.`,
   doubted: 'One of them is far from the others. Look at it again: was its depth or its weight noted right?',
@@ -19,7 +19,7 @@ export const benchTexts = {
 
 interface TaughtRate {
   readonly jobs: number;
-  /** of other metals and salts */
+  /** Jobs with other metals and salts. */
   readonly lent: number;
   readonly median: number;
   readonly low: number;
@@ -38,7 +38,7 @@ export function benchText({ jobs, lent, median, low, high }: TaughtRate, isWithS
 export const paceText = ({ jobs, median, low, high }: TaughtRate): string =>
   `From ${String(jobs)} of your jobs: they take ${plain(1 / median, 2)} times as long as the tables say (${plain(1 / high, 2)} to ${plain(1 / low, 2)}).`;
 
-/** What volts and amps have shown, against a clean cell. */
+/** What volts and amps have shown, compared with a clean cell. */
 export function cellText({ over, pivot, slope, points }: LearntCell): string {
   const more = over - pivot * slope;
   const offset =
@@ -73,7 +73,7 @@ export const lessonText = (metal: string, salt: string, jobs: number, low: numbe
 
 export const rateText = (rate: number): string => withUnit(plain(100 * rate, 2), '%');
 
-/** Salts by what they bring to the bath. */
+/** Names of salts by what they bring to the bath. */
 export const anionNames = { nitrate: 'a nitrate', chloride: 'a chloride', sulfate: 'a sulfate' } as const;
 export const familyNames: Readonly<Record<MetalFamily, string>> = {
   silver: 'Silver',
@@ -84,7 +84,10 @@ export const familyNames: Readonly<Record<MetalFamily, string>> = {
   iron: 'Steel',
 };
 
-/** A depth on the chart's axis, in the unit of `depthAxis`. @param um of depth, or of depth a minute */
+/**
+ * A depth in the unit of `depthAxis`, for the axis of the chart.
+ * @param um depth, or depth a minute
+ */
 export const depthOnAxis = (um: number, units: ReadingUnits): number => readIn(um, 'um', units).value;
 
 export const depthAxis = (units: ReadingUnits): string => `Depth, ${symbolRead('um', units)}`;
@@ -94,7 +97,7 @@ export const stripTexts = {
   lead: 'Take a scrap of the same metal. Mask it, except for four windows of one size. Bite it at these settings in this bath. When a window’s time is up, it is stopped out, and the others go on with fewer amps. Measure the four depths.',
   scrapWidth: 'Scrap, wide',
   scrapHeight: 'Scrap, high',
-  /** @param least of a scrap, mm */
+  /** @param least side of a scrap, mm */
   small: (
     { width, height }: { readonly width: number; readonly height: number },
     units: ReadingUnits,

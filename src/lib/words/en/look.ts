@@ -10,7 +10,7 @@ interface Spread {
   readonly high: number;
 }
 
-/** The look at the piece between two bites. */
+/** Texts of the look at the piece between two runs. */
 export const lookTexts = {
   title: 'Deep enough?',
   lead: 'Goggles and gloves stay on. Lift with plastic tongs into the first-rinse tub, look in slanting light.',
@@ -25,7 +25,7 @@ export const lookTexts = {
   late: (at: number): string => `Only now, at ${clockTime(at)}`,
   notKnown: 'Not known: leave it. The depth below then spans both.',
   depth: 'Depth by that count',
-  /** @param wanted mm */
+  /** @param wanted depth, mm */
   ofDepth: (wanted: number, units: ReadingUnits): string => `of ${amountText(wanted, 'mm', units, 3)}`,
   on: 'Current was on for',
   inRuns: (runs: number): string => `in ${count(runs, 'run')}`,
@@ -38,7 +38,7 @@ export const lookTexts = {
   verdicts: { deeper: 'Deeper, etch again', enough: 'Deep enough', 'not-sure': 'Not sure' },
 } as const;
 
-/** Ways to judge a depth with the mask still on. */
+/** Ways to judge the depth with the mask still on. */
 export const depthSigns = (units: ReadingUnits, hasGauge: boolean) => [
   { name: 'Needle', text: 'Draw it across a bare edge: it feels a step sooner than a nail does.' },
   {
@@ -59,7 +59,7 @@ export const depthSigns = (units: ReadingUnits, hasGauge: boolean) => [
   },
 ];
 
-/** Depth by what the piece has lost in weight. */
+/** Depth, computed from the weight that the piece has lost. */
 export const weighTexts = {
   title: 'By weight, mask on both times',
   dry: (pieces: number): string =>

@@ -1,4 +1,4 @@
-/** The drawing of the mask. */
+/** Texts of the drawing of the mask. */
 export const maskTexts = {
   title: 'The mask from above, and a cut through it after the bite',
   painted: 'painted',
@@ -9,7 +9,7 @@ export const maskTexts = {
 
 interface Drawn {
   readonly bite: 'one' | 'both' | 'through';
-  /** the maker's own drawing is shown */
+  /** Whether the maker's own drawing is shown. */
   readonly isOwn: boolean;
 }
 
@@ -17,11 +17,11 @@ const covered = ({ bite }: Drawn): string =>
   bite === 'both' ? 'Edges and hanger' : 'Back, edges and hanger';
 const down = ({ bite }: Drawn): string => (bite === 'through' ? 'falls out' : 'goes down');
 
-/** What is read under it. */
+/** Caption under the drawing. */
 export const maskCaption = (drawn: Drawn): string =>
   `Painted stays high, bare ${down(drawn)}.${drawn.isOwn ? '' : ' The leaf is an example.'}`;
 
-/** What it shows, for those who cannot see it. */
+/** What the drawing shows, for people who cannot see it. */
 export const maskSummary = (drawn: Drawn): string =>
   `${drawn.isOwn ? 'Your drawing' : 'A leaf as an example'} on the piece: dark is painted, light is bare metal. ` +
   `In the cut below, the metal under the paint stands as high as before; where it is bare it ${down(drawn)}${drawn.bite === 'both' ? ' from both faces' : ''}. ` +

@@ -4,7 +4,7 @@ import type { BitableMetal, RefusedMetal } from '../../core/facts/metals.ts';
 import type { SaltId } from '../../core/facts/salts.ts';
 import type { SupplyKind } from '../../core/facts/supplies.ts';
 
-/** What stock is called. */
+/** Names of stock. */
 export const metalNames: Readonly<Record<BitableMetal | RefusedMetal, string>> = {
   'fine-silver-999': 'fine silver',
   'sterling-925': 'sterling silver',
@@ -42,7 +42,7 @@ export const metalNames: Readonly<Record<BitableMetal | RefusedMetal, string>> =
   pewter: 'pewter',
 };
 
-/** What salts are called, as bought. */
+/** Names of salts as they are sold. */
 export const saltNames: Readonly<Record<SaltId, string>> = {
   NaNO3: 'sodium nitrate',
   KNO3: 'potassium nitrate',
@@ -81,7 +81,7 @@ export const supplyNames: Readonly<Record<SupplyKind, string>> = {
   unknown: 'unknown supply',
 };
 
-/** Whose baths a jar takes, as its record says. */
+/** The metals whose baths a jar takes, as its record says. */
 export const groupNames: Readonly<Record<MetalGroup | 'unknown', string>> = {
   silver: 'silver',
   'copper and brass': 'copper and brass',

@@ -4,7 +4,7 @@ import { plain } from './locale.ts';
 import { brownSharpe, imperialStandard } from '../../core/units/gauge.ts';
 import { amountText, lengthText, storedSymbol } from './units.ts';
 
-/** The screens that ask for the metal, the piece and its bare area. */
+/** Texts of the screens that ask for the metal, the piece and its bare area. */
 export const metalTexts = {
   titles: {
     which: 'What metal is the piece?',
@@ -39,7 +39,7 @@ export const lengthUnits = [
   { value: 'in', label: 'inch' },
 ];
 
-/** Depths and sheet: nobody measures them in centimetres. */
+/** Unit for depths and sheet thickness, which nobody measures in centimetres. */
 export const fineUnits = [
   { value: 'mm', label: 'mm' },
   { value: 'in', label: 'inch' },
@@ -60,16 +60,16 @@ const gaugeText = (gaugeOf: (gauge: number) => number, gauge: number, units: Rea
   }
 };
 
-/** One gauge number in both systems: taking one for the other is the usual slip. */
+/** One gauge number in both systems, since taking one system for the other is a common mistake. */
 export const gaugeNote = (gauge: number, units: ReadingUnits): string =>
   `${String(gauge)} gauge: Brown & Sharpe ${gaugeText(brownSharpe, gauge, units)}, British SWG ${gaugeText(imperialStandard, gauge, units)}.`;
 
 const cm2 = (value: number, units: ReadingUnits): string => amountText(value, 'cm2', units, 3);
 
-/** How the bare area is known, and the same said the other way round. */
+/** How the bare area is known, and the same answer repeated the other way round. */
 export const areaTexts = {
   later: { value: 'later', label: 'Later, when the mask is on' },
-  /** @param unit that an area is typed in */
+  /** @param unit in which the area is typed */
   ways: (unit: string) => [
     { value: 'share', label: 'As a share, by eye', hint: 'compare with the tiles' },
     { value: 'area', label: 'As an area', hint: `${storedSymbol(unit)}, counted on squared paper` },

@@ -1,7 +1,7 @@
 import { count } from './locale.ts';
 import { dayAndClockText } from './times.ts';
 
-/** What the notebook page says. */
+/** Texts of the notebook page. */
 export const notebookTexts = {
   title: 'Notebook file',
   lead: 'One file holds every job, picture, bath and preference of this browser. Use it to move to another phone, and as your copy if the browser clears its storage.',
@@ -35,7 +35,7 @@ export const unreadableTexts = {
   kept: (count: number): string => `${String(count)}, kept as they are`,
 } as const;
 
-/** Where a file comes from. */
+/** Where a file came from. */
 export const fileOrigin = (savedAt: number, version: string): string =>
   `Saved ${dayAndClockText(savedAt)} by version ${version}. Nothing is written yet.`;
 
@@ -65,7 +65,7 @@ export const quotedNames = (names: readonly string[]): string => names.map((name
 export const savedText = (jobs: number, baths: number, name: string): string =>
   `Saved ${count(jobs, 'job')} and ${count(baths, 'bath')} as ${name}. Look for it among your downloads.`;
 
-/** Said when the records are in, and some pictures are not. */
+/** Said when the records were taken in but some pictures are missing. */
 export const photosMissing = (left: number, why: string): string =>
   `Everything is written except ${count(left, 'picture')}${why === '' ? '' : ` (${why})`}. Load the same file again for them; nothing else is written twice.`;
 

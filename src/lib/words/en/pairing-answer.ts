@@ -10,23 +10,23 @@ import { cautionTexts, refusalTexts } from './rules.ts';
 
 type MetalId = Meeting['metal'];
 
-/** A judged pairing, in words. */
+/** The judgement on a pairing, in words. */
 export interface PairingAnswer {
   readonly metal: MetalId;
   readonly salt: BathSalt | RefusedSalt;
   readonly verdict: PairingVerdict;
   readonly verdictName: string;
   readonly why: string;
-  /** what the rules that spoke say, each by its id */
+  /** Texts of the rules that applied, each with its id. */
   readonly lines: readonly { readonly id: string; readonly text: string }[];
-  /** what to do instead; empty unless refused */
+  /** What to do instead; empty unless the pairing is refused. */
   readonly instead: readonly string[];
 }
 
-/** A metal or a salt by name; crystals and water-free salt make the same bath. */
+/** Name of a metal or a salt. Crystals and water-free salt share a name, since they make the same bath. */
 const nameOf = (id: MetalId | BathSalt | RefusedSalt): string => termText(id).replace(/^anhydrous /, '');
 
-/** The same as a heading. */
+/** The same name, with a capital for a heading. */
 export function named(id: MetalId | BathSalt | RefusedSalt): string {
   const name = nameOf(id);
   return name.charAt(0).toUpperCase() + name.slice(1);
@@ -47,7 +47,7 @@ const plainBench = (metal: MetalId, salt: BathSalt | RefusedSalt): Meeting => ({
   resist: 'vinyl',
 });
 
-/** What a judgement says to a reader. */
+/** Puts a judgement into words. */
 export function answerOf(metal: MetalId, salt: BathSalt | RefusedSalt, judgement: Judgement): PairingAnswer {
   const { verdict, why, refusals, cares } = judgement;
   return {
@@ -74,19 +74,22 @@ export function answerOf(metal: MetalId, salt: BathSalt | RefusedSalt, judgement
   };
 }
 
-/** A metal in a bath of a salt, opposite a plate of the same metal, in clean water. */
+/** Judges a metal in a clean bath of a salt, with a plate of the same metal. */
 export const answerTo = (metal: MetalId, salt: BathSalt | RefusedSalt): PairingAnswer =>
   answerOf(metal, salt, judgePairing(plainBench(metal, salt)));
 
 const order: readonly PairingVerdict[] = ['good', 'with care', 'refuse'];
 
-/** Every salt against one metal, what goes first. */
+/** Every salt with one metal, those that may be used first. */
 export const answersFor = (metal: MetalId): readonly PairingAnswer[] =>
   askedSalts
     .map((salt) => answerTo(metal, salt))
     .sort((a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict));
 
-/** What to take for a metal, by name: what goes well, or with care where nothing does; empty where nothing bites it. */
+/**
+ * Names of the salts for a metal: those that go well, or else those that need care; empty where none bites
+ * it.
+ */
 export function takenFor(metal: MetalId): readonly string[] {
   const salts = saltsFor(plainBench(metal, 'NaCl'));
   return salts

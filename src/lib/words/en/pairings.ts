@@ -43,12 +43,14 @@ export const pairingTexts: Readonly<Record<MetalFamily, Readonly<Record<Anion, s
   },
 };
 
-/** Whether a judged salt or pairing may be used. */
+/** Marks that say whether a salt or pairing may be used. */
 export const verdictNames = { good: 'Good', 'with care': 'With care', refuse: 'Not this way' } as const;
 
 const isPairing = (why: WhyId): why is `${MetalFamily}-${Anion}` => !Object.hasOwn(reasons, why);
 
-/** The sentence behind a judgement's `why`: a pairing of metal and bath, or a refused salt or metal. */
+/**
+ * The sentence for the `why` of a judgement, about a pairing of metal and bath, or a refused salt or metal.
+ */
 export function whyText(why: WhyId): string {
   if (isPairing(why)) {
     const [family, anion] = why.split('-') as [MetalFamily, Anion];
@@ -60,7 +62,7 @@ export function whyText(why: WhyId): string {
 
 const tapChloride = advice.tapChloride.value;
 
-/** Why silver goes worse than copper, for whoever wonders at the first silver piece. */
+/** Explains why silver etches worse than copper, for makers who wonder at their first silver piece. */
 export const silverVersusCopper: readonly { readonly title: string; readonly text: string }[] = [
   {
     title: 'A film',
@@ -80,7 +82,7 @@ export const silverVersusCopper: readonly { readonly title: string; readonly tex
   },
 ];
 
-/** Why a known salt makes no bath, in a sentence. */
+/** Why a known salt is not used for a bath, in a sentence. */
 export const refusedSaltTexts: Readonly<Record<SaltRefusal, string>> = {
   ammoniumNitrate: 'It feeds fires and explosions, and with silver it makes a crust that can explode.',
   ammonium: 'Ammonium dissolves silver and copper, and with silver it makes a crust that can explode.',
@@ -89,7 +91,7 @@ export const refusedSaltTexts: Readonly<Record<SaltRefusal, string>> = {
   etchant: 'It etches by itself, without current, so no amp-hours can be counted.',
 };
 
-/** What the care is that a salt asks for. */
+/** The care that a salt needs. */
 export const saltCareTexts = {
   chlorine: 'Open the window: if the current falls away it can give chlorine.',
   film: 'Stop often and brush the film off.',

@@ -1,6 +1,6 @@
 import { barText } from './units.ts';
 
-/** The papers as they are offered on screen. */
+/** Texts of the list of papers on screen. */
 export const paperNames = {
   list: { label: 'List', hint: 'what to buy and lay out' },
   sheet: { label: 'Job sheet', hint: 'every step, figure and source' },

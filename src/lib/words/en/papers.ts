@@ -7,7 +7,7 @@ import { phrase } from './render.ts';
 import { amountText, barText, datumText, symbolRead } from './units.ts';
 import { rangeEnds } from '../../core/units/range.ts';
 
-/** Texts that stand on paper alone: the job sheet. */
+/** Texts that appear only on paper: the job sheet. */
 export const sheetTexts = {
   kind: 'Job sheet',
   papers: 'Papers',
@@ -50,7 +50,7 @@ export const sheetTexts = {
   restsOn: 'rests on',
 } as const;
 
-/** What the job is, in four short columns. */
+/** The job in four short columns. */
 export const jobTexts = {
   piece: 'Piece',
   plate: 'Plate',
@@ -151,8 +151,7 @@ export const figureGroups: readonly { readonly title: string; readonly ids: read
   },
 ];
 
-/** Heads of the table for readings. */
-/** Heads of the readings' columns: only what this bench can read has one. */
+/** Column heads of the table for readings. Only what this bench can read gets a column. */
 export const readingHeads = (
   readable: readonly ('volts' | 'amps' | 'celsius')[],
   units: ReadingUnits,
@@ -165,12 +164,12 @@ export const readingHeads = (
   ),
   'what it looks like',
 ];
-/** Lines to fill in after the job: name, unit to be read in the maker's own, and the figure to compare with. */
+/** Lines to fill in after the job: name, unit (shown in the maker's own), and the figure to compare with. */
 export const resultLines: readonly {
   readonly name: string;
   readonly unit: UnitId;
   readonly plan: FigureId | null;
-  /** only for a bench that has it */
+  /** Printed only for a bench that has this tool. */
   readonly needs?: 'scale' | 'calliper' | 'amps';
 }[] = [
   { name: 'Mass before', unit: 'g', plan: null, needs: 'scale' },
@@ -189,7 +188,7 @@ export const resultTexts = {
   next: 'Next time',
 } as const;
 
-/** How a source was read. */
+/** How far a source was read. */
 export const sourceReadings = {
   read: 'read',
   secondaryCopy: 'read in a copy',
@@ -251,7 +250,7 @@ export const labelTexts = {
   job: 'Job {code}',
 } as const;
 
-/** What metal is dissolved, by figure. */
+/** The dissolved metal, by figure. */
 export const dissolvedNames: Readonly<Record<Extract<FigureId, `dissolved_metal.${string}`>, string>> = {
   'dissolved_metal.Ag': 'silver',
   'dissolved_metal.Cu': 'copper',
@@ -262,7 +261,7 @@ export const dissolvedNames: Readonly<Record<Extract<FigureId, `dissolved_metal.
   'dissolved_metal.Sn': 'tin',
 };
 
-/** How to make the cut-outs, beside them; what is laminated through `laminateText`. */
+/** How to make the cut-outs, printed beside them. Text on what is laminated goes through `laminateText`. */
 export const cutTexts = {
   title: 'Cut, fold, check',
   print: `Print at 100 %. The bar below must measure ${barText}.`,
@@ -283,7 +282,7 @@ export const laminateText = (which: 'card' | 'hang', units: ReadingUnits): strin
     units,
   );
 
-/** The stencil's page. */
+/** Texts on the page of the stencil. */
 export const stencilTexts = {
   title: 'Stencil',
   mirrored: 'Mirrored: the print goes face down on the metal.',
@@ -292,7 +291,7 @@ export const stencilTexts = {
   bar: `Print at 100 %. If the bar is not ${barText} long, give what you measure and print again.`,
 } as const;
 
-/** The emergency strip, to hang by the bench. */
+/** The emergency strip, which hangs by the bench. */
 export const stripTexts = {
   title: 'Help now',
   numbers: ['Emergency number ______________', 'Poison centre ____________________'],

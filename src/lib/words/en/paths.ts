@@ -15,7 +15,7 @@ import { elementNames, supplyNames } from './materials.ts';
 import { storedText } from './stored-text.ts';
 import { amountText } from './units.ts';
 
-/** What an input is called, and the field that says what it holds. */
+/** The name of an input, and the job-file field whose kind of value it has. */
 interface Named {
   readonly name: string;
   readonly like: JobPath;
@@ -23,7 +23,7 @@ interface Named {
 
 const as = (like: JobPath): Named => ({ name: fieldNames[like], like });
 
-/** Inputs that a plan holds otherwise than the job file does. */
+/** Inputs that a plan stores differently from the job file. */
 const inputs: Readonly<Record<Exclude<InputPath, JobPath | `bath.dissolved.${string}`>, Named>> = {
   'piece.faceArea': { name: 'area of the bitten faces', like: 'piece.openArea' },
   'piece.openAreaFrom': as('piece.area'),
@@ -41,7 +41,7 @@ const inputs: Readonly<Record<Exclude<InputPath, JobPath | `bath.dissolved.${str
 
 const dissolved = /^bath\.dissolved\.(\w+)$/;
 
-/** A path from storage may be one of another version. */
+/** The name of an input; null for a stored path that this version does not know. */
 function namedAt(path: string): Named | null {
   if (Object.hasOwn(inputs, path)) return inputs[path as keyof typeof inputs];
   if (Object.hasOwn(jobFields, path)) return as(path as JobPath);

@@ -1,4 +1,4 @@
-/** The screen that asks where the work is done, and for whom. */
+/** Texts of the screen that asks where the work is done, and for whom. */
 export const placeTexts = {
   title: 'Where, and for whom?',
   uses: [

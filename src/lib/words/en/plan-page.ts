@@ -1,7 +1,7 @@
 import { withUnit } from './units.ts';
 import { plain } from './locale.ts';
 
-/** The plan, before anything is mixed. */
+/** Texts of the plan, as shown before anything is mixed. */
 export const planTexts = {
   title: 'Your plan',
   begin: 'Begin at the bench',
@@ -22,7 +22,7 @@ export const planTexts = {
     'The bare area is still missing: time and current depend on it. You can mix and mask, and give it then.',
 } as const;
 
-/** When what is done, for a new bath or one from the shelf. */
+/** When each part is done, for a new bath or one from the shelf. */
 export function hoursText(isNew: boolean, standHours: number, biteMinutes: number | null): readonly string[] {
   const bite =
     biteMinutes === null

@@ -6,11 +6,11 @@ import { figureName } from './figures.ts';
 import { printPlan } from './printed-plan.ts';
 import { figureParts, figureText, termText } from './render.ts';
 
-/** A plan in words, ready to be shown by a page that knows neither chemistry nor the texts of its rules. */
+/** A plan in words, so that a page can show it without loading the chemistry or the texts of the rules. */
 export interface PlanInWords {
   readonly title: string;
   readonly what: string;
-  /** what a maker asks first: how much salt, when to stop, how long */
+  /** What makers ask first: how much salt, when to stop, how long. */
   readonly heroes: readonly { name: string; number: string; unit: string; all: string }[];
   readonly settings: readonly string[];
   readonly steps: readonly {

@@ -18,7 +18,10 @@ export const stepTitles: Readonly<Record<StepId, string>> = {
   sheet: 'Sheet',
 };
 
-/** A plan as other programs and papers read it: figures bare in their fixed units, texts in the maker's. */
+/**
+ * A plan for other programs and for paper: figures as bare numbers in fixed units, texts in the maker's
+ * units.
+ */
 export interface PrintedPlan {
   readonly etchwright: 1;
   readonly dataVersion: string;

@@ -2,14 +2,14 @@ import { purposeDepths } from '../../core/facts/advice.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { amountText } from './units.ts';
 
-/** A depth to choose; a hint of its own where the depth is not its hint. */
+/** A depth to choose. It has a hint of its own only where the depth cannot serve as the hint. */
 type DepthChoice = { readonly id: string; readonly label: string } & (
   { readonly mm: number; readonly hint?: undefined } | { readonly mm?: undefined; readonly hint: string }
 );
 
 /**
- * Depths by purpose. Common practice, no source: a start, to be bettered by the maker's own pieces.
- * The screen says so too.
+ * Depths by purpose. Common practice, no source: values to start from, until the maker's own pieces
+ * show better ones. The screen says so, too.
  */
 export const depthPurposes: readonly DepthChoice[] = [
   { id: 'patina', label: 'To hold a patina', mm: purposeDepths.patina.value },
@@ -22,7 +22,7 @@ export const depthPurposes: readonly DepthChoice[] = [
 
 export const purposesNote = 'Common practice, no source.';
 
-/** What polishing takes off is bitten on top. Common practice, no source. */
+/** Depth that polishing removes again; it is bitten in addition. Common practice, no source. */
 export const polishAllowances: readonly DepthChoice[] = [
   { id: '0', label: 'None', hint: 'or by hand' },
   { id: String(purposeDepths.lightPolish.value), label: 'Light', mm: purposeDepths.lightPolish.value },

@@ -14,14 +14,14 @@ export const rackColumns = [
   { id: 'bite', label: 'Bite', isNumber: true },
 ] as const;
 
-/** Milliamps below one amp. */
+/** Currents below one amp are written in milliamps. */
 export const placeAmps = (amps: number): string =>
   amps < 1 ? withUnit(plain(1e3 * amps, 3), 'mA') : withUnit(plain(amps, 3), 'A');
 
-/** Of the mean, in whole per cent. */
+/** The bite at one place as a share of the mean, in whole per cent. */
 export const placeBite = (relative: number): string => `${String(Math.round(100 * relative))} %`;
 
-/** What the drawing says, in a sentence. */
+/** Summary of the drawing, in a sentence. */
 export function rackSummary({ places }: Rack): string {
   const bites = places.map(({ relative }) => relative);
   const [least, most] = [Math.min(...bites), Math.max(...bites)];

@@ -4,7 +4,7 @@ import { fill } from './render.ts';
 import { clockTime } from './times.ts';
 import { amountText, datumText } from './units.ts';
 
-/** Where the maker notes what the meters show. */
+/** Texts where the maker notes what the meters show. */
 export const meterTexts = {
   title: 'What the meter shows',
   names: { amps: 'Amps', volts: 'Volts', celsius: 'Bath' },
@@ -23,7 +23,7 @@ interface Meters {
   readonly celsius: number | null;
 }
 
-/** "0.35 A, 2.1 V": what was read, and nothing for what was not. */
+/** "0.35 A, 2.1 V": only what was read. */
 export const readingText = ({ amps, volts, celsius }: Meters, units: ReadingUnits): string =>
   (
     [
@@ -35,7 +35,7 @@ export const readingText = ({ amps, volts, celsius }: Meters, units: ReadingUnit
     .flatMap(([value, unit]) => (value === null ? [] : [amountText(value, unit, units, 3)]))
     .join(', ');
 
-/** What a reading out of order means, and what to do first. */
+/** What an unusual reading means, and what to do first. */
 export const readingTexts = {
   'stop-hot': {
     stop: true,

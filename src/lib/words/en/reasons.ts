@@ -2,7 +2,10 @@ import { nickelRelease } from '../../core/facts/selling.ts';
 import type { ReasonId } from '../../core/rules/term.ts';
 import { plain } from './locale.ts';
 
-/** Clauses that fill the blanks of rule texts: why a metal, a salt or a plate is refused, and the way on. */
+/**
+ * Clauses that fill blanks in the texts of rules: why a metal, salt or plate is refused, and what to do
+ * instead.
+ */
 export const reasons: Readonly<Record<ReasonId, string>> = {
   'stock-gold': 'these salts do not dissolve gold, and losing any is costly.',
   'stock-chromiumBearing': 'on the + side its chromium leaves as chromate, a poison that causes cancer.',

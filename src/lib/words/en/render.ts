@@ -9,17 +9,19 @@ import { storedText } from './stored-text.ts';
 import { terms } from './terms.ts';
 import { amountText, readIn, unitSymbol, withSymbol, withUnit } from './units.ts';
 
-/** A figure as it is read: its number, the unit's sign, and both ends of its range. */
+/** A figure as the reader sees it: its number, the symbol of its unit, and both ends of its range. */
 export interface FigureParts {
   readonly number: string;
   readonly unit: string;
   readonly low: string;
   readonly high: string;
-  /** nothing is uncertain: both ends are the number */
+  /** True when there is no uncertainty: both ends equal the number. */
   readonly isExact: boolean;
 }
 
-/** Two digits for minutes and where the range is wide, three where it is narrow; no zeros after what is exact. */
+/**
+ * Two digits for minutes below 100 and for a wide range, otherwise three; no trailing zeros on exact values.
+ */
 export function figureParts({ value, low, high, unit }: Figure, units: ReadingUnits): FigureParts {
   const isRough = unit === 'min' ? value < 100 : high - low > 0.5 * Math.abs(value);
   const digits = isRough ? 2 : 3;
@@ -34,14 +36,14 @@ export function figureParts({ value, low, high, unit }: Figure, units: ReadingUn
   return { number, unit: symbol, low: least, high: most, isExact: false };
 }
 
-/** "0.42 A (0.36 to 0.48)"; without the bracket when nothing is uncertain. */
+/** "0.42 A (0.36 to 0.48)"; without the brackets when there is no uncertainty. */
 export function figureText(figure: Figure, units: ReadingUnits): string {
   const { number, unit, low, high, isExact } = figureParts(figure, units);
   const value = withSymbol(number, unit);
   return isExact ? value : `${value} (${fromTo(low, high)})`;
 }
 
-/** Hundredths of an inch, as fine as a rule beside a tub tells. */
+/** In inches: as fine as a ruler beside a tub can show. */
 const BOUND_STEP = 0.01;
 
 function boundedText({ value, unit, bound }: Amount, units: ReadingUnits): string {
@@ -52,7 +54,7 @@ function boundedText({ value, unit, bound }: Amount, units: ReadingUnits): strin
   return withUnit(plain(safe * BOUND_STEP), read.unit);
 }
 
-/** The word for an id of a plan, which may be one that was stored with its job. */
+/** The word for an id of a plan. The plan may be a stored one from another version. */
 export const termText = (id: TermId): string => storedText(terms, id);
 
 function paramText(param: Param, units: ReadingUnits): string {
@@ -65,7 +67,7 @@ const isKnown = (name: string): name is KnownAmount => Object.hasOwn(knownAmount
 
 /**
  * A phrase with its blanks filled.
- * @throws RangeError when a blank has nothing to fill it: a fault of ours, never of the maker's
+ * @throws RangeError when nothing fills a blank: an error in the app, never one of the maker's
  */
 export const phrase = (template: string, params: Params, units: ReadingUnits): string =>
   template.replace(/\{(\w+)\}/g, (_, name: string) => {
@@ -77,6 +79,6 @@ export const phrase = (template: string, params: Params, units: ReadingUnits): s
 
 export const sentenceCase = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** A sentence with its blanks filled: the same with a capital. */
+/** The same for a sentence: its first letter is a capital. */
 export const fill = (template: string, params: Params, units: ReadingUnits): string =>
   sentenceCase(phrase(template, params, units));

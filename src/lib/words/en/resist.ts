@@ -1,6 +1,6 @@
 import { clockTime, spanText } from './times.ts';
 
-/** The screens that ask for the resist, and clean and mask the piece. */
+/** Texts of the screens that ask for the resist, and on which the piece is cleaned and masked. */
 export const resistTexts = {
   titles: {
     kind: 'What keeps the bath off?',
@@ -15,7 +15,7 @@ export const resistTexts = {
   thinnest: 'True size.',
 };
 
-/** How long the resist dries, and its clock. */
+/** Drying time of the resist, and its clock. */
 export const dryingTexts = {
   dries: (time: string): string =>
     `Let it dry ${time}: common practice, no source. The bottle’s own label wins.`,

@@ -1,17 +1,17 @@
 import { resistKinds } from '../../core/facts/resists.ts';
 import type { ResistKind } from '../../core/facts/resists.ts';
 
-/** All that is said of one resist, so that a new one is written in one place. */
+/** All texts about one resist together, so that a new resist is written in one place. */
 export interface ResistTexts {
-  /** in a sentence */
+  /** Name within a sentence. */
   readonly name: string;
-  /** where it is chosen */
+  /** Label where it is chosen. */
   readonly label: string;
-  /** how well it masks, and how it comes off */
+  /** How well it masks, and how it is removed. */
   readonly hint: string;
-  /** the line of work that puts it on */
+  /** The instruction to apply it. */
   readonly mask: string;
-  /** the line of work that takes it off */
+  /** The instruction to remove it. */
   readonly remove: string;
 }
 
@@ -68,7 +68,7 @@ export const resistTexts: Readonly<Record<ResistKind, ResistTexts>> = {
   },
 };
 
-/** Ids made of the resist's own, each with its text. */
+/** Texts whose ids are made from the id of the resist. */
 const byId = <Id extends string>(
   idOf: (kind: ResistKind) => Id,
   textOf: (texts: ResistTexts) => string,

@@ -2,19 +2,19 @@ import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import { significant } from './locale.ts';
 import { amountText, readIn, withUnit } from './units.ts';
 
-/** What was got, once the mask is off. */
+/** Texts about the result, once the mask is off. */
 export const resultTexts = {
   title: 'What did you get?',
   lead: 'All below may stay empty; what you note makes the next piece better.',
   depth: 'Depth, measured',
   depthAt: (point: number): string => `Depth, point ${String(point)}`,
   another: 'Measure another point',
-  /** @param mean mm */
+  /** @param mean depth, mm */
   mean: (points: number, mean: number, units: ReadingUnits): string => {
     const { value, unit, finest } = readIn(mean, 'mm', units);
     return `Mean of ${String(points)} points: ${withUnit(significant(value, 3, finest), unit)}.`;
   },
-  /** @param sheet mm */
+  /** @param sheet thickness, mm */
   tooDeep: (sheet: number, units: ReadingUnits): string =>
     `More than the sheet: ${amountText(sheet, 'mm', units)} is all there is.`,
   before: 'Weight before',

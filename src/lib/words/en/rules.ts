@@ -2,7 +2,7 @@ import { lawAmounts } from '../../core/facts/law.ts';
 import type { RefusalId, WarningId } from '../../core/rules/index.ts';
 import { plain } from './locale.ts';
 
-/** Why a job is refused, and the way on. */
+/** Why a job is refused, and what to do instead. */
 export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; readonly instead: string }>> =
   {
     'chromium-anode': {
@@ -106,7 +106,7 @@ export const refusalTexts: Readonly<Record<RefusalId, { readonly text: string; r
     },
   };
 
-/** Safety messages and notices: hazard, what follows, how to avoid it. */
+/** Safety messages and notices: the hazard, its consequence, and how to avoid it. */
 export const cautionTexts: Readonly<Record<WarningId, string>> = {
   'depth-over-half':
     'The bite may reach {depth} on each bare face; {thickness} sheet may keep only {left}. Plan a shallower bite, take thicker sheet, or say that you mean to go through.',

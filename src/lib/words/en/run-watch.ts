@@ -4,7 +4,7 @@ import type { Figures } from '../../core/plan/plan.ts';
 import { figureParts, phrase } from './render.ts';
 import { datumText, withSymbol } from './units.ts';
 
-/** What to mind of heat and gas while it runs, a line each. */
+/** What to watch for while it runs, such as heat and gas, one line for each. */
 export function runWatch(figures: Figures, units: ReadingUnits, showsAmps: boolean): readonly string[] {
   const shown = (id: keyof Figures): string | null => {
     const figure = figures[id];

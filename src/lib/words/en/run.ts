@@ -2,7 +2,7 @@ import { offSignOf, supplyKindOf } from '../../core/facts/supplies.ts';
 import type { OffSign } from '../../core/facts/supplies.ts';
 import { clockTime, spanText } from './times.ts';
 
-/** What stands on the screen of a run, of the piece or of a test strip. */
+/** Texts on the screen of a run, whether of the piece or of a test strip. */
 export const runTexts = {
   title: 'Biting',
   answerChanged: 'An answer changed. Stop now, then look again.',
@@ -13,7 +13,7 @@ export const runTexts = {
       ? 'Switch on at the supply now, then read the amps.'
       : 'Switch on at the supply now, then look: fine bubbles rise at the plate.',
   stopAt: 'Stop at',
-  /** @param left ms, below 0 when time is up */
+  /** @param left ms, negative when time is up */
   left: (left: number): string => (left > 0 ? `${spanText(left)} to go` : `${spanText(-left)} over`),
   /** called out so many minutes before the end */
   called: { 1: 'Less than one minute left.', 5: 'Less than five minutes left.' },
@@ -45,14 +45,14 @@ export const runTexts = {
   thenOff: 'Then switch off at the supply: only you can.',
 } as const;
 
-/** Something looks wrong: what is asked and what comes first. */
+/** For a maker who sees something wrong: the question, and what to do first. */
 export const wrongTexts = {
   asks: 'What do you see or smell?',
   thenOff: 'Then switch off at the supply.',
   back: 'Back to the clock',
 } as const;
 
-/** A page that was gone during a run. */
+/** For a page that was closed or asleep during a run. */
 export const resumingTexts = {
   title: 'Is the supply still on?',
   look: 'Look at it. The clock has kept running.',
@@ -65,10 +65,10 @@ export const resumingTexts = {
   },
 } as const;
 
-/** After Stop: whether the supply is off. */
+/** After Stop: asks whether the supply is off. */
 export const stoppingTexts = {
   title: 'Is the supply off?',
-  /** @param late ms since the run was to stop */
+  /** @param late ms since the run should have stopped */
   wentAway: (startedAt: number, planned: number, late: number): string =>
     `A run was on when the page closed. It began at ${clockTime(startedAt)} and was to stop at ${clockTime(planned)}${late > 60_000 ? `, ${spanText(late)} ago` : ''}.`,
   powered: 'Until then it counts as powered: hands out of the bath, off the clips.',
@@ -79,12 +79,12 @@ export const stoppingTexts = {
 
 interface SupplyOffTexts {
   readonly asks: string;
-  /** the answer that ends the run, and the same once the maker was unsure */
+  /** The answer that ends the run; `zeroAfter` is its wording once the maker was unsure. */
   readonly zero: string;
   readonly zeroAfter: string;
   readonly notZero: string;
   readonly notSure: string;
-  /** how it is made dead when there is no meter to believe */
+  /** How to cut the power off when there is no meter to trust. */
   readonly dead: string;
 }
 
@@ -117,7 +117,7 @@ const supplyOff: Readonly<Record<OffSign, SupplyOffTexts>> = {
 };
 
 /**
- * How a supply of this kind is seen to be off, and what to do when that is not sure.
+ * How to see that a supply of this kind is off, and what to do when the maker is not sure.
  * @param kind as the draft holds it
  */
 export const supplyOffTexts = (kind: string, showsAmps: boolean): SupplyOffTexts =>

@@ -9,7 +9,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 const isNamed = (id: ShelfSaltId): id is SaltId => Object.hasOwn(saltNames, id);
 const isRefused = (id: BathSalt | RefusedSalt): id is RefusedSalt => Object.hasOwn(refusedSalts, id);
 
-/** A salt in the form it is bought in: "Zinc sulfate, crystals with 7 waters". */
+/** A salt in the form in which it is sold: "Zinc sulfate, crystals with 7 waters". */
 export function saltName(id: ShelfSaltId): string {
   const { hydrate, facts, base } = shelfSalt(id);
   if (isNamed(id)) {
@@ -21,7 +21,7 @@ export function saltName(id: ShelfSaltId): string {
   return `${capital(saltNames[base])}, crystals with ${count(hydrate?.waters ?? 0, 'water')}`;
 }
 
-/** Why a salt makes no bath here; null for one that does. */
+/** Why a salt is not used for a bath here; null for one that is. */
 export function saltRefusal(id: ShelfSaltId): string | null {
   const { base } = shelfSalt(id);
   return isRefused(base) ? whyText(`salt-${refusedSalts[base]}`) : null;

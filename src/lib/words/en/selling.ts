@@ -10,7 +10,7 @@ import { bitableStock } from './stock.ts';
 
 type Stock = BitableMetal | RefusedMetal;
 
-/** Metals people ask about before they sell. */
+/** Metals that people ask about before they sell a piece. */
 export const soldStock: readonly { readonly id: Stock; readonly label: string }[] = [
   ...bitableStock,
   { id: 'unknown-yellow', label: 'Yellow, not sure which' },
@@ -20,9 +20,9 @@ export const soldStock: readonly { readonly id: Stock; readonly label: string }[
   { id: 'cadmium-solder', label: 'Old silver solder' },
 ];
 
-/** Whether jewellery of a metal may be sold: in a few words, then what to do. */
+/** Whether jewellery of a metal may be sold: a short answer, then what to do. */
 export interface SaleAnswer {
-  /** whose lines of law hold for it */
+  /** The stock whose lines of law apply to it. */
   readonly about: Stock;
   readonly verdict: 'good' | 'with care' | 'refuse';
   readonly head: string;
@@ -31,7 +31,7 @@ export interface SaleAnswer {
 
 const reason = (id: ReasonId): string => fill(reasons[id], {}, defaultReadingUnits);
 
-/** Lead, nickel and what is not known decide; the rest is sold by its name. */
+/** Lead, nickel and unknown metals decide the answer; any other metal is sold under its own name. */
 export function saleAnswer(metal: Stock): SaleAnswer {
   if (!isBitable(metal))
     return {

@@ -9,7 +9,7 @@ interface Spread {
   readonly high: number;
 }
 
-/** The last screen of a job: what was planned, what was done, and what comes next. */
+/** Texts of the last screen of a job: what was planned, what was done, and what comes next. */
 export const sheetTexts = {
   title: 'What was done',
   jobTitle: 'Title',
@@ -21,7 +21,7 @@ export const sheetTexts = {
   mass: 'Metal gone',
   minutes: (minutes: number): string => withUnit(plain(minutes, 2), 'min'),
   grams: (grams: number): string => withUnit(significant(grams, 2), 'g'),
-  /** @param mm mean @param range um */
+  /** @param mm mean depth, mm @param range um */
   plannedDepth: (mm: number, range: Spread, units: ReadingUnits): string =>
     `${amountText(mm, 'mm', units, 3)} (${depthText(range, units)})`,
   measuredDepth: (mm: number, units: ReadingUnits): string => amountText(mm, 'mm', units, 3),
@@ -38,7 +38,7 @@ export const sheetTexts = {
   notebook: 'To the notebook file',
 } as const;
 
-/** Runs of a job, and what its meters showed. */
+/** The runs of a job, and what its meters showed. */
 export const runsTexts = {
   span: (from: number, to: number): string => `${clockTime(from)} to ${clockTime(to)}`,
   ended: (span: number, why: string): string => (why === '' ? spanText(span) : `${spanText(span)}, ${why}`),
@@ -56,7 +56,7 @@ export const runsTexts = {
     volts: 'V',
     celsius: symbolRead('degC', units),
   }),
-  /** whole degrees */
+  /** Temperature in whole degrees. */
   celsius: (celsius: number | null, units: ReadingUnits): string =>
     celsius === null ? '' : plain(Math.round(readIn(celsius, 'degC', units).value)),
   noReadings: 'No readings were noted. Amps every five minutes tell the depth better than the clock.',

@@ -8,7 +8,7 @@ import { storedText } from './stored-text.ts';
 import { dayText } from './times.ts';
 import { withUnit } from './units.ts';
 
-/** The shelf: baths that are kept between jobs. */
+/** Texts of the shelf, where baths are kept between jobs. */
 export const shelfTexts = {
   title: 'Baths',
   lead: 'One jar for each metal group. A bath lasts for years; its label says what it holds.',
@@ -53,7 +53,7 @@ const within = (
   unit: UnitId = '1',
 ): string => `${plain(least)} to ${withUnit(plain(most), unit)}`;
 
-/** What is wrong with what was typed of a bath. */
+/** What is wrong with a typed text about a bath. */
 export const shelfFaults = {
   water: (typed: string): string => fault('The water', typed, within(addedBounds, 'mL')),
   salt: (typed: string): string => fault('The salt', typed, within(addedBounds, 'g')),
@@ -63,7 +63,7 @@ export const shelfFaults = {
   use: `${shelfTexts.whichUse}: found none, expected one of these.`,
 } as const;
 
-/** Columns of a year's waste note. */
+/** Columns of the waste note of a year. */
 export const yearColumns = [
   { id: 'at', label: 'Date' },
   { id: 'name', label: 'Bath', isHead: true },
@@ -74,7 +74,7 @@ export const yearColumns = [
 ] as const;
 export type YearRow = Readonly<Record<(typeof yearColumns)[number]['id'], string>>;
 
-/** Labels of baths, on sheets of four. */
+/** Texts for printing bath labels, on sheets of four. */
 export const labelSheetTexts = {
   title: 'Bath labels',
   which: 'How many of each',
@@ -87,14 +87,14 @@ export const labelSheetTexts = {
   free: 'free',
 } as const;
 
-/** "Ag 120 mg/L, Cu 9 mg/L"; empty when it holds nothing. */
+/** "Ag 120 mg/L, Cu 9 mg/L"; empty for a bath without dissolved metal. */
 export const heldText = (dissolved: Readonly<Record<string, number>>): string =>
   Object.entries(dissolved)
     .filter(([, held]) => held > 0)
     .map(([element, held]) => `${element} ${plain(held, 2)} mg/L`)
     .join(', ');
 
-/** One event of a bath in a line. */
+/** One event in the life of a bath, in a line. */
 export function bathEventText(event: { readonly type: string; readonly [key: string]: unknown }): string {
   const number = (key: string, digits = 3): string => plain(event[key] as number, digits);
   const said = (key: string): string => (event[key] === '' ? '' : `: ${String(event[key])}`);
@@ -122,7 +122,7 @@ export function bathEventText(event: { readonly type: string; readonly [key: str
   }
 }
 
-/** @param salt of a bath's record */
+/** @param salt from the record of a bath */
 export const saltWord = (salt: string): string => storedText(saltNames, salt);
 
 export const bathLine = (salt: string, strength: number): string =>
@@ -130,7 +130,7 @@ export const bathLine = (salt: string, strength: number): string =>
 
 export const volumeText = (ml: number): string => withUnit(plain(ml, 3), 'mL');
 
-/** "Ag 0.06 g, Cu 0.01 g", of masses in mg. */
+/** "Ag 0.06 g, Cu 0.01 g", from masses in mg. */
 export const massesText = (heldMg: Readonly<Record<string, number>>): string =>
   Object.entries(heldMg)
     .filter(([, mg]) => mg > 0)
@@ -148,24 +148,24 @@ interface Standing {
   readonly dissolved: Readonly<Record<string, number>>;
 }
 
-/** What a bath is and where: "sodium nitrate, 60 g/L, 500 mL, mixed 24 Nov 2025. Low shelf". */
+/** The bath and its place: "sodium nitrate, 60 g/L, 500 mL, mixed 24 Nov 2025. Low shelf". */
 export function bathSummary(salt: string, now: Standing): string {
   const place =
     now.where === 'shelf' ? now.place : `${[shelfTexts.gone, now.place].filter(Boolean).join(': ')}.`;
   return `${bathLine(salt, now.strength)}, ${volumeText(now.volumeMl)}, mixed ${dayText(now.madeAt)}. ${place}`;
 }
 
-/** What has passed through it, and what it holds. */
+/** The charge that has passed through it, and the metal it holds. */
 export function bathUse({ chargeAh, perLitre, dissolved }: Standing): string {
   const held = heldText(dissolved);
   const ah = (value: number, unit: UnitId): string => withUnit(significant(value, 2), unit);
   return `${ah(chargeAh, 'A.h')} so far, ${ah(perLitre, 'A.h')} per litre.${held === '' ? '' : ` Holds ${held}.`}`;
 }
 
-/** A use of a bath, to be told from the others. */
+/** One use of a bath, worded to tell it from the others. */
 export const useText = (at: number, chargeAh: number): string =>
   `${dayText(at)}: ${withUnit(plain(chargeAh, 3), 'A.h')}`;
 
-/** An event of a bath with its day. */
+/** An event of a bath, with its day. */
 export const datedEvent = (event: Parameters<typeof bathEventText>[0] & { readonly at: number }): string =>
   `${dayText(event.at)}. ${bathEventText(event)}`;

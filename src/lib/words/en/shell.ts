@@ -1,4 +1,4 @@
-/** What stands around every page: the way to help, the rail of steps, a new version, a page that broke. */
+/** Texts around every page: the link to help, the step rail, a new version, a page that failed. */
 export const shellTexts = {
   help: 'Help',
   helpNow: 'Help now',

@@ -9,7 +9,7 @@ import { figureName } from './figures.ts';
 import { language } from './locale.ts';
 import { isTerm, terms } from './terms.ts';
 
-/** What each table is called. */
+/** Name of each table of facts. */
 export const tableNames: Readonly<Record<TableId, string>> = {
   atomicWeights: 'Atomic weights',
   metals: 'Metals',
@@ -83,19 +83,19 @@ export const howRead: Readonly<Record<Source['how'], string>> = {
   own: 'Made for this work',
 };
 
-/** A source with what rests on it, in words. */
+/** A source in words, with all that relies on it. */
 export interface SourceEntry {
   readonly id: SourceId;
   readonly title: string;
   readonly how: string;
   readonly address: string | null;
-  /** a table of facts, and which of its entries */
+  /** A table of facts, and which of its entries rely on the source. */
   readonly facts: readonly { readonly table: string; readonly entries: readonly string[] }[];
   readonly rules: readonly string[];
   readonly figures: readonly string[];
 }
 
-/** DOIs as an address that opens. */
+/** Writes a DOI as a web address. */
 const addressOf = ({ address }: Source): string | null =>
   address === undefined ? null : address.replace(/^doi:/, 'https://doi.org/');
 

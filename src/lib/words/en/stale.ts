@@ -18,13 +18,15 @@ export const staleTexts = {
     `Your workshop has another supply now, a ${supply}: say here which one gives the current.`,
 } as const;
 
-/** What is told beside an answer. */
+/** A finding that is shown beside an answer. */
 export type StaleToTell =
   | { readonly why: 'fault'; readonly field: FieldId; readonly fault: Fault }
   | { readonly why: 'bath-gone' | 'bath-of-others' | 'bath-changed' | 'rate-changed' }
   | { readonly why: 'supply-other'; readonly kind: string };
 
-/** What stands before it: a plan follows a rate by itself, and only wants to be read anew. */
+/**
+ * The word before it. A changed rate is no misfit: the plan follows it by itself and need only be read again.
+ */
 export const staleMark = ({ why }: StaleToTell): string =>
   why === 'rate-changed' ? staleTexts.moved : staleTexts.misfit;
 

@@ -2,7 +2,7 @@ import type { BitableMetal, RefusedMetal } from '../../core/facts/metals.ts';
 
 type Stock = BitableMetal | RefusedMetal;
 
-/** Sheet that is etched here: its stamp, its names. */
+/** Sheet metal that can be etched here: its stamp and names. */
 export const bitableStock = [
   { id: 'sterling-925', stamp: '925', label: 'Sterling silver', hint: 'silver with copper' },
   { id: 'fine-silver-999', stamp: '999', label: 'Fine silver', hint: 'pure silver' },
@@ -15,7 +15,10 @@ export const bitableStock = [
   readonly hint: string;
 }[];
 
-/** Other stock that lies in drawers, so that each is answered by name. What follows, in a clause; common knowledge of the trade. */
+/**
+ * Other stock that makers may own, listed so that each gets an answer by name. `follows` says in a clause
+ * what results; common knowledge of the trade.
+ */
 export const otherStock = [
   {
     id: 'unknown',
@@ -76,10 +79,13 @@ export const otherStock = [
 ] as const satisfies readonly { readonly id: Stock; readonly label: string; readonly why: string }[];
 
 type Other = (typeof otherStock)[number];
-/** Told apart by tests of their own. */
+/** Metals that only a test can tell apart. */
 type Unsure = 'unknown-yellow' | 'unknown-white';
 
-/** Metals too alike to be asked for one by one, and the stock that each is shown as: every metal stands in one list. */
+/**
+ * Metals too similar to be listed one by one, each with the stock it is shown as, so that one list holds
+ * every metal.
+ */
 const shownAs: Readonly<
   Record<Exclude<Stock, Other['id'] | (typeof bitableStock)[number]['id'] | Unsure>, Other['id']>
 > = {
@@ -97,7 +103,7 @@ const shownAs: Readonly<
   'Al-6061': 'Al-1100',
 };
 
-/** What the list of other stock shows for a metal; undefined for one that is not chosen there. */
+/** The entry shown for a metal in the list of other stock; undefined for a metal that is not in it. */
 export function otherStockOf(metal: string): Other | undefined {
   const id = Object.hasOwn(shownAs, metal) ? shownAs[metal as keyof typeof shownAs] : metal;
   return otherStock.find((stock) => stock.id === id);
@@ -144,5 +150,5 @@ export const stockTests: Readonly<Record<Unsure, readonly StockTest[]>> = {
   ],
 };
 
-/** Whether a metal is one that tests must tell first. */
+/** Whether a metal must first be identified by tests. */
 export const isUnsure = (metal: string): metal is Unsure => Object.hasOwn(stockTests, metal);

@@ -25,7 +25,7 @@ export const supplyTexts = {
   onLabelOrEmpty: 'as its label says; empty if it does not',
 };
 
-/** A supply of the workshop in one line, as it was described there. */
+/** A supply of the workshop in one line, as the maker described it. */
 export function supplyName({
   kind,
   amps,

@@ -3,9 +3,9 @@ import { retireAfter } from '../../core/facts/treatment.ts';
 import { plain } from './locale.ts';
 import { withUnit } from './units.ts';
 
-/** What a bench may be told that depends on what it has. */
+/** Wordings that depend on what the bench has; null in the input means that this is not known. */
 export const wordsFor = ({ hasKnobs, showsAmps, isBattery, family, holdsSilver, anion }: SymptomBench) => ({
-  /** how less current is made to pass */
+  /** How to make less current flow. */
   gentler:
     hasKnobs === null
       ? 'take less current, or hang the plate further off'
@@ -14,7 +14,7 @@ export const wordsFor = ({ hasKnobs, showsAmps, isBattery, family, holdsSilver, 
         : showsAmps === false
           ? 'set fewer volts'
           : 'set fewer amps',
-  /** how a current that collapses is seen */
+  /** How the maker notices that the current collapses. */
   falls:
     showsAmps === null
       ? 'the current falls away'
@@ -33,11 +33,14 @@ export const wordsFor = ({ hasKnobs, showsAmps, isBattery, family, holdsSilver, 
   holdsSilver,
   isChloride: anion === null ? null : anion === 'chloride',
   isNitrate: anion === null ? null : anion === 'nitrate',
-  /** when a silver bath is retired; a supply without amps leaves that to the app to count */
+  /**
+   * When to retire a silver bath. Without an ammeter the maker cannot count, so the app does and no limit is
+   * named.
+   */
   retire: showsAmps === false ? '' : ` (${withUnit(plain(retireAfter.silverNitrate.value), 'A.h/L')})`,
 });
 export type SymptomWords = ReturnType<typeof wordsFor>;
 
-/** What is said where it is so, where it is not, and of both where nothing says which. */
+/** Chooses the text for yes or no; `both` where the answer is not known. */
 export const either = (is: boolean | null, so: string, not: string, both: string): string =>
   is === null ? both : is ? so : not;

@@ -4,7 +4,7 @@ import { sources } from '../../core/facts/sources.ts';
 import { either, wordsFor } from './symptom-words.ts';
 import type { SymptomWords } from './symptom-words.ts';
 
-/** Something looks wrong, in its three parts. */
+/** What looks wrong, in three parts. */
 interface SymptomText {
   readonly label: string;
   readonly cause: string;
@@ -12,7 +12,7 @@ interface SymptomText {
   readonly next: string;
 }
 
-/** Around the three parts. */
+/** Headings for the three parts. */
 export const symptomTexts = {
   cause: 'Likely cause',
   now: 'Now',
@@ -29,7 +29,7 @@ export const symptomTexts = {
 const weakBath = 'A bath too weak to carry the metal away as fast as it comes off.';
 const hardCrust = 'Do not close, move, dry, scrape, shake or treat it: it can explode.';
 
-/** Complete by type, by the ids of the facts. */
+/** The type demands a text for every symptom id of the facts. */
 const texts: Readonly<Record<SymptomId, (words: SymptomWords) => SymptomText>> = {
   'hot-clip': ({ dead }) => ({
     label: 'A clip or wire is hot, sparks or smells burnt',
@@ -218,11 +218,11 @@ const texts: Readonly<Record<SymptomId, (words: SymptomWords) => SymptomText>> =
   }),
 };
 
-/** A symptom as a bench is told it. */
+/** A symptom, worded for one bench. */
 export interface Symptom extends SymptomText {
   readonly id: SymptomId;
   readonly group: SymptomGroup;
-  /** power off before anything else */
+  /** Whether the power must go off before anything else. */
   readonly off: boolean;
 }
 
@@ -231,11 +231,11 @@ export function symptomOn(id: SymptomId, bench: SymptomBench): Symptom {
   return { id, group, off, ...texts[id](wordsFor(bench)) };
 }
 
-/** What a stored symptom is called; null for none, and for one that this version does not know. */
+/** Name of a stored symptom; null for none, and for one that this version does not know. */
 export const symptomLabel = (id: string | null): string | null =>
   id !== null && isSymptom(id) ? symptomOn(id, anyBench).label : null;
 
-/** The symptoms of a bench in their groups, the gravest first. */
+/** The symptoms that a bench can show, in groups, the most serious first. */
 export const symptomsByGroup = (
   bench: SymptomBench,
 ): readonly { readonly group: SymptomGroup; readonly title: string; readonly list: readonly Symptom[] }[] => {
@@ -247,7 +247,7 @@ export const symptomsByGroup = (
   }));
 };
 
-/** Titles of what the symptoms rest on. */
+/** Titles of the sources behind the symptoms. */
 export const symptomSources: readonly string[] = [
   ...new Set(Object.values(symptomFacts).map(({ source }) => sources[source].title)),
 ];

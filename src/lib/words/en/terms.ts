@@ -13,7 +13,7 @@ const waterNames: Readonly<Record<Water, string>> = {
   tap: 'tap water',
 };
 
-/** What takes the resist off; beside nitrate it is warned of apart. */
+/** Solvents that remove the resist. Those used near nitrate have ids of their own, for a separate warning. */
 const solventNames: Readonly<Record<SolventId, string>> = {
   'white-spirit': 'white spirit',
   'white-spirit-nitrate': 'white spirit',
@@ -31,7 +31,7 @@ const misfits: Readonly<Record<Misfit, string>> = {
   crowded: 'the parts would push out more than half of the liquid',
 };
 
-/** What makes the parts fit; how much of it follows. */
+/** What would make the parts fit; the amount follows after the text. */
 const remedies: Readonly<Record<Remedy['way'], string>> = {
   'fill-to': 'fill this tub to at least',
   'tub-across': 'take a tub with an inside width of at least',
@@ -42,7 +42,7 @@ const remedies: Readonly<Record<Remedy['way'], string>> = {
   'tub-holds': 'fill a larger tub with at least',
 };
 
-/** What stands on the jar of a metal's bath. */
+/** Label on the jar of a metal's bath. */
 export const jarNames: Readonly<Record<MetalFamily, string>> = {
   silver: 'SILVER',
   copper: 'COPPER AND BRASS',
@@ -52,7 +52,7 @@ export const jarNames: Readonly<Record<MetalFamily, string>> = {
   iron: 'IRON',
 };
 
-/** What a bath must never meet. */
+/** What must never get into a bath. */
 export const neverTexts: Readonly<Record<NeverId, string>> = {
   'never-silver':
     'Never let a silver bath meet ammonia or ammonium salts: the crust can explode. No acid, no bleach, no paper or solvent left wet with it.',
@@ -63,7 +63,7 @@ export const neverTexts: Readonly<Record<NeverId, string>> = {
   'never-sulfate': 'Never let a copper bath meet ammonia, acid or bleach. No aluminium or zinc in it.',
 };
 
-/** A table whose ids carry their kind before them. */
+/** The same table with the kind put before each id. */
 const under = <Kind extends string, Id extends string>(
   kind: Kind,
   names: Readonly<Record<Id, string>>,
@@ -73,7 +73,7 @@ const under = <Kind extends string, Id extends string>(
     string
   >;
 
-/** The word for every id that fills a blank. */
+/** The word for every id that can fill a blank. */
 export const terms: Readonly<Record<TermId, string>> = {
   ...metalNames,
   ...saltNames,
@@ -89,5 +89,5 @@ export const terms: Readonly<Record<TermId, string>> = {
   ...reasons,
 };
 
-/** Whether an id of any kind is one that has a word. */
+/** Whether an id, of any kind, has a word. */
 export const isTerm = (id: string): id is TermId => Object.hasOwn(terms, id);

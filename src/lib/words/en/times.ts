@@ -3,7 +3,7 @@ import { times } from './locale.ts';
 const MINUTE = 60_000;
 const HOUR = 60 * MINUTE;
 
-/** Moments in ms since 1970 as the maker's own clock and calendar show them. */
+/** Moments in ms since 1970, written by the maker's own clock and calendar. */
 export const {
   clock: clockTime,
   clockParts,
@@ -12,7 +12,7 @@ export const {
   dayAndClock: dayAndClockText,
 } = times;
 
-/** A stretch of time, such as 3 min 12 s. */
+/** A length of time, such as 3 min 12 s. */
 export function spanText(ms: number): string {
   const [hours, minutes, seconds] = [
     Math.floor(ms / HOUR),

@@ -5,7 +5,7 @@ import { printedBar } from '../../core/units/printed.ts';
 import { plain, range } from './locale.ts';
 import { storedText } from './stored-text.ts';
 
-/** How each unit is written for a reader: complete by type. */
+/** How each unit is written for a reader. The type demands an entry for every unit. */
 const symbols: Readonly<Record<UnitId, string>> = {
   m: 'm',
   cm: 'cm',
@@ -80,25 +80,25 @@ const symbols: Readonly<Record<UnitId, string>> = {
   'ug/cm2/week': 'μg/cm² a week',
 };
 
-/** The sign of a unit out of storage: of a draft's answer, or of a figure in a plan that was kept. */
+/** The symbol of a unit from storage: from an answer in a draft, or a figure in a saved plan. */
 export const storedSymbol = (unit: string): string => storedText(symbols, unit);
 
 export const unitSymbol = (unit: UnitId): string => storedSymbol(unit);
 
-/** No-break space between number and unit; nothing after a bare number. */
+/** Puts a no-break space between number and unit; a number without a unit gets none. */
 export const withSymbol = (number: string, symbol: string): string =>
   symbol === '' ? number : `${number}\u00a0${symbol}`;
 
 export const withUnit = (number: string, unit: UnitId): string => withSymbol(number, unitSymbol(unit));
 
-/** An amount as it is read: in which unit, and the step below which nobody can tell two apart; 0 for any. */
+/** An amount as the reader sees it. `finest` is the least step that can be told apart; 0 for no limit. */
 export interface Read {
   readonly value: number;
   readonly unit: UnitId;
   readonly finest: number;
 }
 
-/** Inches are read to a tenth of a thousandth, as a calliper shows them. */
+/** Inches are shown to a ten-thousandth, as a calliper shows them. */
 const FINEST_INCH = 1e-4;
 const inches: Readonly<Partial<Record<UnitId, UnitSymbol>>> = {
   um: 'in',
@@ -109,11 +109,13 @@ const inches: Readonly<Partial<Record<UnitId, UnitSymbol>>> = {
   m2: 'in2',
   'A/dm2': 'A/in2',
 };
-/** Shorter lengths stay in mm where lengths are read in cm, as sheet is sold and gauges are marked. */
+/**
+ * With cm as the unit of length, lengths below this (mm) stay in mm, as sheet is sold and gauges are marked.
+ */
 const SHORTEST_IN_CM = 10;
 const KELVIN_IN_FAHRENHEIT = 1.8;
 
-/** An amount in the unit that the maker reads; in its own where that is everybody's. */
+/** An amount in the unit that the maker reads. Units that all makers read alike stay as they are. */
 export function readIn(value: number, unit: UnitId, { length, temperature }: ReadingUnits): Read {
   const as = (to: UnitSymbol, finest = 0): Read => ({
     value: converted(value, unit as UnitSymbol, to),
@@ -133,11 +135,11 @@ export function readIn(value: number, unit: UnitId, { length, temperature }: Rea
   return { value, unit, finest: 0 };
 }
 
-/** Sign of the unit that an amount is read in, for a blank to write in or a field to type in. */
+/** Symbol of the unit in which an amount is read, for a blank on paper or a field to type in. */
 export const symbolRead = (unit: UnitId, units: ReadingUnits): string =>
   unitSymbol(readIn(1, unit, units).unit);
 
-/** Units that every maker reads alike. */
+/** Units that are the same for every maker. */
 export type FixedUnit =
   | '1'
   | '%'
@@ -160,7 +162,7 @@ export type FixedUnit =
   | 's'
   | 'V';
 
-/** "30 mm", or "1.181 in" for who reads inches: four digits, no zeros after what is exact. */
+/** "30 mm", or "1.181 in" for makers who read inches: four digits, no trailing zeros on exact values. */
 export function amountText(value: number, unit: FixedUnit): string;
 export function amountText(value: number, unit: UnitId, units: ReadingUnits, digits?: number): string;
 export function amountText(value: number, unit: UnitId, units?: ReadingUnits, digits = 4): string {
@@ -169,10 +171,10 @@ export function amountText(value: number, unit: UnitId, units?: ReadingUnits, di
   return withUnit(plain(read.value, digits, read.finest), read.unit);
 }
 
-/** Length of the printed bar, whose ticks are millimetres whatever is read. */
+/** Length of the printed scale bar. Its ticks are always millimetres, whatever unit the maker reads. */
 export const barText = withUnit(plain(printedBar.drawn), 'mm');
 
-/** A number of the tables, such as a limit. */
+/** A number from the tables of facts, such as a limit. */
 export const datumText = ({ value, unit }: { readonly value: number; readonly unit: FixedUnit }): string =>
   amountText(value, unit);
 
@@ -180,10 +182,16 @@ export const datumText = ({ value, unit }: { readonly value: number; readonly un
 export const lengthText = (metres: number, units: ReadingUnits, digits?: number): string =>
   amountText(metres, 'm', units, digits);
 
-/** A length beside a drawing: three digits are enough to hold a ruler against. @param metres m */
+/**
+ * A length beside a drawing, to three digits: enough to check with a ruler.
+ * @param metres m
+ */
 export const rulerText = (metres: number, units: ReadingUnits): string => lengthText(metres, units, 3);
 
-/** No finer than a calliper reads. @param metres m */
+/**
+ * No finer than a calliper shows.
+ * @param metres m
+ */
 export const calliperText = (metres: number, units: ReadingUnits): string =>
   lengthText(Math.round(metres * 1e5) / 1e5, units, 3);
 
@@ -191,17 +199,20 @@ export const calliperText = (metres: number, units: ReadingUnits): string =>
 export const areaText = (area: number, units: ReadingUnits, digits?: number): string =>
   amountText(area, 'm2', units, digits);
 
-/** @param kelvin of a temperature */
+/** @param kelvin temperature, K */
 export const temperatureText = (kelvin: number, units: ReadingUnits, digits = 4): string =>
   withUnit(plain(converted(kelvin, 'K', units.temperature), digits), units.temperature);
 
-/** How far two temperatures are apart. @param kelvin between them */
+/**
+ * A difference between two temperatures.
+ * @param kelvin K
+ */
 export const degreesText = (kelvin: number, { temperature }: ReadingUnits): string =>
   temperature === 'degF'
     ? withUnit(plain(KELVIN_IN_FAHRENHEIT * kelvin, 2), 'degF')
     : withUnit(plain(kelvin, 2), 'K');
 
-/** "0.08 to 0.12 mm", or "0.0031 to 0.0047 in": both ends in one unit. */
+/** "0.08 to 0.12 mm", or "0.0031 to 0.0047 in": one unit for both ends. */
 export function amountsText(low: number, high: number, unit: UnitSymbol, units: ReadingUnits): string {
   const to = readIn(high, unit, units);
   const from = converted(low, unit, to.unit as UnitSymbol);

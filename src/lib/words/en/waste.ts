@@ -20,7 +20,7 @@ export const wasteTexts = {
   scale: `For scale, not a pouring limit: United States rule 40 CFR 261.24 calls liquid waste toxic from ${plain(silverLine.limit.value)} mg/L silver. Copper is not listed there, but does harm in water all the same.`,
 } as const;
 
-/** The screen that asks where the bath of a job goes. */
+/** Texts of the screen that asks where the bath of a job goes. */
 export const storeTexts = {
   title: 'Keep the bath, or hand it over?',
   bath: 'The bath',

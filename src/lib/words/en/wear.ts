@@ -54,7 +54,7 @@ export const thingNames: Readonly<Record<ThingId, string>> = {
   'nickel-sludge': 'Sludge from nickel silver',
 };
 
-/** The name on the bottle, where it is another. */
+/** The name on the bottle, where it differs. */
 export const otherNames: Readonly<Partial<Record<ThingId, string>>> = {
   'table-salt': 'sodium chloride',
   acetone: 'in most nail-varnish removers',
@@ -107,7 +107,7 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
   never: 'Not this',
 };
 
-/** One line under the gloves. */
+/** A line shown below the gloves. */
 export const handTexts: Readonly<Record<Worn['group'], string>> = {
   salt: 'Whole and dry inside. Blow into each: a hole shows. Allergic to latex: nitrile.',
   bath: 'Change them when wet inside. Keep them off face, phone and door: the salts dry on.',
@@ -205,7 +205,7 @@ export const unclassified = 'No hazard class for the dry salt.';
 export const usedBathNote =
   'Shown: the worst salt of the metal in it, as if dry. A weak bath is milder; a dried one is not.';
 
-/** The pages about what to wear. */
+/** Texts of the pages about what to wear. */
 export const wearTexts = {
   title: 'What to wear',
   ask: 'What is in front of you?',
@@ -221,7 +221,7 @@ export const wearTexts = {
   unknown: 'Nothing is known of that here.',
 } as const;
 
-/** "through in about 10 min", "holds 480 min and more"; null where nobody measured it. */
+/** "through in about 10 min" or "holds 480 min and more"; null where nobody has measured it. */
 export function gloveTime({ breakthrough, verdict }: Glove): string | null {
   if (breakthrough === null) return null;
   const { value, uncertainty } = breakthrough;

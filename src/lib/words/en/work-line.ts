@@ -5,6 +5,6 @@ import { instructionTexts } from './instructions.ts';
 import { fill } from './render.ts';
 import { storedText } from './stored-text.ts';
 
-/** A line of work in words; its plan may be one that was stored with its job. */
+/** An instruction in words. Its plan may be a stored one from another version. */
 export const workLine = (id: InstructionId, params: Params, units: ReadingUnits): string =>
   fill(storedText(instructionTexts, id), params, units);

@@ -1,14 +1,14 @@
 import { advice } from '../../core/facts/advice.ts';
 import { datumText } from './units.ts';
 
-/** What is asked once: what there is to work with. */
+/** Texts of the questions about the workshop, which are asked only once. */
 export const workshopTexts = {
   title: 'Your workshop',
   lead: 'Asked once: all that follows is for what you have. Change it any time.',
   current: 'What gives the current?',
   place: 'Where, and for whom?',
   tools: 'What else is there?',
-  /** scales are asked apart, by their smallest step */
+  /** Scales have a question of their own, about their smallest step. */
   equipment: [
     { value: 'goggles', label: 'Splash goggles' },
     { value: 'gloves', label: 'Nitrile gloves' },

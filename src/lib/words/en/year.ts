@@ -19,7 +19,7 @@ export const yearTexts = {
   all: 'The year',
 } as const;
 
-/** By the reader's own calendar, in English. */
+/** Months by the reader's own calendar, in English. */
 export const monthNames = [
   'Jan',
   'Feb',
@@ -35,7 +35,7 @@ export const monthNames = [
   'Dec',
 ];
 
-/** @param month 0 for January @throws RangeError for what no year has */
+/** @param month 0 for January @throws RangeError for a number that is no month */
 export function monthName(month: number): string {
   const name = monthNames[month];
   if (name === undefined) throw new RangeError(`month ${month} found, 0 to 11 expected`);
@@ -47,10 +47,10 @@ export const onText = (minutes: number): string =>
 
 export const chargeText = (chargeAh: number): string => withUnit(significant(chargeAh, 2), 'A.h');
 
-/** A share of one, in per cent. */
+/** Writes a fraction of one in per cent. */
 export const shareText = (share: number): string => withUnit(plain(100 * share, 3), '%');
 
-/** "3/4": as short as a phone needs */
+/** "3/4": short, to fit on a phone. */
 export const nearText = (near: number, measured: number): string =>
   measured === 0 ? 'not measured' : `${String(near)}/${String(measured)}`;
 

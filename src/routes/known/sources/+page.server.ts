@@ -1,5 +1,5 @@
 import { examples } from '$lib/session/examples.ts';
 import { figuresBySource } from '$words/figure-sources.ts';
 
-/** Read from the workings when the site is built: the page opens without planning. */
+/** Read from the workings at build time, so that the page opens without planning. */
 export const load = () => ({ figures: figuresBySource(examples().map(({ plan }) => plan.job)) });

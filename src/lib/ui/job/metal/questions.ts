@@ -9,7 +9,7 @@ import WhichMetal from './WhichMetal.svelte';
 
 const { titles } = metalTexts;
 
-/** A job that starts in a known workshop starts at the second; Back leads to the first. */
+/** In a known workshop a job starts at the second question; Back still leads to the first. */
 export const metalQuestions: readonly Question[] = [
   {
     id: 'workshop',

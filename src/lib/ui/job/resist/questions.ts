@@ -19,7 +19,7 @@ export const maskingQuestions: readonly Question[] = [
     title: titles.area,
     fields: ['piece.openArea', 'piece.openShare'],
     component: NowBare,
-    // what the plan knows already is not asked again
+    // Do not ask again for what the plan already knows.
     when: ({ draft, record }) => draft['piece.area'] === 'later' || record.at === 'resist.area',
   },
 ];
