@@ -4,10 +4,10 @@ import { planInWords } from '$words/plan-summary.ts';
 
 /** Planned and put into words at build time, so that the page opens without computing. */
 export const load = () => ({
-  examples: examples().map(({ file, plan }) => ({
+  examples: examples().map(({ file, job, plan }) => ({
     file,
     words: planInWords(plan),
     figureCount: Object.keys(plan.figures).length,
-    draft: draftOf(plan.job),
+    draft: draftOf(job),
   })),
 });

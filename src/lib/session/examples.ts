@@ -1,4 +1,5 @@
 import { parseJob } from '../core/plan/job-input.ts';
+import type { JobInput } from '../core/plan/job-input.ts';
 import { solveCell } from '../core/cell/solved-field.ts';
 import { planAsProposed } from '../core/plan/plan-job.ts';
 import type { Plan } from '../core/plan/plan.ts';
@@ -9,6 +10,9 @@ import cuff from '../../../static/examples/wave-band-cuff.json';
 export interface Example {
   /** address of the job file below the app's root */
   readonly file: string;
+  /** as its file has it, with what the supply can do */
+  readonly job: JobInput;
+  /** its supply set as proposed, as in the app */
   readonly plan: Plan;
 }
 
@@ -21,7 +25,8 @@ const files: readonly (readonly [string, unknown])[] = [
 function planned([file, unknown]: (typeof files)[number]): Example {
   const parsed = parseJob(unknown);
   if ('faults' in parsed) throw new Error(`the example ${file} does not parse`);
-  return { file, plan: planAsProposed(parsed.job, solveCell) };
+  const { job } = parsed;
+  return { file, job, plan: planAsProposed(job, solveCell) };
 }
 
 /** The example jobs of the app, planned. */
