@@ -7,6 +7,7 @@ import { budgetFor, drawFrom, inputIds, medianDraw, pairingOf } from '../../src/
 import { recipeOf } from '../../src/lib/core/plan/bath-chain.ts';
 import { cellChain } from '../../src/lib/core/plan/cell-chain.ts';
 import { planJob } from '../../src/lib/core/plan/plan-job.ts';
+import { withTradePace } from '../../src/lib/core/plan/trade-pace.ts';
 import { AMPERE_HOUR } from '../../src/lib/core/units/constants.ts';
 import { si } from '../../src/lib/core/units/quantity.ts';
 import { amount, cuff, figureOf, jobOf, patched, pendant, tokens } from '../fixtures/jobs.ts';
@@ -37,8 +38,10 @@ function covered(raw: Raw): number {
   const pairing = pairingOf(job.piece.metal, salt);
   const recipe = recipeOf(job, salt);
   const { resistance, spread } = solvedResistance(field, job, recipe.solution.conductivity);
-  const budget = budgetFor(job, pairing, spread);
   const chain = cellChain(job, pairing, recipe, openArea, resistance);
+  const first = budgetFor(job, pairing, spread);
+  const byTables = chain({ ...medianDraw(first), slowness: 1 }, null).run_time;
+  const budget = withTradePace(first, job, pairing, byTables);
   const middle = chain(medianDraw(budget), null);
   const stopAt = {
     charge: si<'charge'>(middle['charge'] * AMPERE_HOUR),

@@ -14,12 +14,10 @@ import { chunk } from './runs.ts';
 function saidTwice({ figures, settings, job, instructions }: Plan): readonly string[] {
   if (settings === null) return [];
   const differs = (name: string, a: unknown, b: unknown): string[] => (a === b ? [] : [name]);
-  const { params: stop } = instructions.find(({ id }) => id.startsWith('stop-at-')) ?? {
-    params: {} as Readonly<Record<string, unknown>>,
-  };
+  const stop = instructions.find(({ id }) => id.startsWith('stop-at-'))?.params;
   return [
     ...differs('minutes', settings.minutes, figures.run_time),
-    ...differs('minutes in the line', stop['minutes'], figures.run_time),
+    ...differs('minutes in the line', stop?.['minutes'], figures.run_time),
     ...differs('first look', settings.firstLook, figures.first_look),
     ...(settings.control === 'amps' && job.supply.control === 'amps'
       ? [

@@ -26,7 +26,7 @@ export function taughtFor(rates: BenchRates, draft: Draft): Taught {
 
 /** The job file's part for it. Unknown values are left out. */
 function inFile(known: Partial<Bench>): { bench?: object } {
-  const told = Object.entries(known).filter(([, value]) => value !== null && value !== undefined);
+  const told = Object.entries(known).filter(([, value]) => value !== null);
   return told.length > 0 ? { bench: Object.fromEntries(told) } : {};
 }
 

@@ -96,6 +96,7 @@ export function alternativesTo(setup: Setup, proposal: Supply, evaluate: Evaluat
     ];
   };
   const wider = rounded(Math.max(gap, Math.min(gap * GAP.step, GAP.widest, longest(setup))));
+  const furthest = rounded(Math.max(gap, Math.min(GAP.widest, longest(setup))));
   const narrower = rounded(Math.min(gap, Math.max(gap / GAP.step, GAP.narrowest)));
   // guides say wider is more even; for plates that face each other the field often says the opposite
   const [evenest] = [gap, wider, narrower]
@@ -103,7 +104,7 @@ export function alternativesTo(setup: Setup, proposal: Supply, evaluate: Evaluat
     .toSorted((a, b) => b.evenness - a.evenness);
   return [
     // a supply without knobs is made gentler by hanging the plate further off
-    ...way('gentler', hasKnobs(proposal.kind) ? (evenest?.each ?? gap) : wider),
+    ...way('gentler', hasKnobs(proposal.kind) ? (evenest?.each ?? gap) : furthest),
     ...way('quicker', proposal.control === 'amps' ? gap : narrower),
   ];
 }
