@@ -3,11 +3,11 @@ import { solvedResistance } from '../../src/lib/core/cell/resistance.ts';
 import { solveCell } from '../../src/lib/core/cell/solved-field.ts';
 import { findBoughtSalt } from '../../src/lib/core/facts/salts.ts';
 import { isBitable } from '../../src/lib/core/facts/metals.ts';
-import { budgetFor, drawFrom, inputIds, medianDraw, pairingOf } from '../../src/lib/core/plan/budget.ts';
+import { drawFrom, inputIds, medianDraw, pairingOf } from '../../src/lib/core/plan/budget.ts';
 import { recipeOf } from '../../src/lib/core/plan/bath-chain.ts';
 import { cellChain } from '../../src/lib/core/plan/cell-chain.ts';
 import { planJob } from '../../src/lib/core/plan/plan-job.ts';
-import { withTradePace } from '../../src/lib/core/plan/trade-pace.ts';
+import { plannedBudget } from '../../src/lib/core/plan/trade-pace.ts';
 import { AMPERE_HOUR } from '../../src/lib/core/units/constants.ts';
 import { si } from '../../src/lib/core/units/quantity.ts';
 import { amount, cuff, figureOf, jobOf, patched, pendant, tokens } from '../fixtures/jobs.ts';
@@ -39,9 +39,7 @@ function covered(raw: Raw): number {
   const recipe = recipeOf(job, salt);
   const { resistance, spread } = solvedResistance(field, job, recipe.solution.conductivity);
   const chain = cellChain(job, pairing, recipe, openArea, resistance);
-  const first = budgetFor(job, pairing, spread);
-  const byTables = chain({ ...medianDraw(first), slowness: 1 }, null).run_time;
-  const budget = withTradePace(first, job, pairing, byTables);
+  const budget = plannedBudget(job, pairing, spread, chain);
   const middle = chain(medianDraw(budget), null);
   const stopAt = {
     charge: si<'charge'>(middle['charge'] * AMPERE_HOUR),

@@ -69,15 +69,7 @@ test('the next job starts with the last one, and the other is still known', asyn
 });
 
 test('each is named by what it is, gives and shows', () => {
-  const named = (id: string): string => {
-    const one = both[id] ?? {};
-    return supplyName({
-      kind: one['supply.kind'] ?? '',
-      amps: one['supply.amps'] ?? '',
-      volts: one['supply.volts'] ?? '',
-      maxAmps: one['supply.maxAmps'] ?? '',
-    });
-  };
+  const named = (id: string): string => supplyName(both[id] ?? {});
   expect(named('1')).toBe('Bench supply, up to 5\u00a0A, shows amps');
   expect(named('2')).toBe('Plug-in adapter, 9\u00a0V, up to 2\u00a0A');
 });

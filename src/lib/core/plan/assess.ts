@@ -10,7 +10,7 @@ import type { Area } from '../units/quantity.ts';
 import { recipeOf } from './bath-chain.ts';
 import type { Recipe } from './bath-chain.ts';
 import { spreadFigure } from './batch.ts';
-import { budgetFor, medianDraw, pairingOf } from './budget.ts';
+import { medianDraw, pairingOf } from './budget.ts';
 import type { Pairing } from './budget.ts';
 import { cellChain } from './cell-chain.ts';
 import { isNever } from './consequences.ts';
@@ -22,7 +22,7 @@ import type { FigureId, Outcome } from './outcome.ts';
 import type { Figures } from './plan.ts';
 import { rangesOf } from './ranges.ts';
 import type { Ranges } from './ranges.ts';
-import { withTradePace } from './trade-pace.ts';
+import { plannedBudget } from './trade-pace.ts';
 import { workingOf } from './workings.ts';
 
 /** What a plan rests on. */
@@ -54,9 +54,7 @@ export function assess(
     ? solvedResistance(field, job, conductivity)
     : closedFormResistance(job, openArea, conductivity);
   const chain = cellChain(job, pairing, recipe, openArea, resistance);
-  const first = budgetFor(job, pairing, spread);
-  const byTables = chain({ ...medianDraw(first), slowness: 1 }, null).run_time;
-  const budget = withTradePace(first, job, pairing, byTables);
+  const budget = plannedBudget(job, pairing, spread, chain);
   const median = chain(medianDraw(budget), null);
   const stopAt = {
     charge: si<'charge'>(median.charge * AMPERE_HOUR),

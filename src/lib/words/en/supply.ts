@@ -25,17 +25,18 @@ export const supplyTexts = {
   onLabelOrEmpty: 'as its label says; empty if it does not',
 };
 
+/** What was said of a supply, by field of a draft, as typed. */
+type SupplyAnswers = Readonly<
+  Partial<Record<'supply.kind' | 'supply.amps' | 'supply.volts' | 'supply.maxAmps', string>>
+>;
+
 /** A supply of the workshop in one line, as the maker described it. */
-export function supplyName({
-  kind,
-  amps,
-  volts,
-  maxAmps,
-}: Readonly<Record<'kind' | 'amps' | 'volts' | 'maxAmps', string>>): string {
+export function supplyName(answers: SupplyAnswers): string {
+  const { 'supply.kind': kind = '', 'supply.volts': volts = '', 'supply.maxAmps': maxAmps = '' } = answers;
   return [
     sentenceCase(storedText(supplyNames, kind)),
     ...(kind === 'bench' || volts === '' ? [] : [withUnit(volts, 'V')]),
     ...(maxAmps === '' ? [] : [`up to ${withUnit(maxAmps, 'A')}`]),
-    ...(amps === 'yes' ? ['shows amps'] : []),
+    ...(answers['supply.amps'] === 'yes' ? ['shows amps'] : []),
   ].join(', ');
 }
