@@ -2,12 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { practicePace } from '../../../src/lib/core/facts/practice-pace.ts';
 import { FIRST_PACE, learnt } from '../../../src/lib/core/learn/bite-rate.ts';
 import type { Rate } from '../../../src/lib/core/learn/rate.ts';
-import { minutesByTables } from '../../../src/lib/core/plan/run-by-plan.ts';
+import { byTheClock } from '../../../src/lib/core/plan/run-by-plan.ts';
 import type { JobRecord } from '../../../src/lib/notebook/records.ts';
 import { paceFor, ratesIn } from '../../../src/lib/session/bench-rates.ts';
 import { summaryOf } from '../../../src/lib/session/job-summary.ts';
 import { shownBy } from '../../../src/lib/session/rate-of.ts';
-import { paceText } from '../../../src/lib/words/en/learnt.ts';
+import { benchTexts, paceText } from '../../../src/lib/words/en/learnt.ts';
 import { cuff, figureOf, jobOf, patched, pendant, planOf } from '../../fixtures/jobs.ts';
 import { planJob } from '../../../src/lib/core/plan/plan-job.ts';
 import { aJob } from '../notebook/records-for-test.ts';
@@ -17,6 +17,7 @@ const T0 = 1_764_000_000_000;
 /** Sterling at 7 V in sodium nitrate, and nothing there that shows amps. */
 const blind = { 'supply.showsAmps': false, 'supply.maxAmps': undefined };
 const plan = planOf(pendant(), blind);
+const minutesByTables = (of: typeof plan): number | null => byTheClock(of)?.tables ?? null;
 const minutesOf = (of: typeof plan): number => figureOf(of, 'run_time').value;
 const wanted = figureOf(plan, 'depth').value;
 
@@ -66,6 +67,16 @@ describe('common practice, no source: a bite by the clock', () => {
     // 15 min for a tenth of a millimetre
     expect(high).toBeGreaterThan(22);
     expect(value).toBeGreaterThan(2 * (minutesByTables(small) ?? NaN));
+  });
+  test('is told to stand between tables and trade, or to be a guess where the trade says nothing', () => {
+    const { tables, trade } = byTheClock(plan) ?? { tables: NaN, trade: NaN };
+    expect(trade).toBeCloseTo(Math.sqrt(15 * 30), 6);
+    expect(benchTexts.byTrade({ tables, trade })).toMatch(
+      /between the tables, 4\.[89].min .* the trade takes, 21.min/,
+    );
+    const unknown = planOf(pendant(), { ...blind, 'piece.metal': 'C11000', 'cathode.metal': 'C11000' });
+    expect(byTheClock(unknown)?.trade).toBeNull();
+    expect(benchTexts.byTrade({ tables: 5, trade: null })).toContain('our own guess');
   });
   test('with an ammeter the tables stand: charge is counted', () => {
     const metered = planOf(pendant());

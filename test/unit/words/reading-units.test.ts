@@ -114,7 +114,7 @@ describe('in inches and °F nothing is left in metric', () => {
     };
     const texts = [
       ...settingsLines(plan.job),
-      ...runWatch(plan.figures, inches, true),
+      ...runWatch(plan.figures, inches, ['amps', 'celsius']),
       ...(Object.keys(readingTexts) as (keyof typeof readingTexts)[]).map((id) => alarmText(id, inches)),
       ...[...depthPurposes, ...polishAllowances]
         .filter(({ mm: depth }) => depth !== undefined)

@@ -90,12 +90,18 @@ export function depthByWeight(plan: Plan, loss: number, step: number): DepthSpre
   return depthByLoss(expected, loss, step);
 }
 
-/**
- * Minutes that the tables alone would give to a bite by the clock: clean metal in a clean bath.
- * @returns null where amps are counted: then the plan is the tables'
- */
-export function minutesByTables({ job, figures }: Plan): number | null {
-  const { run_time: time, current } = figures;
+/** Between which minutes a bite by the clock is planned. */
+export interface ByTheClock {
+  /** clean metal in a clean bath */
+  readonly tables: number;
+  /** the trade's for this depth; null where it says none */
+  readonly trade: number | null;
+}
+
+/** What a bite by the clock is planned between; null where amps are counted: then the plan is the tables'. */
+export function byTheClock({ job, figures }: Plan): ByTheClock | null {
+  const { run_time: time, current, practice_over_model: ratio } = figures;
   const share = current?.working.inputs.find(({ id }) => id === 'slowness')?.value;
-  return job.supply.showsAmps || !time || share === undefined ? null : time.value * share;
+  if (job.supply.showsAmps || !time || share === undefined) return null;
+  return { tables: time.value * share, trade: ratio ? ratio.value * time.value : null };
 }

@@ -234,7 +234,7 @@ export const checkTexts: { readonly [Id in CheckId]: CheckText<Id> } = {
     fixes: {
       minus: 'Supply off. Swap the two leads at the supply, and measure again before a clip touches metal.',
       'not-sure':
-        'Supply off, clips off the metal. Meter at DC volts: red tip on the clip meant for the piece. Supply on, read, supply off.',
+        'Goggles on, clips off the metal and away from the tub. Meter at DC volts: red tip on the clip meant for the piece. Supply on, read, supply off.',
     },
   },
   'piece-clip': {

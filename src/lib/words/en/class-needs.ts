@@ -25,7 +25,7 @@ const needTexts: Readonly<Record<Exclude<LayOutId, Worn | Shared>, Need>> = {
   water: { one: 'bath', text: 'At least {water} of {kind} for {times}, and tap water to rinse' },
   bath: { one: 'station', text: 'The bath {record} from your shelf, for {times}' },
   'stock-jug': { one: 'jug', text: '{times} for mixing, never used for food again' },
-  jar: { one: 'jar', text: '{times} with a tight lid for the baths, and the printed labels' },
+  jar: { one: 'jar', text: '{times} with a lid for the baths, never for food again, and the printed labels' },
   resist: { one: 'piece', text: 'The resist for {times}: {resist}' },
   remover: { one: 'piece', text: 'A little {remover} to take the resist off {times}, by an adult' },
   leads: { one: 'clip with its wire', other: 'clips with their wires', text: '{times}, of two colours' },

@@ -28,11 +28,11 @@ export const instructionTexts: Readonly<Record<InstructionId, string>> = {
   'top-up': 'Fill it up to its line with water. No salt: that is still in it.',
   'plate-opposite': 'Hang the plate, {plate}, exactly opposite the piece, {gap} away, level with it.',
   'meter-clips':
-    'Before the clips touch any metal: clips apart, supply in, the meter at DC volts, its red tip on the clip meant for the piece, black on the other. No minus sign: it is plus. Supply out again.',
+    'Goggles on. Before the clips touch any metal: clips apart, away from the tub, supply in, the meter at DC volts, its red tip on the clip meant for the piece, black on the other. No minus sign: it is plus. Supply out again.',
   'meter-clips-low':
-    'Before the clips touch any metal: clips apart, volts knob low, supply on, the meter at DC volts, its red tip on the clip meant for the piece, black on the other. No minus sign: it is plus. Supply off again.',
+    'Goggles on. Before the clips touch any metal: clips apart, away from the tub, volts knob low, supply on, the meter at DC volts, its red tip on the clip meant for the piece, black on the other. No minus sign: it is plus. Supply off again.',
   'adapter-ends':
-    'An adapter’s plug has no clips: cut none. Use a screw terminal for its plug, marked + and −. The sign on the adapter’s label shows whether the tip of the plug is + or −: follow it to the screw.',
+    'An adapter’s plug has no clips. Do not cut its cable: push the plug into a screw terminal marked + and −, and clip the wires there. The sign on the label shows whether the tip of the plug is + or −: check it against the screws.',
   'piece-on-plus': 'Piece clip on plus. Say it aloud and look.',
   'plate-on-minus': 'Plate clip on minus.',
   tray: 'Put a tray under everything.',

@@ -12,7 +12,7 @@ export const layOutTexts: Readonly<Record<LayOutId, string>> = {
   'stock-jug':
     'A large jug for mixing, never used for food again, and a jar with a label for what is left over',
   bath: 'The bath {record} from your shelf',
-  jar: 'A jar with a tight lid for the bath, and its printed label',
+  jar: 'A jar with a lid for the bath, never for food, and its printed label',
   resist: 'The resist: {resist}',
   remover: 'A little {remover} to take the resist off',
   leads: '{wires} clips with wires, of two colours',

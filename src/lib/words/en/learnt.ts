@@ -1,4 +1,5 @@
 import type { MetalFamily } from '../../core/facts/metals.ts';
+import type { ByTheClock } from '../../core/plan/run-by-plan.ts';
 import type { ReadingUnits } from '../../core/job/reading-units.ts';
 import type { LearntCell } from '../../core/learn/cell-line.ts';
 import { count, plain } from './locale.ts';
@@ -9,9 +10,12 @@ export const benchTexts = {
   without: 'Show the plan without it',
   with: 'Plan with it again',
   first: 'Nothing measured yet: the plan uses the tables.',
-  /** @param tables minutes for clean metal in a clean bath, by the tables */
-  byTrade: (tables: number): string =>
-    `Without an ammeter these are the trade’s minutes, not those of clean metal: the tables alone would say ${withUnit(plain(tables, 2), 'min')}. Your first jobs replace them.`,
+  byTrade: ({ tables, trade }: ByTheClock): string => {
+    const clean = `the tables, ${withUnit(plain(tables, 2), 'min')} for clean metal`;
+    return trade === null
+      ? `Without an ammeter the time is longer than ${clean}: by how much is our own guess. Your first jobs replace it.`
+      : `Without an ammeter the time stands between ${clean}, and what the trade takes, ${withUnit(plain(trade, 2), 'min')}. Your first jobs replace it.`;
+  },
   doubted: 'One of them is far from the others. Look at it again: was its depth or its weight noted right?',
   repeatable:
     'It assumes that your jobs vary as most do. With fewer than eight jobs the range may be too narrow.',

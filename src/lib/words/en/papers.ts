@@ -35,7 +35,7 @@ export const sheetTexts = {
   noSettings: 'Measure the bare area, then plan again: without it there is nothing to set.',
   always: 'Piece on +. Plate on −. No lid. Goggles and gloves.',
   figures: 'Figures',
-  figuresNote: `Worked out for the supply as you typed it: {supply}. What to set and when to stop is on the first page. Low and high are ${100 * rangeEnds.low} % and ${100 * rangeEnds.high} % limits; the bar runs from a quarter to four times the value.`,
+  figuresNote: `Worked out for the supply set as on the first page: {supply}. Low and high are ${100 * rangeEnds.low} % and ${100 * rangeEnds.high} % limits; the bar runs from a quarter to four times the value.`,
   value: 'value',
   unit: 'unit',
   range: 'low to high',

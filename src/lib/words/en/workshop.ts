@@ -13,7 +13,7 @@ export const workshopTexts = {
     { value: 'goggles', label: 'Splash goggles' },
     { value: 'gloves', label: 'Nitrile gloves' },
     { value: 'tray', label: 'Tray with a rim' },
-    { value: 'jar', label: 'Jar with a tight lid' },
+    { value: 'jar', label: 'Jar with a lid, never for food' },
     { value: 'thermometer', label: 'Thermometer' },
     { value: 'multimeter', label: 'Multimeter' },
     { value: 'calliper', label: 'Calliper or depth gauge' },
