@@ -195,6 +195,13 @@ test('a run of an older procedure opens at the question whether the supply is of
   expect(pathOf(step(deeper, { type: 'start.pressed', at: 9_600 }))).toBe('etch.hold');
 });
 
+test('another supply of the same kind is wired and looked at anew', () => {
+  const other = { ...plan, inputs: { ...plan.inputs, 'workshop.supply': '"2"' } };
+  const now = step(answered(), { type: 'plan.changed', basis: other });
+  for (const id of ['supply-stands', 'piece-clip'] as const)
+    expect(freshness(now, checkNamed(id)), id).toBe('changed');
+});
+
 test('whoever comes back to a run that nobody has seen end looks at the goggles anew before lifting', () => {
   const before = clear(start(plan), 'lifting', AT);
   const opened = step(before, { type: 'job.restored', at: 9_000, poweredSince: 1_000 });

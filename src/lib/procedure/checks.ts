@@ -174,13 +174,13 @@ const table = [
     'power',
     'supply-stands',
     { above: false, beside: true, 'lead-drips': false },
-    { inputs: ['supply.kind'] },
+    { inputs: ['supply.kind', 'workshop.supply'] },
   ),
   choice(
     'power',
     'fuse',
     { none: false, 'in-plus': true, 'small-block': true },
-    { inputs: ['supply'], when: isBattery },
+    { inputs: ['supply', 'workshop.supply'], when: isBattery },
   ),
   choice(
     'power',
@@ -194,7 +194,7 @@ const table = [
     { more: false, 'as-planned': true, 'cannot-read': false },
     {
       ...critical,
-      inputs: ['supply', 'bath', 'piece', 'cathode'],
+      inputs: ['supply', 'workshop.supply', 'bath', 'piece', 'cathode'],
       figures: ['volts'],
       when: (b) => !isSetByHand(b),
     },
@@ -233,14 +233,17 @@ const table = [
     'power',
     'meter-sign',
     { minus: false, 'no-minus': true, 'not-sure': false, 'not-here': true },
-    { inputs: ['supply.kind', 'piece.metal', 'cathode.metal', 'workshop.has'], when: hasMultimeter },
+    {
+      inputs: ['supply.kind', 'workshop.supply', 'piece.metal', 'cathode.metal', 'workshop.has'],
+      when: hasMultimeter,
+    },
   ),
   choice(
     'power',
     'piece-clip',
     { minus: false, plus: true, 'not-sure': false },
     // another supply is wired anew
-    { ...lookedAtAnew, inputs: ['piece.metal', 'cathode.metal', 'supply.kind'] },
+    { ...lookedAtAnew, inputs: ['piece.metal', 'cathode.metal', 'supply.kind', 'workshop.supply'] },
   ),
   initials('power', ['supply', 'bath', 'piece', 'cathode', 'tub']),
 

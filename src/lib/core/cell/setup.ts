@@ -115,6 +115,8 @@ export interface Workshop {
   readonly has: readonly Equipment[];
   /** smallest step of the scale; null where nothing is weighed */
   readonly scale: Mass | null;
+  /** which of its supplies: another one of the same kind is wired anew */
+  readonly supply?: string;
 }
 type Told = Pick<Setup, 'workshop'>;
 

@@ -211,7 +211,9 @@ export const jobFields = {
   /** whether the workshop has been told: what gives the current, where, and what it weighs with */
   'workshop.known': noted({ own: true, stays: 'a workshop is its maker’s own' }),
   /** which of its supplies the job takes */
-  'workshop.supply': noted({ own: true, stays: 'a workshop is its maker’s own' }),
+  'workshop.supply': optional(
+    text(v.pipe(v.string(), v.maxLength(20)), { own: true, stays: 'a workshop is its maker’s own' }),
+  ),
   'workshop.has': usually(
     words(equipment, {
       // jobs begun before it was asked were told to read one

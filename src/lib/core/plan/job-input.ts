@@ -224,6 +224,7 @@ export function parseJob(unknown: unknown, { areaLater = false } = {}): ParsedJo
       workshop: {
         has: equipment.filter((thing) => typed.workshop.has.includes(thing)),
         scale: typed.workshop.scale ?? null,
+        ...(typed.workshop.supply === undefined ? {} : { supply: typed.workshop.supply }),
       },
       bench: typed.bench
         ? {
